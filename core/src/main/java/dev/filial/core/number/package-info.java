@@ -1,0 +1,6 @@
+/**
+ * Exact rational numbers, in which shares of a genome and odds of a cross are stated.
+ *
+ * <p>The lowest floor: imports nothing of Filial.
+ */
+package dev.filial.core.number;
