@@ -8,5 +8,6 @@
 module dev.filial.core {
   requires static transitive org.jspecify;
 
+  exports dev.filial.core.name;
   exports dev.filial.core.number;
 }
