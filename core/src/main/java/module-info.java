@@ -9,4 +9,5 @@ module dev.filial.core {
   requires static transitive org.jspecify;
 
   exports dev.filial.core.number;
+  exports dev.filial.core.pedigree;
 }
