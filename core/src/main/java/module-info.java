@@ -7,7 +7,9 @@
 @org.jspecify.annotations.NullMarked
 module dev.filial.core {
   requires static transitive org.jspecify;
+  requires transitive org.jgrapht.core;
 
+  exports dev.filial.core.ancestry;
   exports dev.filial.core.number;
   exports dev.filial.core.pedigree;
 }
