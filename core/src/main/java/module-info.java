@@ -7,7 +7,17 @@
 @org.jspecify.annotations.NullMarked
 module dev.filial.core {
   requires static transitive org.jspecify;
+  requires transitive org.jgrapht.core;
+  requires com.fasterxml.jackson.annotation;
+  requires tools.jackson.core;
+  requires tools.jackson.databind;
 
+  exports dev.filial.core.ancestry;
   exports dev.filial.core.name;
   exports dev.filial.core.number;
+  exports dev.filial.core.pedigree;
+  exports dev.filial.core.register;
+
+  opens dev.filial.core.register to
+      tools.jackson.databind;
 }

@@ -29,7 +29,7 @@ public record Code(int year, long number, Part part) implements Comparable<Code>
       Comparator.comparingInt(Code::year)
           .thenComparingLong(Code::number)
           .thenComparingInt((Code code) -> code.part.order())
-          .thenComparingInt((Code code) -> code.part.count());
+          .thenComparingInt((Code code) -> code.part.number());
 
   /** What of a cross or an acquisition a code means. */
   public sealed interface Part {
@@ -51,17 +51,9 @@ public record Code(int year, long number, Part part) implements Comparable<Code>
       return this instanceof Lot ? 3 : 4;
     }
 
-    private int count() {
-      if (this instanceof Seedling seedling) {
-        return seedling.number;
-      }
-      if (this instanceof Group group) {
-        return group.number;
-      }
-      if (this instanceof Lot lot) {
-        return lot.number;
-      }
-      return this instanceof Sowing sowing ? sowing.number : 0;
+    /** The number of the suffix; 0 when there is none. */
+    default int number() {
+      return 0;
     }
 
     /** The cross or acquisition itself: {@code 26-013E}. */
@@ -204,6 +196,26 @@ public record Code(int year, long number, Part part) implements Comparable<Code>
   /** Whether there is no suffix. */
   public boolean isWhole() {
     return part instanceof Part.Whole;
+  }
+
+  /** Whether this names a numbered seedling. */
+  public boolean isSeedling() {
+    return part instanceof Part.Seedling;
+  }
+
+  /** Whether this names a group of unnumbered seedlings. */
+  public boolean isGroup() {
+    return part instanceof Part.Group;
+  }
+
+  /** Whether this names a seed lot. */
+  public boolean isLot() {
+    return part instanceof Part.Lot;
+  }
+
+  /** Whether this names a sowing. */
+  public boolean isSowing() {
+    return part instanceof Part.Sowing;
   }
 
   /** The {@code n}th seedling of this cross. */

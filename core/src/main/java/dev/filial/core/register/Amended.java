@@ -11,7 +11,8 @@ import org.jspecify.annotations.Nullable;
  * @param replacement what it should have said, or null when it should not have been made
  * @param why the reason
  */
-public record Amended(long entry, @Nullable Statement replacement, String why) implements Statement {
+public record Amended(long entry, @Nullable Statement replacement, String why)
+    implements Statement {
 
   /**
    * Checks what can be seen from the statement alone.
@@ -22,7 +23,9 @@ public record Amended(long entry, @Nullable Statement replacement, String why) i
     Objects.requireNonNull(why, "why");
     if (replacement instanceof Amended) {
       throw new IllegalArgumentException(
-          "an amendment is put right by amending entry " + entry + " again, or by striking the amendment");
+          "an amendment is put right by amending entry "
+              + entry
+              + " again, or by striking the amendment");
     }
   }
 

@@ -52,9 +52,13 @@ public final class Clerk {
   public Outcome accept(Statement statement, String by, Instant time) {
     requireWriter(by);
     requireOpening(statement);
+    if (statement instanceof Amended amended) {
+      Rules.checkAmendable(book, amended);
+    } else if (statement instanceof Parted parted) {
+      Rules.checkPartable(book, parted);
+    }
     long number = book.size() + 1;
-    String previous =
-        number == 1 ? Entry.NO_DIGEST : book.entry(number - 1).orElseThrow().digest();
+    String previous = number == 1 ? Entry.NO_DIGEST : book.entry(number - 1).orElseThrow().digest();
     Entry entry =
         Entry.seal(
             number,
@@ -63,22 +67,47 @@ public final class Clerk {
             EntryJson.write(statement),
             previous);
     Draft draft = new Draft(book);
-    draft.add(entry);
+    Touched touched = write(draft, entry, statement);
     List<String> warnings = new ArrayList<>();
-    if (statement instanceof Amended amended) {
-      Rules.checkAmendable(book, amended);
-    } else if (statement instanceof Parted parted) {
-      Rules.checkPartable(book, parted);
-    }
-    Set<Long> changed = new TreeSet<>();
-    change(draft, number, Optional.of(statement), changed);
-    Set<Subject> touched = touched(draft, changed);
-    draft.derive(touched);
     new Rules(draft, warnings).check(number, statement);
-    if (changed.size() > 1 || statement instanceof Joined) {
-      recheck(draft, number, changed, touched, warnings);
+    if (touched.entries().size() > 1 || statement instanceof Joined) {
+      recheck(draft, number, touched, warnings);
     }
     return new Outcome(new Accepted(entry, warnings), draft.delta());
+  }
+
+  /**
+   * Works out what an entry changes that was accepted long ago; the rules are not asked again,
+   * since they may have grown stricter than they were on the day.
+   *
+   * @throws RegisterRefusal if the entry is not the next one, or is not as it was sealed
+   */
+  public Delta reread(Entry entry) {
+    long number = book.size() + 1;
+    String previous = number == 1 ? Entry.NO_DIGEST : book.entry(number - 1).orElseThrow().digest();
+    if (entry.number() != number || !entry.isIntact(previous)) {
+      throw new RegisterRefusal(
+          "entry "
+              + entry.number()
+              + " is not as it was written: its digest does not fit; restore the register from a"
+              + " copy",
+          List.of(entry.number()));
+    }
+    Draft draft = new Draft(book);
+    write(draft, entry, entry.statement());
+    return draft.delta();
+  }
+
+  /** The entries whose meaning changes, and what they are about. */
+  private record Touched(Set<Long> entries, Set<Subject> subjects) {}
+
+  private Touched write(Draft draft, Entry entry, Statement statement) {
+    draft.add(entry);
+    Set<Long> changed = new TreeSet<>();
+    change(draft, entry.number(), Optional.of(statement), changed);
+    Set<Subject> subjects = touched(draft, changed);
+    draft.derive(subjects);
+    return new Touched(changed, subjects);
   }
 
   private static void requireWriter(String by) {
@@ -98,8 +127,7 @@ public final class Clerk {
   }
 
   /** Sets what entry {@code number} says, and what other entries say because of it. */
-  private static void change(
-      Draft draft, long number, Optional<Statement> now, Set<Long> changed) {
+  private static void change(Draft draft, long number, Optional<Statement> now, Set<Long> changed) {
     Optional<Statement> before = draft.effective(number);
     draft.say(number, now);
     changed.add(number);
@@ -130,8 +158,7 @@ public final class Clerk {
           draft
               .effective(doubted.entry())
               .ifPresent(
-                  said ->
-                      Introduction.codes(said).forEach(code -> touched.add(Subject.of(code))));
+                  said -> Introduction.codes(said).forEach(code -> touched.add(Subject.of(code))));
         }
       }
     }
@@ -139,10 +166,9 @@ public final class Clerk {
   }
 
   /** Whether all that hangs on what changed still holds. */
-  private static void recheck(
-      Draft draft, long number, Set<Long> changed, Set<Subject> touched, List<String> warnings) {
-    Set<Long> hanging = hanging(draft, touched);
-    hanging.addAll(changed);
+  private static void recheck(Draft draft, long number, Touched touched, List<String> warnings) {
+    Set<Long> hanging = hanging(draft, touched.subjects());
+    hanging.addAll(touched.entries());
     hanging.remove(number);
     List<Long> against = new ArrayList<>();
     List<String> reasons = new ArrayList<>();
@@ -153,7 +179,7 @@ public final class Clerk {
       }
       try {
         // What the corrected entry itself makes unlikely is worth hearing; the rest was heard.
-        List<String> heard = changed.contains(entry) ? warnings : new ArrayList<>();
+        List<String> heard = touched.entries().contains(entry) ? warnings : new ArrayList<>();
         new Rules(draft, heard).check(entry, statement.get());
       } catch (RegisterRefusal e) {
         against.add(entry);
@@ -165,7 +191,9 @@ public final class Clerk {
     if (!against.isEmpty()) {
       String more = against.size() > NAMED ? "; and " + (against.size() - NAMED) + " more" : "";
       throw new RegisterRefusal(
-          (against.size() == 1 ? "an entry would no longer hold: " : against.size() + " entries would no longer hold: ")
+          (against.size() == 1
+                  ? "an entry would no longer hold: "
+                  : against.size() + " entries would no longer hold: ")
               + String.join("; ", reasons)
               + more
               + ". Amend or strike "

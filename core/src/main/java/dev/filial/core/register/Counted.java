@@ -12,7 +12,8 @@ import org.jspecify.annotations.Nullable;
  * @param readings what was counted where
  * @param remark anything else, or null
  */
-public record Counted(@Nullable PartialDate date, List<Reading> readings, @Nullable String remark) implements Statement {
+public record Counted(@Nullable PartialDate date, List<Reading> readings, @Nullable String remark)
+    implements Statement {
 
   /**
    * Checks what can be seen from the statement alone.
@@ -49,8 +50,11 @@ public record Counted(@Nullable PartialDate date, List<Reading> readings, @Nulla
     public Reading {
       if (!code.isGroup() && !code.isSowing()) {
         throw new IllegalArgumentException(
-            code.text() + " is neither a sowing nor a pot; count " + code.whole().sowing(1).text()
-                + " or " + code.whole().group(1).text());
+            code.text()
+                + " is neither a sowing nor a pot; count "
+                + code.whole().sowing(1).text()
+                + " or "
+                + code.whole().group(1).text());
       }
       if (germinated == null && alive == null) {
         throw new IllegalArgumentException(

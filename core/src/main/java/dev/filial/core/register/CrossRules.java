@@ -92,7 +92,9 @@ final class CrossRules {
               + ", the "
               + role
               + ", was "
-              + (parent.fate() == Fate.GIVEN ? "given away" : parent.fate() == Fate.DEAD ? "dead" : "gone")
+              + (parent.fate() == Fate.GIVEN
+                  ? "given away"
+                  : parent.fate() == Fate.DEAD ? "dead" : "gone")
               + " on "
               + parent.until()
               + (role.equals("pollen parent")
@@ -167,9 +169,7 @@ final class CrossRules {
     Map<Code, Item> lineage = book.lineage(parents);
     for (Item ancestor : lineage.values()) {
       boolean itself =
-          code.isWhole()
-              ? ancestor.code().whole().equals(code)
-              : ancestor.code().equals(code);
+          code.isWhole() ? ancestor.code().whole().equals(code) : ancestor.code().equals(code);
       if (itself) {
         throw new RegisterRefusal(
             code.text()

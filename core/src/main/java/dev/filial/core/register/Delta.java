@@ -12,7 +12,8 @@ import java.util.Optional;
  * @param changes what entries say from now on, in order of number
  * @param items what is true now of the coded things that were touched
  * @param taxa what is known now of the taxa that were touched, by key; empty for nothing any more
- * @param traits the traits that were touched, by name in lower case; empty for not declared any more
+ * @param traits the traits that were touched, by name in lower case; empty for not declared any
+ *     more
  */
 public record Delta(
     List<Entry> entries,

@@ -10,8 +10,9 @@ import org.jspecify.annotations.Nullable;
 /**
  * What is true now of one thing, derived from the statements made about it and from nothing else.
  *
- * <p>Statements are read in the order of the days they speak of, since a count of the fourth of March
- * may be typed in after a loss of the fifth; those without a day keep their place in the book.
+ * <p>Statements are read in the order of the days they speak of, since a count of the fourth of
+ * March may be typed in after a loss of the fifth; those without a day keep their place in the
+ * book.
  */
 final class Derivation {
 
@@ -20,9 +21,7 @@ final class Derivation {
   /** A statement and the number of its entry. */
   private record Said(long entry, Statement statement, long day) {}
 
-  /**
-   * What {@code code} stands for, by the statements now in force; empty when none gives it out.
-   */
+  /** What {@code code} stands for, by the statements now in force; empty when none gives it out. */
   static Optional<Item> item(RegisterView view, Code code) {
     return fold(view, code).map(ItemFold::item);
   }

@@ -11,8 +11,8 @@ import org.jspecify.annotations.Nullable;
  * @param form which of the three
  * @param route why this case is there
  * @param share its share of all cases of the plant, above 0
- * @param seed the seed parent; for a copy the plant copied or doubled; for a sibling the code whose seedling it
- *     is
+ * @param seed the seed parent; for a copy the plant copied or doubled; for a sibling the code whose
+ *     seedling it is
  * @param seedSets chromosome sets of the egg, 0 for half of its parent
  * @param pollen the pollen parent, or null when nobody knows
  * @param pollenSets chromosome sets of the pollen, 0 for half of its parent

@@ -12,7 +12,9 @@ final class Descents {
 
   private Descents() {}
 
-  /** The cases of what {@code statement} gives out under a whole code; empty for what was acquired. */
+  /**
+   * The cases of what {@code statement} gives out under a whole code; empty for what was acquired.
+   */
   static List<Descent> of(Statement statement) {
     if (statement instanceof Pollinated cross) {
       return ofCross(cross);

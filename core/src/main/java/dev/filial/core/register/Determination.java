@@ -27,19 +27,17 @@ public record Determination(
     @Nullable Integer ploidy) {
 
   /** Nothing is known of it. */
-  public static final Determination UNKNOWN =
-      new Determination(null, null, Map.of(), null, null);
+  public static final Determination UNKNOWN = new Determination(null, null, Map.of(), null, null);
 
   /**
    * Copies the map, keeping its order.
    *
-   * @throws IllegalArgumentException if the shares exceed 1 or one is not positive, or the ploidy is
-   *     out of range
+   * @throws IllegalArgumentException if the shares exceed 1 or one is not positive, or the ploidy
+   *     is out of range
    */
   @SuppressWarnings("NullAway") // an absent JSON property reaches a record's constructor as null
   public Determination {
-    makeup =
-        makeup == null ? Map.of() : Collections.unmodifiableMap(new LinkedHashMap<>(makeup));
+    makeup = makeup == null ? Map.of() : Collections.unmodifiableMap(new LinkedHashMap<>(makeup));
     requireShares(makeup);
     requirePloidy(ploidy);
   }

@@ -13,9 +13,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record Doubted(long entry, String by, @Nullable String remark) implements Statement {
 
-  /**
-   * Checks what can be seen from the statement alone.
-   */
+  /** Checks what can be seen from the statement alone. */
   public Doubted {
     Objects.requireNonNull(by, "by");
   }

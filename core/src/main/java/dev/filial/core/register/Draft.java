@@ -13,8 +13,8 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /**
- * A register with entries added or amended that are not yet accepted: the rules look at this, and if
- * they refuse, the register beneath has seen nothing of it.
+ * A register with entries added or amended that are not yet accepted: the rules look at this, and
+ * if they refuse, the register beneath has seen nothing of it.
  */
 final class Draft implements RegisterView {
 
@@ -95,8 +95,7 @@ final class Draft implements RegisterView {
         base.entriesMentioning(subject), statement -> statement.mentions().contains(subject));
   }
 
-  private List<Long> overlaid(
-      List<Long> below, java.util.function.Predicate<Statement> concerns) {
+  private List<Long> overlaid(List<Long> below, java.util.function.Predicate<Statement> concerns) {
     if (changes.isEmpty()) {
       return below;
     }

@@ -40,8 +40,7 @@ public record Entry(long number, Instant time, String by, String body, String di
     return EntryJson.read(body);
   }
 
-  private static String digest(
-      long number, Instant time, String by, String body, String previous) {
+  private static String digest(long number, Instant time, String by, String body, String previous) {
     MessageDigest sha256;
     try {
       sha256 = MessageDigest.getInstance("SHA-256");

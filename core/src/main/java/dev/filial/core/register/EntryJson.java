@@ -18,10 +18,10 @@ import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.JsonParser;
 import tools.jackson.databind.DeserializationContext;
 import tools.jackson.databind.DeserializationFeature;
-import tools.jackson.databind.SerializationContext;
-import tools.jackson.databind.MapperFeature;
-import tools.jackson.databind.SerializationFeature;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.MapperFeature;
+import tools.jackson.databind.SerializationContext;
+import tools.jackson.databind.SerializationFeature;
 import tools.jackson.databind.cfg.MutableConfigOverride;
 import tools.jackson.databind.deser.std.StdDeserializer;
 import tools.jackson.databind.json.JsonMapper;
@@ -33,7 +33,8 @@ import tools.jackson.databind.ser.std.StdSerializer;
 
 /**
  * Statements as JSON: one object, its property {@code kind} naming the kind, the others the
- * components of the record; codes, fractions, counts and dates as text; what is not stated left out.
+ * components of the record; codes, fractions, counts and dates as text; what is not stated left
+ * out.
  */
 public final class EntryJson {
 

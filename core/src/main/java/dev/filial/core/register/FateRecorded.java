@@ -17,12 +17,21 @@ import org.jspecify.annotations.Nullable;
  * @param cause why, or null
  * @param remark anything else, or null
  */
-public record FateRecorded(List<Code> codes, Fate fate, @Nullable PartialDate date, @Nullable Count count, @Nullable String to, @Nullable String cause, @Nullable String remark) implements Statement {
+public record FateRecorded(
+    List<Code> codes,
+    Fate fate,
+    @Nullable PartialDate date,
+    @Nullable Count count,
+    @Nullable String to,
+    @Nullable String cause,
+    @Nullable String remark)
+    implements Statement {
 
   /**
    * Checks what can be seen from the statement alone.
    *
-   * @throws IllegalArgumentException if nothing is named, or a number is given for a single plant or for what did not leave
+   * @throws IllegalArgumentException if nothing is named, or a number is given for a single plant
+   *     or for what did not leave
    */
   public FateRecorded {
     codes = List.copyOf(codes);
@@ -44,8 +53,6 @@ public record FateRecorded(List<Code> codes, Fate fate, @Nullable PartialDate da
 
   @Override
   public Set<Subject> subjects() {
-    return codes.stream()
-        .map(Subject::of)
-        .collect(java.util.stream.Collectors.toUnmodifiableSet());
+    return codes.stream().map(Subject::of).collect(java.util.stream.Collectors.toUnmodifiableSet());
   }
 }

@@ -15,7 +15,14 @@ import org.jspecify.annotations.Nullable;
  * @param why why they failed, or null
  * @param remark anything else, or null
  */
-public record FruitRecorded(Code cross, @Nullable PartialDate date, @Nullable Count set, @Nullable Count failed, @Nullable String why, @Nullable String remark) implements Statement {
+public record FruitRecorded(
+    Code cross,
+    @Nullable PartialDate date,
+    @Nullable Count set,
+    @Nullable Count failed,
+    @Nullable String why,
+    @Nullable String remark)
+    implements Statement {
 
   /**
    * Checks what can be seen from the statement alone.

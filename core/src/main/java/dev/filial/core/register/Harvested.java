@@ -19,7 +19,17 @@ import org.jspecify.annotations.Nullable;
  * @param place where they are kept, or null
  * @param remark anything else, or null
  */
-public record Harvested(Code lot, @Nullable PartialDate date, @Nullable Count fruits, boolean apart, Count count, @Nullable BigDecimal milligrams, @Nullable BigDecimal seedsPerGram, @Nullable String place, @Nullable String remark) implements Statement {
+public record Harvested(
+    Code lot,
+    @Nullable PartialDate date,
+    @Nullable Count fruits,
+    boolean apart,
+    Count count,
+    @Nullable BigDecimal milligrams,
+    @Nullable BigDecimal seedsPerGram,
+    @Nullable String place,
+    @Nullable String remark)
+    implements Statement {
 
   /**
    * Checks what can be seen from the statement alone.

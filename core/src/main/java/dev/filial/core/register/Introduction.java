@@ -37,8 +37,7 @@ final class Introduction {
     }
     if (statement instanceof Parted parted) {
       return when(
-          parted.into().equals(code),
-          code.isWhole() ? Item.Kind.PLANT : Item.Kind.SEEDLING);
+          parted.into().equals(code), code.isWhole() ? Item.Kind.PLANT : Item.Kind.SEEDLING);
     }
     if (statement instanceof Pollinated cross) {
       return when(cross.code().equals(code), Item.Kind.CROSS);
@@ -71,7 +70,7 @@ final class Introduction {
     }
     if (statement instanceof Numbered numbered) {
       return when(
-          code.part() instanceof Code.Seedling seedling
+          code.part() instanceof Code.Part.Seedling seedling
               && code.whole().equals(numbered.from().whole())
               && seedling.number() >= numbered.first()
               && seedling.number() <= numbered.last(),

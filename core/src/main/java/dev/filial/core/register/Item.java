@@ -14,14 +14,14 @@ import org.jspecify.annotations.Nullable;
  * @param since the day of that entry's statement, or null
  * @param until the day it left or died, or null
  * @param fate what became of it
- * @param count how many seeds or seedlings there are now; null for a single plant or a cross, and for
- *     a sowing not yet counted
+ * @param count how many seeds or seedlings there are now; null for a single plant or a cross, and
+ *     for a sowing not yet counted
  * @param determination what it was said to be, of acquired plants and seed
  * @param fieldNumber the collector's field number, or null
  * @param names its own names
  * @param place where it stands, or null
- * @param descent how it came about; empty for what was acquired, and for seedlings, groups, lots and
- *     sowings, which come of the whole code they stand under
+ * @param descent how it came about; empty for what was acquired, and for seedlings, groups, lots
+ *     and sowings, which come of the whole code they stand under
  * @param sameAs the record it was joined with, or null
  * @param neverHeld whether the plant never stood here
  * @param guess whose guess the introducing entry is, or null when it is none
@@ -94,7 +94,21 @@ public record Item(
   /** The same with the introducing entry struck. */
   Item asStruck() {
     return new Item(
-        code, kind, entry, true, since, until, fate, count, Determination.UNKNOWN, null, List.of(),
-        null, List.of(), null, neverHeld, null);
+        code,
+        kind,
+        entry,
+        true,
+        since,
+        until,
+        fate,
+        count,
+        Determination.UNKNOWN,
+        null,
+        List.of(),
+        null,
+        List.of(),
+        null,
+        neverHeld,
+        null);
   }
 }

@@ -27,8 +27,7 @@ final class ItemFold {
   private @Nullable Code sameAs;
   private @Nullable Overdraft overdraft;
 
-  ItemFold(
-      Code code, Item.Kind kind, long entry, Statement introduction, @Nullable String guess) {
+  ItemFold(Code code, Item.Kind kind, long entry, Statement introduction, @Nullable String guess) {
     this.code = code;
     this.kind = kind;
     this.entry = entry;
@@ -67,9 +66,7 @@ final class ItemFold {
       place = merged.place();
       count =
           code.isLot()
-              ? merged.parts().stream()
-                  .map(LotsMerged.Part::taken)
-                  .reduce(Count.of(0), Count::plus)
+              ? merged.parts().stream().map(LotsMerged.Part::taken).reduce(Count.of(0), Count::plus)
               : null;
     } else if (statement instanceof Sown sown) {
       place = sown.place();

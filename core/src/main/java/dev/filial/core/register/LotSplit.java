@@ -15,7 +15,14 @@ import org.jspecify.annotations.Nullable;
  * @param place where it is kept, or null
  * @param remark anything else, or null
  */
-public record LotSplit(Code lot, Code from, @Nullable PartialDate date, Count count, @Nullable String place, @Nullable String remark) implements Statement {
+public record LotSplit(
+    Code lot,
+    Code from,
+    @Nullable PartialDate date,
+    Count count,
+    @Nullable String place,
+    @Nullable String remark)
+    implements Statement {
 
   /**
    * Checks what can be seen from the statement alone.
@@ -30,7 +37,10 @@ public record LotSplit(Code lot, Code from, @Nullable PartialDate date, Count co
     Require.lot(from);
     if (!lot.whole().equals(from.whole()) || lot.equals(from)) {
       throw new IllegalArgumentException(
-          lot.text() + " cannot be split from " + from.text() + ": it takes another lot number of the same code");
+          lot.text()
+              + " cannot be split from "
+              + from.text()
+              + ": it takes another lot number of the same code");
     }
   }
 

@@ -17,12 +17,19 @@ import org.jspecify.annotations.Nullable;
  * @param place where it is kept, or null
  * @param remark anything else, or null
  */
-public record LotsMerged(Code code, List<Part> parts, @Nullable PartialDate date, @Nullable String place, @Nullable String remark) implements Statement {
+public record LotsMerged(
+    Code code,
+    List<Part> parts,
+    @Nullable PartialDate date,
+    @Nullable String place,
+    @Nullable String remark)
+    implements Statement {
 
   /**
    * Checks what can be seen from the statement alone.
    *
-   * @throws IllegalArgumentException if there are fewer than two lots, one is named twice, or the shares do not come to 1
+   * @throws IllegalArgumentException if there are fewer than two lots, one is named twice, or the
+   *     shares do not come to 1
    */
   public LotsMerged {
     Objects.requireNonNull(code, "code");
@@ -33,7 +40,8 @@ public record LotsMerged(Code code, List<Part> parts, @Nullable PartialDate date
     for (Part part : parts) {
       Require.lot(part.lot());
       if (!lots.add(part.lot())) {
-        throw new IllegalArgumentException(part.lot().text() + " is named twice among what was merged");
+        throw new IllegalArgumentException(
+            part.lot().text() + " is named twice among what was merged");
       }
       sum = sum.plus(part.share());
     }

@@ -14,7 +14,9 @@ import org.jspecify.annotations.Nullable;
  * @param date the day, or null when not known
  * @param remark anything else, or null
  */
-public record Moved(List<Code> codes, String place, @Nullable PartialDate date, @Nullable String remark) implements Statement {
+public record Moved(
+    List<Code> codes, String place, @Nullable PartialDate date, @Nullable String remark)
+    implements Statement {
 
   /**
    * Checks what can be seen from the statement alone.
@@ -31,8 +33,6 @@ public record Moved(List<Code> codes, String place, @Nullable PartialDate date, 
 
   @Override
   public Set<Subject> subjects() {
-    return codes.stream()
-        .map(Subject::of)
-        .collect(java.util.stream.Collectors.toUnmodifiableSet());
+    return codes.stream().map(Subject::of).collect(java.util.stream.Collectors.toUnmodifiableSet());
   }
 }

@@ -15,9 +15,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record Named(Code code, String name, @Nullable String remark) implements Statement {
 
-  /**
-   * Checks what can be seen from the statement alone.
-   */
+  /** Checks what can be seen from the statement alone. */
   public Named {
     Objects.requireNonNull(code, "code");
     Objects.requireNonNull(name, "name");

@@ -14,9 +14,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record Noted(Code code, String text, @Nullable PartialDate date) implements Statement {
 
-  /**
-   * Checks what can be seen from the statement alone.
-   */
+  /** Checks what can be seen from the statement alone. */
   public Noted {
     Objects.requireNonNull(code, "code");
     Objects.requireNonNull(text, "text");

@@ -19,7 +19,15 @@ import org.jspecify.annotations.Nullable;
  * @param place where they stand, or null
  * @param remark anything else, or null
  */
-public record Numbered(Code from, int first, int last, @Nullable PartialDate date, @Nullable String pickedFor, @Nullable String place, @Nullable String remark) implements Statement {
+public record Numbered(
+    Code from,
+    int first,
+    int last,
+    @Nullable PartialDate date,
+    @Nullable String pickedFor,
+    @Nullable String place,
+    @Nullable String remark)
+    implements Statement {
 
   /**
    * Checks what can be seen from the statement alone.
@@ -30,8 +38,15 @@ public record Numbered(Code from, int first, int last, @Nullable PartialDate dat
     Objects.requireNonNull(from, "from");
     if (first < 1 || last < first || last - first >= MOST) {
       throw new IllegalArgumentException(
-          "seedlings " + first + " to " + last + " of " + from.whole().text()
-              + ": numbers start at 1, run upwards, and at most " + MOST + " are given in one entry");
+          "seedlings "
+              + first
+              + " to "
+              + last
+              + " of "
+              + from.whole().text()
+              + ": numbers start at 1, run upwards, and at most "
+              + MOST
+              + " are given in one entry");
     }
   }
 

@@ -15,11 +15,16 @@ import org.jspecify.annotations.Nullable;
  * @param photograph a picture of it, or null
  * @param remark anything else, or null
  */
-public record Observed(Code code, String trait, String value, @Nullable PartialDate date, @Nullable Photograph photograph, @Nullable String remark) implements Statement {
+public record Observed(
+    Code code,
+    String trait,
+    String value,
+    @Nullable PartialDate date,
+    @Nullable Photograph photograph,
+    @Nullable String remark)
+    implements Statement {
 
-  /**
-   * Checks what can be seen from the statement alone.
-   */
+  /** Checks what can be seen from the statement alone. */
   public Observed {
     Objects.requireNonNull(code, "code");
     Objects.requireNonNull(trait, "trait");

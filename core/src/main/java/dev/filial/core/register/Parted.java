@@ -8,8 +8,8 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One record that turned out to be two plants. The entries named spoke of the second, and are from now on
- * read so.
+ * One record that turned out to be two plants. The entries named spoke of the second, and are from
+ * now on read so.
  *
  * @param code the record as it was
  * @param into the code of the second plant: a whole code, or a seedling number of the same cross
@@ -18,12 +18,20 @@ import org.jspecify.annotations.Nullable;
  * @param date the day, or null when not known
  * @param why how that came out
  */
-public record Parted(Code code, Code into, List<Long> entries, Determination determination, @Nullable PartialDate date, String why) implements Statement {
+public record Parted(
+    Code code,
+    Code into,
+    List<Long> entries,
+    Determination determination,
+    @Nullable PartialDate date,
+    String why)
+    implements Statement {
 
   /**
    * Checks what can be seen from the statement alone.
    *
-   * @throws IllegalArgumentException if the new code is neither a whole code nor a seedling of the same cross
+   * @throws IllegalArgumentException if the new code is neither a whole code nor a seedling of the
+   *     same cross
    */
   public Parted {
     Objects.requireNonNull(code, "code");

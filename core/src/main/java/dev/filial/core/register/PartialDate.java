@@ -19,8 +19,7 @@ import java.util.regex.Pattern;
  */
 public record PartialDate(int year, int month, int day) {
 
-  private static final Pattern FORM =
-      Pattern.compile("(\\d{4})(?:-(\\d{2})(?:-(\\d{2}))?)?");
+  private static final Pattern FORM = Pattern.compile("(\\d{4})(?:-(\\d{2})(?:-(\\d{2}))?)?");
 
   /**
    * Checks that the day exists.
@@ -55,7 +54,9 @@ public record PartialDate(int year, int month, int day) {
     Matcher matcher = FORM.matcher(text.strip());
     if (!matcher.matches()) {
       throw new IllegalArgumentException(
-          "\"" + text + "\" is not a date; write 2024-03-04, or 2024-03 or 2024 if no more is known");
+          "\""
+              + text
+              + "\" is not a date; write 2024-03-04, or 2024-03 or 2024 if no more is known");
     }
     return new PartialDate(
         Integer.parseInt(matcher.group(1)),

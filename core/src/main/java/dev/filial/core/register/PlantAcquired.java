@@ -7,8 +7,8 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A plant that was bought, given or found, or a friend's plant that was never held but whose pollen came
- * by post.
+ * A plant that was bought, given or found, or a friend's plant that was never held but whose pollen
+ * came by post.
  *
  * @param code its code: a whole code, no seedling number
  * @param determination what it was said to be
@@ -19,7 +19,16 @@ import org.jspecify.annotations.Nullable;
  * @param place where it stands, or null
  * @param remark anything else, or null
  */
-public record PlantAcquired(Code code, Determination determination, Provenance provenance, @Nullable PartialDate date, List<String> names, boolean neverHeld, @Nullable String place, @Nullable String remark) implements Statement {
+public record PlantAcquired(
+    Code code,
+    Determination determination,
+    Provenance provenance,
+    @Nullable PartialDate date,
+    List<String> names,
+    boolean neverHeld,
+    @Nullable String place,
+    @Nullable String remark)
+    implements Statement {
 
   /**
    * Checks what can be seen from the statement alone.

@@ -10,9 +10,10 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * A pollination made by hand or left to the bees: one cross. The same pair repeated is a new one.
-
- * <p>Of the seedlings, a share {@code apomixis} arises without fertilisation, {@code selfs} from the seed
- * parent's own pollen and {@code strays} from pollen of plants nobody knows; the rest is as intended.
+ *
+ * <p>Of the seedlings, a share {@code apomixis} arises without fertilisation, {@code selfs} from
+ * the seed parent's own pollen and {@code strays} from pollen of plants nobody knows; the rest is
+ * as intended.
  *
  * @param code the code of the cross: a whole code
  * @param seedParent the plant that bears the fruit, or a group meaning one plant of it
@@ -24,17 +25,34 @@ import org.jspecify.annotations.Nullable;
  * @param strays share sired by unknown plants, 0 to 1
  * @param apomixis share of seed without fertilisation, 0 to 1
  * @param seedSets chromosome sets the egg carried where that is not half of its parent, or null
- * @param pollenSets chromosome sets the pollen carried where that is not half of its parent, or null
+ * @param pollenSets chromosome sets the pollen carried where that is not half of its parent, or
+ *     null
  * @param storedPollen whether the pollen came out of store
  * @param place where the seed parent stood, or null
  * @param remark anything else, or null
  */
-public record Pollinated(Code code, Code seedParent, Pollen pollen, @Nullable PartialDate date, @Nullable Count flowers, List<Protection> protection, Fraction selfs, Fraction strays, Fraction apomixis, @Nullable Integer seedSets, @Nullable Integer pollenSets, boolean storedPollen, @Nullable String place, @Nullable String remark) implements Statement {
+public record Pollinated(
+    Code code,
+    Code seedParent,
+    Pollen pollen,
+    @Nullable PartialDate date,
+    @Nullable Count flowers,
+    List<Protection> protection,
+    Fraction selfs,
+    Fraction strays,
+    Fraction apomixis,
+    @Nullable Integer seedSets,
+    @Nullable Integer pollenSets,
+    boolean storedPollen,
+    @Nullable String place,
+    @Nullable String remark)
+    implements Statement {
 
   /**
    * Checks what can be seen from the statement alone.
    *
-   * @throws IllegalArgumentException if the code carries a suffix, a share lies outside 0 to 1 or they exceed 1 together, or a gamete has no possible number of sets
+   * @throws IllegalArgumentException if the code carries a suffix, a share lies outside 0 to 1 or
+   *     they exceed 1 together, or a gamete has no possible number of sets
    */
   public Pollinated {
     Objects.requireNonNull(code, "code");
@@ -52,7 +70,9 @@ public record Pollinated(Code code, Code seedParent, Pollen pollen, @Nullable Pa
     Require.shares(selfs, strays, apomixis);
     Require.sets("egg", seedSets);
     Require.sets("pollen", pollenSets);
-    if (pollen instanceof Pollen.OnePlant one && one.plant().equals(seedParent) && !seedParent.isGroup()) {
+    if (pollen instanceof Pollen.OnePlant one
+        && one.plant().equals(seedParent)
+        && !seedParent.isGroup()) {
       pollen = new Pollen.Itself();
     }
   }

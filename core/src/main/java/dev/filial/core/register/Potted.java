@@ -15,7 +15,14 @@ import org.jspecify.annotations.Nullable;
  * @param place where it stands, or null
  * @param remark anything else, or null
  */
-public record Potted(Code group, Code from, @Nullable PartialDate date, Count count, @Nullable String place, @Nullable String remark) implements Statement {
+public record Potted(
+    Code group,
+    Code from,
+    @Nullable PartialDate date,
+    Count count,
+    @Nullable String place,
+    @Nullable String remark)
+    implements Statement {
 
   /**
    * Checks what can be seen from the statement alone.
@@ -29,7 +36,10 @@ public record Potted(Code group, Code from, @Nullable PartialDate date, Count co
     Require.group(group);
     if (!group.whole().equals(from.whole()) || group.equals(from)) {
       throw new IllegalArgumentException(
-          group.text() + " cannot be potted from " + from.text() + ": it takes another pot number of the same code");
+          group.text()
+              + " cannot be potted from "
+              + from.text()
+              + ": it takes another pot number of the same code");
     }
   }
 

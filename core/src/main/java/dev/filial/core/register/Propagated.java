@@ -19,7 +19,17 @@ import org.jspecify.annotations.Nullable;
  * @param place where it stands, or null
  * @param remark anything else, or null
  */
-public record Propagated(Code code, Code of, @Nullable String how, @Nullable PartialDate date, boolean doubled, List<String> sportFor, List<String> names, @Nullable String place, @Nullable String remark) implements Statement {
+public record Propagated(
+    Code code,
+    Code of,
+    @Nullable String how,
+    @Nullable PartialDate date,
+    boolean doubled,
+    List<String> sportFor,
+    List<String> names,
+    @Nullable String place,
+    @Nullable String remark)
+    implements Statement {
 
   /**
    * Checks what can be seen from the statement alone.

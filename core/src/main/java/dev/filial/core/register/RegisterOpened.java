@@ -8,11 +8,13 @@ import org.jspecify.annotations.Nullable;
 /**
  * The first entry of a book: whose it is.
  *
- * @param mark the grower's mark, two to four letters, that stands before a code when it leaves the house
+ * @param mark the grower's mark, two to four letters, that stands before a code when it leaves the
+ *     house
  * @param grower who keeps the register
  * @param remark anything else, or null
  */
-public record RegisterOpened(String mark, String grower, @Nullable String remark) implements Statement {
+public record RegisterOpened(String mark, String grower, @Nullable String remark)
+    implements Statement {
 
   /**
    * Checks what can be seen from the statement alone.
@@ -22,7 +24,7 @@ public record RegisterOpened(String mark, String grower, @Nullable String remark
   public RegisterOpened {
     Objects.requireNonNull(mark, "mark");
     Objects.requireNonNull(grower, "grower");
-    mark = GrowersMark.of(mark).letters();
+    mark = new GrowersMark(mark).letters();
   }
 
   @Override

@@ -13,8 +13,9 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
- * The register in memory: the entries and what is derived from them, as plain maps. Changes as deltas
- * are applied; not safe for use by several threads. {@link Register} is the immutable view of one.
+ * The register in memory: the entries and what is derived from them, as plain maps. Changes as
+ * deltas are applied; not safe for use by several threads. {@link Register} is the immutable view
+ * of one.
  */
 public final class RegisterTables implements RegisterView {
 

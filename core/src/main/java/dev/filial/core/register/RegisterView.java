@@ -45,13 +45,18 @@ public interface RegisterView {
   /** The codes taken under a whole code, itself included, in order of their text. */
   List<Code> codesUnder(Code whole);
 
-  /** Plants by their own name: those whose name begins so, in either case, by name; at most {@code most}. */
+  /**
+   * Plants by their own name: those whose name begins so, in either case, by name; at most {@code
+   * most}.
+   */
   Map<String, List<Code>> named(String beginning, int most);
 
   /** Codes whose text begins so, in order; at most {@code most}. */
   List<Code> codesBeginning(String text, int most);
 
-  /** The highest running number given out in that year (two digits), struck ones too; 0 for none. */
+  /**
+   * The highest running number given out in that year (two digits), struck ones too; 0 for none.
+   */
   long lastNumber(int year);
 
   /** The highest suffix number of that kind given out under a whole code; 0 for none. */
@@ -90,8 +95,8 @@ public interface RegisterView {
   }
 
   /**
-   * The taxon that {@code name} is to be read as: its accepted name, and what was declared of it or,
-   * failing that, of a name that is read as it. A name nobody declared is its own.
+   * The taxon that {@code name} is to be read as: its accepted name, and what was declared of it
+   * or, failing that, of a name that is read as it. A name nobody declared is its own.
    *
    * @throws IllegalArgumentException if the name cannot be read
    */
@@ -114,8 +119,7 @@ public interface RegisterView {
     for (String older : found.readAlso()) {
       Optional<Taxon> alias = taxon(TaxonName.parse(older).key());
       if (alias.isPresent() && alias.get().declared() != null) {
-        return new Taxon(
-            found.key(), found.name(), null, found.readAlso(), alias.get().declared());
+        return new Taxon(found.key(), found.name(), null, found.readAlso(), alias.get().declared());
       }
     }
     return found;

@@ -13,7 +13,9 @@ final class Require {
   static void whole(Code code) {
     if (!code.isWhole()) {
       throw new IllegalArgumentException(
-          code.text() + " carries a suffix; here stands a code of its own, as " + code.whole().text());
+          code.text()
+              + " carries a suffix; here stands a code of its own, as "
+              + code.whole().text());
     }
   }
 

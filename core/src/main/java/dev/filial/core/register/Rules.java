@@ -102,8 +102,7 @@ final class Rules {
     long target = amended.entry();
     Optional<Entry> entry = book.entry(target);
     if (entry.isEmpty()) {
-      throw new RegisterRefusal(
-          "there is no entry " + target + "; the last one is " + book.size());
+      throw new RegisterRefusal("there is no entry " + target + "; the last one is " + book.size());
     }
     boolean strikes = amended.replacement() == null;
     if (target == 1 && !(amended.replacement() instanceof RegisterOpened)) {
@@ -131,17 +130,25 @@ final class Rules {
               .orElseThrow(
                   () ->
                       new RegisterRefusal(
-                          "there is no entry " + entry + " in force to part from "
+                          "there is no entry "
+                              + entry
+                              + " in force to part from "
                               + parted.code().text()));
       Subject subject = Subject.of(parted.code());
       if (!statement.subjects().contains(subject) && !statement.mentions().contains(subject)) {
         throw new RegisterRefusal(
-            "entry " + entry + " does not speak of " + parted.code().text()
+            "entry "
+                + entry
+                + " does not speak of "
+                + parted.code().text()
                 + "; leave it out of the parting");
       }
       if (Introduction.codes(statement).contains(parted.code())) {
         throw new RegisterRefusal(
-            "entry " + entry + " is where " + parted.code().text()
+            "entry "
+                + entry
+                + " is where "
+                + parted.code().text()
                 + " was first recorded; it stays with that code");
       }
     }
@@ -243,7 +250,12 @@ final class Rules {
         && sown.get().number().isPresent()
         && up.number().orElseThrow() > sown.get().number().getAsLong()) {
       warnings.add(
-          "more came up in " + reading.code().text() + " (" + up + ") than was sown (" + sown.get()
+          "more came up in "
+              + reading.code().text()
+              + " ("
+              + up
+              + ") than was sown ("
+              + sown.get()
               + "): one of the two was a guess, or some seeds gave two");
     }
   }
@@ -337,7 +349,9 @@ final class Rules {
       Taxon known = book.accepted(next);
       if (!within.add(known.key())) {
         throw new RegisterRefusal(
-            taxon.name() + " would count into itself through " + known.name()
+            taxon.name()
+                + " would count into itself through "
+                + known.name()
                 + "; mend the taxon it counts into");
       }
       next = known.declared() == null ? null : known.declared().within();
@@ -380,7 +394,11 @@ final class Rules {
     for (long entry : book.entriesOn(Subject.trait(trait.trait()))) {
       if (entry != number && book.effective(entry).orElseThrow() instanceof TraitDeclared) {
         throw new RegisterRefusal(
-            "the trait " + trait.trait() + " was declared in entry " + entry + "; amend that entry");
+            "the trait "
+                + trait.trait()
+                + " was declared in entry "
+                + entry
+                + "; amend that entry");
       }
     }
   }
@@ -389,7 +407,9 @@ final class Rules {
     Item item = requireThing(tallied.code());
     if (item.kind() != Item.Kind.GROUP && item.kind() != Item.Kind.SOWING) {
       throw new RegisterRefusal(
-          tallied.code().text() + " is a " + item.kind().word()
+          tallied.code().text()
+              + " is a "
+              + item.kind().word()
               + "; a tally counts the seedlings of a sowing or a pot");
     }
     TraitDeclared trait = requireTrait(tallied.trait());

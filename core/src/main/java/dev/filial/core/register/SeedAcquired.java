@@ -6,7 +6,8 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A packet of seed that was bought, swapped or collected. Each seedling of it is a founder of its own.
+ * A packet of seed that was bought, swapped or collected. Each seedling of it is a founder of its
+ * own.
  *
  * @param code the code of the accession: a whole code; its seed is lot H1
  * @param determination what it was said to be
@@ -16,7 +17,15 @@ import org.jspecify.annotations.Nullable;
  * @param place where it is kept, or null
  * @param remark anything else, or null
  */
-public record SeedAcquired(Code code, Determination determination, Provenance provenance, @Nullable PartialDate date, Count count, @Nullable String place, @Nullable String remark) implements Statement {
+public record SeedAcquired(
+    Code code,
+    Determination determination,
+    Provenance provenance,
+    @Nullable PartialDate date,
+    Count count,
+    @Nullable String place,
+    @Nullable String remark)
+    implements Statement {
 
   /**
    * Checks what can be seen from the statement alone.

@@ -85,8 +85,7 @@ final class SetsOf {
       case SEXUAL -> {
         int egg = descent.seedSets() != 0 ? descent.seedSets() : seed / 2;
         // Unknown pollen is taken to be of the seed parent's own ploidy.
-        int parent =
-            descent.pollen() == null ? seed : sets.getOrDefault(descent.pollen(), UNKNOWN);
+        int parent = descent.pollen() == null ? seed : sets.getOrDefault(descent.pollen(), UNKNOWN);
         int pollen = descent.pollenSets() != 0 ? descent.pollenSets() : parent / 2;
         yield egg == 0 || pollen == 0 ? UNKNOWN : egg + pollen;
       }

@@ -22,12 +22,25 @@ import org.jspecify.annotations.Nullable;
  * @param place where it stands, or null
  * @param remark anything else, or null
  */
-public record Sown(Code sowing, Code lot, @Nullable PartialDate date, Count seeds, @Nullable String medium, @Nullable String cover, @Nullable String container, List<String> treatments, List<Filled> groups, @Nullable String place, @Nullable String remark) implements Statement {
+public record Sown(
+    Code sowing,
+    Code lot,
+    @Nullable PartialDate date,
+    Count seeds,
+    @Nullable String medium,
+    @Nullable String cover,
+    @Nullable String container,
+    List<String> treatments,
+    List<Filled> groups,
+    @Nullable String place,
+    @Nullable String remark)
+    implements Statement {
 
   /**
    * Checks what can be seen from the statement alone.
    *
-   * @throws IllegalArgumentException if the codes are not a sowing, a lot and groups of one whole code
+   * @throws IllegalArgumentException if the codes are not a sowing, a lot and groups of one whole
+   *     code
    */
   public Sown {
     Objects.requireNonNull(sowing, "sowing");
@@ -42,7 +55,9 @@ public record Sown(Code sowing, Code lot, @Nullable PartialDate date, Count seed
       Require.group(filled.group());
       if (!filled.group().whole().equals(sowing.whole()) || !pots.add(filled.group())) {
         throw new IllegalArgumentException(
-            filled.group().text() + " cannot be filled from " + sowing.text()
+            filled.group().text()
+                + " cannot be filled from "
+                + sowing.text()
                 + ": give each pot a number of its own under the same code");
       }
     }

@@ -8,7 +8,33 @@ import org.jspecify.annotations.Nullable;
  * statement alone; whether it fits the rest of the book is for the {@link Rules}.
  */
 public sealed interface Statement
-    permits Amended, Counted, Doubted, FateRecorded, FruitRecorded, Harvested, Joined, LotSplit, LotsMerged, Moved, Named, Noted, Numbered, Observed, Parted, PlantAcquired, Pollinated, Potted, Propagated, RegisterOpened, SeedAcquired, Sown, TagLost, Tallied, TaxonDeclared, TaxonRenamed, TraitDeclared {
+    permits Amended,
+        Counted,
+        Doubted,
+        FateRecorded,
+        FruitRecorded,
+        Harvested,
+        Joined,
+        LotSplit,
+        LotsMerged,
+        Moved,
+        Named,
+        Noted,
+        Numbered,
+        Observed,
+        Parted,
+        PlantAcquired,
+        Pollinated,
+        Potted,
+        Propagated,
+        RegisterOpened,
+        SeedAcquired,
+        Sown,
+        TagLost,
+        Tallied,
+        TaxonDeclared,
+        TaxonRenamed,
+        TraitDeclared {
 
   /** The things that this statement changes something about. */
   Set<Subject> subjects();

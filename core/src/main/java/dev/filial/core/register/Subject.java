@@ -5,12 +5,11 @@ import dev.filial.core.name.TaxonName;
 import java.util.Locale;
 
 /**
- * Something a statement can be about: a coded thing, a taxon, a trait or an
- * earlier entry.
+ * Something a statement can be about: a coded thing, a taxon, a trait or an earlier entry.
  *
  * @param kind which of these
- * @param key the code's text, the taxon's folded name, the trait's name in lower case, or the entry's
- *     number
+ * @param key the code's text, the taxon's folded name, the trait's name in lower case, or the
+ *     entry's number
  */
 public record Subject(Kind kind, String key) {
 

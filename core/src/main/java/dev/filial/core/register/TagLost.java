@@ -8,7 +8,8 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A plant found without its tag: it gets a code of its own and is one of the candidates, or something else.
+ * A plant found without its tag: it gets a code of its own and is one of the candidates, or
+ * something else.
  *
  * @param code its new code: a whole code
  * @param candidates what it may be, with weights: plants, or groups meaning one of them
@@ -17,12 +18,20 @@ import org.jspecify.annotations.Nullable;
  * @param place where it stands, or null
  * @param remark anything else, or null
  */
-public record TagLost(Code code, List<Weighted> candidates, Fraction unknown, @Nullable PartialDate date, @Nullable String place, @Nullable String remark) implements Statement {
+public record TagLost(
+    Code code,
+    List<Weighted> candidates,
+    Fraction unknown,
+    @Nullable PartialDate date,
+    @Nullable String place,
+    @Nullable String remark)
+    implements Statement {
 
   /**
    * Checks what can be seen from the statement alone.
    *
-   * @throws IllegalArgumentException if the chance lies outside 0 to 1, or a candidate is named twice
+   * @throws IllegalArgumentException if the chance lies outside 0 to 1, or a candidate is named
+   *     twice
    */
   public TagLost {
     Objects.requireNonNull(code, "code");

@@ -17,7 +17,13 @@ import org.jspecify.annotations.Nullable;
  * @param date the day, or null when not known
  * @param remark anything else, or null
  */
-public record Tallied(Code code, String trait, Map<String, Long> counts, @Nullable PartialDate date, @Nullable String remark) implements Statement {
+public record Tallied(
+    Code code,
+    String trait,
+    Map<String, Long> counts,
+    @Nullable PartialDate date,
+    @Nullable String remark)
+    implements Statement {
 
   /**
    * Checks what can be seen from the statement alone.
@@ -29,7 +35,8 @@ public record Tallied(Code code, String trait, Map<String, Long> counts, @Nullab
     Objects.requireNonNull(trait, "trait");
     counts = Collections.unmodifiableMap(new LinkedHashMap<>(counts));
     if (counts.isEmpty()) {
-      throw new IllegalArgumentException("a tally of " + code.text() + " counts at least one state");
+      throw new IllegalArgumentException(
+          "a tally of " + code.text() + " counts at least one state");
     }
     counts.forEach(
         (state, number) -> {

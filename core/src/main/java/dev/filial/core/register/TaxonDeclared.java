@@ -23,12 +23,23 @@ import org.jspecify.annotations.Nullable;
  * @param selfIncompatible whether its own pollen fails on it
  * @param remark anything else, or null
  */
-public record TaxonDeclared(String name, List<String> synonyms, @Nullable String within, @Nullable Integer ploidy, @Nullable String shortName, boolean hybrid, Map<String, Fraction> makeup, boolean selfIncompatible, @Nullable String remark) implements Statement {
+public record TaxonDeclared(
+    String name,
+    List<String> synonyms,
+    @Nullable String within,
+    @Nullable Integer ploidy,
+    @Nullable String shortName,
+    boolean hybrid,
+    Map<String, Fraction> makeup,
+    boolean selfIncompatible,
+    @Nullable String remark)
+    implements Statement {
 
   /**
    * Checks what can be seen from the statement alone.
    *
-   * @throws IllegalArgumentException if a name cannot be read, the shares exceed 1, or the taxon is named as its own synonym
+   * @throws IllegalArgumentException if a name cannot be read, the shares exceed 1, or the taxon is
+   *     named as its own synonym
    */
   public TaxonDeclared {
     Objects.requireNonNull(name, "name");

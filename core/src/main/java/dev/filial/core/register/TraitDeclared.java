@@ -16,12 +16,20 @@ import org.jspecify.annotations.Nullable;
  * @param unit the unit of a measurement, or null
  * @param remark anything else, or null
  */
-public record TraitDeclared(String trait, List<String> states, @Nullable BigDecimal least, @Nullable BigDecimal most, @Nullable String unit, @Nullable String remark) implements Statement {
+public record TraitDeclared(
+    String trait,
+    List<String> states,
+    @Nullable BigDecimal least,
+    @Nullable BigDecimal most,
+    @Nullable String unit,
+    @Nullable String remark)
+    implements Statement {
 
   /**
    * Checks what can be seen from the statement alone.
    *
-   * @throws IllegalArgumentException if the states are not at least two different ones, or the range is empty
+   * @throws IllegalArgumentException if the states are not at least two different ones, or the
+   *     range is empty
    */
   public TraitDeclared {
     Objects.requireNonNull(trait, "trait");
@@ -29,8 +37,10 @@ public record TraitDeclared(String trait, List<String> states, @Nullable BigDeci
     if (trait.isBlank()) {
       throw new IllegalArgumentException("a trait has a name");
     }
-    if (states.stream().map(String::strip).distinct().count() != states.size() || states.size() == 1) {
-      throw new IllegalArgumentException("the states of " + trait + " are at least two, and differ");
+    if (states.stream().map(String::strip).distinct().count() != states.size()
+        || states.size() == 1) {
+      throw new IllegalArgumentException(
+          "the states of " + trait + " are at least two, and differ");
     }
     if (states.isEmpty() && least == null && most == null && unit == null) {
       throw new IllegalArgumentException(
