@@ -68,6 +68,9 @@ public final class Clerk {
             previous);
     Draft draft = new Draft(book);
     Touched touched = write(draft, entry, statement);
+    for (long changed : touched.entries()) {
+      draft.effective(changed).ifPresent(said -> Rules.checkUnused(book, changed, said));
+    }
     List<String> warnings = new ArrayList<>();
     new Rules(draft, warnings).check(number, statement);
     if (touched.entries().size() > 1 || statement instanceof Joined) {

@@ -15,15 +15,6 @@ public sealed interface Count {
   /** The largest number accepted: more seeds than any bench holds, and far from overflow. */
   long MOST = 1_000_000_000L;
 
-  /** Nothing is known. */
-  Count UNKNOWN = new Vague("?");
-
-  /** A few. */
-  Count FEW = new Vague("few");
-
-  /** Many. */
-  Count MANY = new Vague("many");
-
   /**
    * A number that was counted.
    *
@@ -89,6 +80,21 @@ public sealed interface Count {
     }
   }
 
+  /** Nothing is known. */
+  static Count unknown() {
+    return new Vague("?");
+  }
+
+  /** A few. */
+  static Count few() {
+    return new Vague("few");
+  }
+
+  /** Many. */
+  static Count many() {
+    return new Vague("many");
+  }
+
   /**
    * The counted number {@code number}.
    *
@@ -139,7 +145,7 @@ public sealed interface Count {
   }
 
   /** The number, counted or guessed; empty when there is none. */
-  default OptionalLong number() {
+  default OptionalLong size() {
     if (this instanceof Exact exact) {
       return OptionalLong.of(exact.number());
     }
@@ -160,18 +166,18 @@ public sealed interface Count {
       return this;
     }
     if (taken instanceof Vague) {
-      return UNKNOWN;
+      return unknown();
     }
-    long left = Math.max(0, number().orElseThrow() - taken.number().orElseThrow());
+    long left = Math.max(0, size().orElseThrow() - taken.size().orElseThrow());
     return isExact() && taken.isExact() ? of(left) : about(left);
   }
 
   /** This and {@code other} together; a guess as soon as either is one. */
   default Count plus(Count other) {
     if (this instanceof Vague || other instanceof Vague) {
-      return UNKNOWN;
+      return unknown();
     }
-    long sum = Math.min(MOST, number().orElseThrow() + other.number().orElseThrow());
+    long sum = Math.min(MOST, size().orElseThrow() + other.size().orElseThrow());
     return isExact() && other.isExact() ? of(sum) : about(sum);
   }
 }

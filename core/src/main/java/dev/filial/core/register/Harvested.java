@@ -55,7 +55,7 @@ public record Harvested(
    * @return {@link #count()}, or about milligrams × seeds per gram / 1000 when only those are known
    */
   public Count seeds() {
-    if (count.number().isPresent() || milligrams == null || seedsPerGram == null) {
+    if (count.size().isPresent() || milligrams == null || seedsPerGram == null) {
       return count;
     }
     BigDecimal seeds = milligrams.multiply(seedsPerGram).movePointLeft(3);

@@ -73,7 +73,7 @@ final class ItemFold {
       for (Sown.Filled filled : sown.groups()) {
         if (filled.group().equals(code)) {
           place = filled.place() == null ? sown.place() : filled.place();
-          count = Count.UNKNOWN;
+          count = Count.unknown();
         }
       }
     } else if (statement instanceof Potted potted) {
@@ -120,9 +120,7 @@ final class ItemFold {
       return; // a family or a sowing that nobody counted has nothing to run out of
     }
     boolean counted = count.isExact() && taken.isExact();
-    if (counted
-        && overdraft == null
-        && taken.number().orElseThrow() > count.number().orElseThrow()) {
+    if (counted && overdraft == null && taken.size().orElseThrow() > count.size().orElseThrow()) {
       overdraft = new Overdraft(number, count, taken);
     }
     count = count.less(taken);
@@ -143,7 +141,7 @@ final class ItemFold {
         // Seedlings come up over weeks: what stands there is what came up less what left.
         count = reading.germinated().less(left);
       }
-      if (count != null && count.number().orElse(1) > 0 && !fate.isHere()) {
+      if (count != null && count.size().orElse(1) > 0 && !fate.isHere()) {
         fate = Fate.ALIVE;
         until = null;
       }

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -24,10 +25,10 @@ public final class RegisterTables implements RegisterView {
 
   private final List<Entry> entries;
   private final Map<Long, Optional<Statement>> statements;
-  private final Map<Subject, TreeSet<Long>> on;
-  private final Map<Subject, TreeSet<Long>> mentioning;
+  private final Map<Subject, NavigableSet<Long>> on;
+  private final Map<Subject, NavigableSet<Long>> mentioning;
   private final NavigableMap<String, Item> items;
-  private final NavigableMap<String, NavigableMap<String, TreeSet<Code>>> names;
+  private final NavigableMap<String, NavigableMap<String, NavigableSet<Code>>> names;
   private final TreeMap<String, Taxon> taxa;
   private final TreeMap<String, TraitDeclared> traits;
   private final Map<Integer, Long> lastNumbers;
@@ -56,7 +57,7 @@ public final class RegisterTables implements RegisterView {
     names = new TreeMap<>();
     other.names.forEach(
         (folded, spelt) -> {
-          NavigableMap<String, TreeSet<Code>> copy = new TreeMap<>();
+          NavigableMap<String, NavigableSet<Code>> copy = new TreeMap<>();
           spelt.forEach((name, codes) -> copy.put(name, new TreeSet<>(codes)));
           names.put(folded, copy);
         });
@@ -66,8 +67,8 @@ public final class RegisterTables implements RegisterView {
     departures = other.departures;
   }
 
-  private static Map<Subject, TreeSet<Long>> deepCopy(Map<Subject, TreeSet<Long>> map) {
-    Map<Subject, TreeSet<Long>> copy = new HashMap<>(map.size() * 2);
+  private static Map<Subject, NavigableSet<Long>> deepCopy(Map<Subject, NavigableSet<Long>> map) {
+    Map<Subject, NavigableSet<Long>> copy = new HashMap<>(map.size() * 2);
     map.forEach((subject, numbers) -> copy.put(subject, new TreeSet<>(numbers)));
     return copy;
   }
@@ -108,8 +109,8 @@ public final class RegisterTables implements RegisterView {
     statement.mentions().forEach(s -> remove(mentioning, s, entry));
   }
 
-  private static void remove(Map<Subject, TreeSet<Long>> index, Subject subject, long entry) {
-    TreeSet<Long> numbers = index.get(subject);
+  private static void remove(Map<Subject, NavigableSet<Long>> index, Subject subject, long entry) {
+    NavigableSet<Long> numbers = index.get(subject);
     if (numbers != null && numbers.remove(entry) && numbers.isEmpty()) {
       index.remove(subject);
     }
@@ -120,10 +121,10 @@ public final class RegisterTables implements RegisterView {
     if (before != null) {
       departures -= Ploidies.isDiploid(before) ? 0 : 1;
       for (String name : before.names()) {
-        NavigableMap<String, TreeSet<Code>> spelt = names.get(Names.folded(name));
+        NavigableMap<String, NavigableSet<Code>> spelt = names.get(Names.folded(name));
         if (spelt != null && spelt.containsKey(name)) {
           spelt.get(name).remove(item.code());
-          spelt.values().removeIf(TreeSet::isEmpty);
+          spelt.values().removeIf(NavigableSet::isEmpty);
         }
       }
     }
@@ -197,7 +198,7 @@ public final class RegisterTables implements RegisterView {
   public Map<String, List<Code>> named(String beginning, int most) {
     String from = Names.folded(beginning);
     Map<String, List<Code>> found = new TreeMap<>();
-    for (NavigableMap<String, TreeSet<Code>> spelt :
+    for (NavigableMap<String, NavigableSet<Code>> spelt :
         names.subMap(from, true, from + Character.MAX_VALUE, true).values()) {
       spelt.forEach((name, codes) -> found.put(name, List.copyOf(codes)));
     }

@@ -122,6 +122,16 @@ final class Rules {
     }
   }
 
+  /** Whether the codes that entry {@code number} gives out were never those of a struck entry. */
+  static void checkUnused(RegisterView before, long number, Statement statement) {
+    for (Code code : Introduction.codes(statement)) {
+      Optional<Item> item = before.taken(code);
+      if (item.isPresent() && item.get().struck() && item.get().entry() != number) {
+        throw taken(before, item.get());
+      }
+    }
+  }
+
   /** Whether the entries of a parting speak of its plant. */
   static void checkPartable(RegisterView book, Parted parted) {
     for (long entry : parted.entries()) {
@@ -157,19 +167,23 @@ final class Rules {
   private void requireFree(Code code, long number) {
     Optional<Item> item = book.taken(code);
     if (item.isPresent() && item.get().entry() != number) {
-      throw new RegisterRefusal(
-          code.text()
-              + " is taken already (entry "
-              + item.get().entry()
-              + (item.get().struck() ? ", struck; a code is never used again" : "")
-              + "); take the next number, "
-              + nextFree(code).text());
+      throw taken(book, item.get());
     }
   }
 
-  private Code nextFree(Code code) {
-    Item.Kind kind = book.taken(code).orElseThrow().kind();
-    int next = (int) Math.min(Integer.MAX_VALUE, book.lastSuffix(code.whole(), kind) + 1);
+  private static RegisterRefusal taken(RegisterView book, Item item) {
+    return new RegisterRefusal(
+        item.code().text()
+            + " is taken already (entry "
+            + item.entry()
+            + (item.struck() ? ", struck; a code is never used again" : "")
+            + "); take the next number, "
+            + nextFree(book, item).text());
+  }
+
+  private static Code nextFree(RegisterView book, Item item) {
+    Code code = item.code();
+    int next = (int) Math.min(Integer.MAX_VALUE, book.lastSuffix(code.whole(), item.kind()) + 1);
     if (code.isWhole()) {
       return Code.of(code.year(), book.lastNumber(code.year()) + 1);
     }
@@ -247,8 +261,8 @@ final class Rules {
     }
     Optional<Count> sown = References.seedsSown(book, reading.code(), item.entry());
     if (sown.isPresent()
-        && sown.get().number().isPresent()
-        && up.number().orElseThrow() > sown.get().number().getAsLong()) {
+        && sown.get().size().isPresent()
+        && up.size().orElseThrow() > sown.get().size().getAsLong()) {
       warnings.add(
           "more came up in "
               + reading.code().text()
