@@ -1,6 +1,7 @@
 package dev.filial.core.register;
 
 import dev.filial.core.name.Code;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -43,6 +44,10 @@ public record Item(
     @Nullable Code sameAs,
     boolean neverHeld,
     @Nullable String guess) {
+
+  /** In order of entry, and within one entry of code. */
+  public static final Comparator<Item> IN_ORDER =
+      Comparator.comparingLong(Item::entry).thenComparing(Item::code);
 
   /** What sort of thing a code stands for. */
   public enum Kind {
