@@ -101,7 +101,6 @@ public final class EntryJson {
             .withConfigOverride(List.class, EntryJson::absentIsEmpty)
             .withConfigOverride(Map.class, EntryJson::absentIsEmpty)
             .withConfigOverride(Fraction.class, EntryJson::absentIsEmpty)
-            .withConfigOverride(Determination.class, EntryJson::absentIsEmpty)
             .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
             .disable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)

@@ -68,8 +68,7 @@ final class Differences {
     return index(view.items(EnumSet.allOf(Item.Kind.class)), Item::code);
   }
 
-  private static <K, V> Map<K, V> index(
-      List<V> values, java.util.function.Function<V, K> key) {
+  private static <K, V> Map<K, V> index(List<V> values, java.util.function.Function<V, K> key) {
     Map<K, V> map = new HashMap<>(values.size() * 2);
     values.forEach(value -> map.put(key.apply(value), value));
     return map;

@@ -15,7 +15,8 @@ import java.util.function.Function;
 /**
  * A register kept in memory, for programs that embed the library and keep their records elsewhere.
  *
- * <p>One entry costs what it touches; refusing a batch part of the way costs reading the book again.
+ * <p>One entry costs what it touches; refusing a batch part of the way costs reading the book
+ * again.
  */
 public final class MemoryStore extends ForwardingView implements RegisterStore {
 

@@ -22,7 +22,8 @@ final class SqliteFailure {
       case BUSY ->
           new StoreException(
               Reason.BUSY,
-              file + " is being written by another command; wait until that is done, then try again",
+              file
+                  + " is being written by another command; wait until that is done, then try again",
               e);
       case READ_ONLY ->
           new StoreException(
@@ -46,7 +47,9 @@ final class SqliteFailure {
       case FULL ->
           new StoreException(
               Reason.FULL,
-              "there is no room left on the disk of " + file + "; nothing was changed. Make room and"
+              "there is no room left on the disk of "
+                  + file
+                  + "; nothing was changed. Make room and"
                   + " try again",
               e);
       case CANNOT_OPEN ->
@@ -57,11 +60,13 @@ final class SqliteFailure {
       case IO_ERROR ->
           new StoreException(
               Reason.FAILED,
-              file + " could not be read or written (" + e.getMessage() + "); see whether the disk is"
+              file
+                  + " could not be read or written ("
+                  + e.getMessage()
+                  + "); see whether the disk is"
                   + " full or failing, then try again",
               e);
-      default ->
-          new StoreException(Reason.FAILED, file + ": " + e.getMessage(), e);
+      default -> new StoreException(Reason.FAILED, file + ": " + e.getMessage(), e);
     };
   }
 }

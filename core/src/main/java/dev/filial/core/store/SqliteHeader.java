@@ -7,8 +7,7 @@ import java.util.Arrays;
 /** The first hundred bytes of a SQLite file, https://www.sqlite.org/fileformat.html. */
 final class SqliteHeader {
 
-  private static final byte[] MAGIC =
-      "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
+  private static final byte[] MAGIC = "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
   private static final int APPLICATION_ID = 68;
 
   private SqliteHeader() {}

@@ -26,7 +26,9 @@ import org.jspecify.annotations.Nullable;
 /** Reads the register out of its tables, one thing at a time. */
 final class SqliteReader implements RegisterView {
 
-  /** All that {@code roots} come of; SQLite's recursive common table expression visits each once. */
+  /**
+   * All that {@code roots} come of; SQLite's recursive common table expression visits each once.
+   */
   private static final String UPWARDS =
       """
       WITH RECURSIVE up(code) AS (
@@ -127,7 +129,9 @@ final class SqliteReader implements RegisterView {
   @Override
   public Map<Code, Item> lineage(Collection<Code> roots) {
     String array =
-        roots.stream().map(code -> '"' + code.text() + '"').collect(Collectors.joining(",", "[", "]"));
+        roots.stream()
+            .map(code -> '"' + code.text() + '"')
+            .collect(Collectors.joining(",", "[", "]"));
     Map<String, List<Descent>> descents = new HashMap<>();
     sql.all(
         UPWARDS + "SELECT descent.* FROM up JOIN descent USING (code) ORDER BY code, place",
@@ -139,8 +143,7 @@ final class SqliteReader implements RegisterView {
     Map<Code, Item> found = new LinkedHashMap<>();
     sql.all(
             UPWARDS + "SELECT item.* FROM up JOIN item USING (code) WHERE struck = 0",
-            row ->
-                SqliteRows.item(row, descents.getOrDefault(row.getString("code"), List.of())),
+            row -> SqliteRows.item(row, descents.getOrDefault(row.getString("code"), List.of())),
             array)
         .forEach(item -> found.put(item.code(), item));
     return found;

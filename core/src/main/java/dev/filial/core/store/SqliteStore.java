@@ -25,9 +25,9 @@ import org.sqlite.SQLiteDataSource;
  * A register in one SQLite file, with nothing beside it while no command runs.
  *
  * <p>Entries and what is derived from them change in one transaction, which is on the disk before
- * {@link #write} returns: rollback journal, {@code synchronous = EXTRA}, no write-ahead log. After a
- * crash the journal may lie beside the file; it must travel with it, and the next opening settles it.
- * Writers take the file in turn and wait ten seconds for each other.
+ * {@link #write} returns: rollback journal, {@code synchronous = EXTRA}, no write-ahead log. After
+ * a crash the journal may lie beside the file; it must travel with it, and the next opening settles
+ * it. Writers take the file in turn and wait ten seconds for each other.
  */
 public final class SqliteStore extends ForwardingView implements RegisterStore {
 
@@ -79,7 +79,10 @@ public final class SqliteStore extends ForwardingView implements RegisterStore {
     } catch (IOException e) {
       throw new StoreException(
           Reason.FAILED,
-          file + " cannot be made: see whether the folder " + folder + " is there and may be written",
+          file
+              + " cannot be made: see whether the folder "
+              + folder
+              + " is there and may be written",
           e);
     } finally {
       discard(making);
@@ -101,8 +104,8 @@ public final class SqliteStore extends ForwardingView implements RegisterStore {
   }
 
   /**
-   * Opens a register file. One of an older layout is brought up to date after a copy was laid beside
-   * it; one that may not be written is opened for reading.
+   * Opens a register file. One of an older layout is brought up to date after a copy was laid
+   * beside it; one that may not be written is opened for reading.
    *
    * @throws StoreException if there is none, it is something else, or a newer Filial wrote it
    */
@@ -294,7 +297,7 @@ public final class SqliteStore extends ForwardingView implements RegisterStore {
       try {
         tables.apply(Clerk.of(tables).reread(entry));
       } catch (RuntimeException e) {
-        faults.add("entry " + number + " is not as it was written");
+        faults.add("entry " + number + " cannot be read: " + e.getMessage());
         return new Verification(number - 1, faults);
       }
     }
