@@ -10,6 +10,7 @@ module dev.filial.core {
   requires transitive org.jgrapht.core;
 
   exports dev.filial.core.ancestry;
+  exports dev.filial.core.name;
   exports dev.filial.core.number;
   exports dev.filial.core.pedigree;
 }
