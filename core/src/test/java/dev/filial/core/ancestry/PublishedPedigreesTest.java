@@ -2,9 +2,11 @@ package dev.filial.core.ancestry;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.filial.core.name.Notation;
 import dev.filial.core.number.Fraction;
 import dev.filial.core.pedigree.Gamete;
 import dev.filial.core.pedigree.Pedigree;
+import dev.filial.core.pedigree.PedigreeFromNotation;
 import dev.filial.core.pedigree.PlantRecord;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -16,6 +18,12 @@ class PublishedPedigreesTest {
     return ExpectedAncestry.of(Pedigree.of(List.of(records)), code);
   }
 
+  private static Shares ofNotation(String text) {
+    List<PlantRecord> records = PedigreeFromNotation.records(Notation.parse(text));
+    String last = records.get(records.size() - 1).code();
+    return ExpectedAncestry.of(Pedigree.of(records), last).shares();
+  }
+
   /**
    * The wheat Scout, Nebred//Hope/Turkey Red/3/Cheyenne/Ponca: the pedigree stands in the catalogue
    * published with the notation of Purdy, Loegering, Konzak, Peterson and Allan 1968 (Crop Science
@@ -23,24 +31,49 @@ class PublishedPedigreesTest {
    */
   @Test
   void scoutIsAQuarterNebredAndAnEighthTurkeyRed() {
-    Shares scout =
-        ask(
-                "Scout",
-                PlantRecord.pure("n", "Nebred"),
-                PlantRecord.pure("h", "Hope"),
-                PlantRecord.pure("t", "Turkey Red"),
-                PlantRecord.pure("c", "Cheyenne"),
-                PlantRecord.pure("p", "Ponca"),
-                PlantRecord.cross("h/t", "h", "t"),
-                PlantRecord.cross("n//h/t", "n", "h/t"),
-                PlantRecord.cross("c/p", "c", "p"),
-                PlantRecord.cross("Scout", "n//h/t", "c/p"))
-            .shares();
+    Shares scout = ofNotation("Nebred//Hope/Turkey Red/3/Cheyenne/Ponca");
     assertThat(scout.of("Nebred")).isEqualTo(Fraction.of(1, 4));
     assertThat(scout.of("Hope")).isEqualTo(Fraction.of(1, 8));
     assertThat(scout.of("Turkey Red")).isEqualTo(Fraction.of(1, 8));
     assertThat(scout.of("Cheyenne")).isEqualTo(Fraction.of(1, 4));
     assertThat(scout.of("Ponca")).isEqualTo(Fraction.of(1, 4));
+  }
+
+  /**
+   * The wheat Sonora 64, Yaktana 54//Norin 10/Brevor/3/2*Yaqui 54: CIMMYT's wheat pedigrees; from
+   * memory. The number says how often the recurrent parent occurs; the shares follow by halving.
+   */
+  @Test
+  void sonora64IsThreeQuartersYaqui54() {
+    Shares sonora = ofNotation("Yaktana 54//Norin 10/Brevor/3/2*Yaqui 54");
+    assertThat(sonora.of("Yaqui 54")).isEqualTo(Fraction.of(3, 4));
+    assertThat(sonora.of("Yaktana 54")).isEqualTo(Fraction.of(1, 8));
+    assertThat(sonora.of("Norin 10")).isEqualTo(Fraction.of(1, 16));
+  }
+
+  /**
+   * The rice IR20, Peta*3/Taichung Native 1//TKM 6: IRRI's rice varieties; from memory. A BC2 to
+   * Peta, seven eighths of it, by a third line.
+   */
+  @Test
+  void ir20HasSevenSixteenthsPetaBehindIt() {
+    Shares ir20 = ofNotation("Peta*3/Taichung Native 1//TKM 6");
+    assertThat(ir20.of("Peta")).isEqualTo(Fraction.of(7, 16));
+    assertThat(ir20.of("Taichung Native 1")).isEqualTo(Fraction.of(1, 16));
+    assertThat(ir20.of("TKM 6")).isEqualTo(Fraction.HALF);
+  }
+
+  /**
+   * {@code A/B*3} stands for A/B//B/3/B, the number counting every use of the recurrent parent: a
+   * plant breeding course of an international programme. Of n uses it is BC(n − 1).
+   */
+  @Test
+  void threeUsesOfTheRecurrentParentAreABc2() {
+    List<PlantRecord> records = PedigreeFromNotation.records(Notation.parse("A/B*3"));
+    String last = records.get(records.size() - 1).code();
+    assertThat(GenerationClassifier.of(Pedigree.of(records)).classOf(last).label())
+        .isEqualTo("BC2");
+    assertThat(ofNotation("A/B*3")).isEqualTo(ofNotation("A/B//B/3/B"));
   }
 
   /**
