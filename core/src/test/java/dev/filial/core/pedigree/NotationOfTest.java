@@ -6,10 +6,6 @@ import dev.filial.core.name.Notation;
 import dev.filial.core.number.Fraction;
 import java.util.ArrayList;
 import java.util.List;
-import net.jqwik.api.Arbitrary;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
 
 /** Pedigrees to notation and back. */
@@ -75,22 +71,5 @@ class NotationOfTest {
             PlantRecord.cross("cross 3", "cross 2", "cross 1"),
             PlantRecord.cross("cross 4", "cross 3", "D"));
     assertThat(records.get(records.size() - 1).code()).isEqualTo("cross 4");
-  }
-
-  @Provide
-  Arbitrary<List<PlantRecord>> records() {
-    return RandomPedigree.records();
-  }
-
-  @Property(tries = 200)
-  void whatIsWrittenReadsBackAsTheSameCrosses(@ForAll("records") List<PlantRecord> records) {
-    Pedigree pedigree = Pedigree.of(records);
-    String last = records.get(records.size() - 1).code();
-    Notation written = NotationOf.of(pedigree, last, NotationOf.Names.byTaxon());
-    List<PlantRecord> read = PedigreeFromNotation.records(written);
-    Notation again =
-        NotationOf.of(
-            Pedigree.of(read), read.get(read.size() - 1).code(), NotationOf.Names.byTaxon());
-    assertThat(again.text()).isEqualTo(written.text());
   }
 }
