@@ -15,6 +15,7 @@ module dev.filial.core {
   requires static org.xerial.sqlitejdbc;
 
   exports dev.filial.core.ancestry;
+  exports dev.filial.core.answer;
   exports dev.filial.core.name;
   exports dev.filial.core.number;
   exports dev.filial.core.pedigree;

@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Optional;
 
 /** Which codes a statement gives out, and what they stand for. */
-final class Introduction {
+public final class Introduction {
 
   private Introduction() {}
 
   /** The codes that {@code statement} gives out. */
-  static List<Code> codes(Statement statement) {
+  public static List<Code> codes(Statement statement) {
     List<Code> codes = new ArrayList<>();
     for (Subject subject : statement.subjects()) {
       if (subject.kind() == Subject.Kind.CODE) {

@@ -25,6 +25,8 @@ import org.jspecify.annotations.Nullable;
  *     and sowings, which come of the whole code they stand under
  * @param sameAs the record it was joined with, or null
  * @param neverHeld whether the plant never stood here
+ * @param unprotected whether it is a hand cross on unprotected flowers with no share of selfs and
+ *     strays stated
  * @param guess whose guess the introducing entry is, or null when it is none
  */
 public record Item(
@@ -43,6 +45,7 @@ public record Item(
     List<Descent> descent,
     @Nullable Code sameAs,
     boolean neverHeld,
+    boolean unprotected,
     @Nullable String guess) {
 
   /** In order of entry, and within one entry of code. */
@@ -114,6 +117,7 @@ public record Item(
         List.of(),
         null,
         neverHeld,
+        false,
         null);
   }
 }

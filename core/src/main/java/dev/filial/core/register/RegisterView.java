@@ -1,7 +1,6 @@
 package dev.filial.core.register;
 
 import dev.filial.core.name.Code;
-import dev.filial.core.name.TaxonName;
 import java.util.ArrayDeque;
 import java.util.Collection;
 import java.util.Deque;
@@ -101,12 +100,12 @@ public interface RegisterView {
    * @throws IllegalArgumentException if the name cannot be read
    */
   default Taxon accepted(String name) {
-    String key = TaxonName.parse(name).key();
+    String key = Subject.taxon(name).key();
     String spelt = name;
     Optional<Taxon> taxon = taxon(key);
     while (taxon.isPresent() && taxon.get().acceptedAs() != null) {
       spelt = taxon.get().acceptedAs();
-      key = TaxonName.parse(spelt).key();
+      key = Subject.taxon(spelt).key();
       taxon = taxon(key);
     }
     if (taxon.isEmpty()) {
@@ -117,7 +116,7 @@ public interface RegisterView {
       return found;
     }
     for (String older : found.readAlso()) {
-      Optional<Taxon> alias = taxon(TaxonName.parse(older).key());
+      Optional<Taxon> alias = taxon(Subject.taxon(older).key());
       if (alias.isPresent() && alias.get().declared() != null) {
         return new Taxon(found.key(), found.name(), null, found.readAlso(), alias.get().declared());
       }

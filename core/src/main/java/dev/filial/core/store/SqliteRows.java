@@ -56,6 +56,7 @@ final class SqliteRows {
         descent,
         code(row.getString("same_as")),
         row.getInt("never_held") == 1,
+        row.getInt("unprotected") == 1,
         row.getString("guess"));
   }
 

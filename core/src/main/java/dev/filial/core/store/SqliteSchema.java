@@ -59,6 +59,7 @@ final class SqliteSchema {
       place TEXT,
       same_as TEXT,
       never_held INTEGER NOT NULL,
+      unprotected INTEGER NOT NULL,
       guess TEXT,
       not_diploid INTEGER NOT NULL
     ) STRICT, WITHOUT ROWID

@@ -118,7 +118,8 @@ final class SqliteWriter {
       }
     }
     sql.update(
-        "INSERT OR REPLACE INTO item VALUES" + " (?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)",
+        "INSERT OR REPLACE INTO item VALUES"
+            + " (?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)",
         code,
         item.code().whole().text(),
         item.code().year(),
@@ -141,6 +142,7 @@ final class SqliteWriter {
         item.place(),
         item.sameAs() == null ? null : item.sameAs().text(),
         item.neverHeld() ? 1 : 0,
+        item.unprotected() ? 1 : 0,
         item.guess(),
         Ploidies.isDiploid(item) ? 0 : 1);
     int place = 0;
