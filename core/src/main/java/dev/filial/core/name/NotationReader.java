@@ -117,8 +117,10 @@ final class NotationReader {
           mark.start(),
           "the mark "
               + NotationWriter.mark(mark.level())
-              + " is for a later cross than this: what it joins has at most "
-              + (highest == 0 ? "no cross" : highest == 1 ? "one cross" : highest + " crosses")
+              + " is for a later cross than this: what it joins has "
+              + (highest == 0
+                  ? "no cross"
+                  : "at most " + (highest == 1 ? "one cross" : highest + " crosses"))
               + " behind it. Write "
               + NotationWriter.mark(lowest + 1)
               + ", or put in what is missing.");
@@ -347,12 +349,8 @@ final class NotationReader {
             + mark
             + b
             + next
-            + "… if this was, "
-            + a
-            + next
-            + b
-            + mark
-            + "… if the other was.");
+            + "… if this was"
+            + (second.level() == 1 ? ", " + a + next + b + mark + "… if the other was." : "."));
   }
 
   private String part(int from, int to) {

@@ -123,7 +123,7 @@ class NotationTest {
           A/B/C       |  4 | Write // for the later one: A/B//… if this was, A//B/… if the other was
           A/B//C//D   |  7 | Write /3/ for the later one
           A//B        |  2 | Write /, or put in what is missing
-          A/3/B       |  2 | at most no cross
+          A/3/B       |  2 | joins has no cross behind it
           A/B/4/C     |  4 | at most one cross
           A/          |  3 | behind the last slash
           /A          |  1 | before this slash
