@@ -1,7 +1,6 @@
 package dev.filial.cli;
 
 import dev.filial.cli.frame.Trouble;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -26,32 +25,16 @@ final class CommandLines {
         .orElseThrow(() -> unknown(verbs, name));
   }
 
-  /** Every verb under one root, as only the making of completion scripts needs it. */
-  static CommandLine everyVerb(List<Verb> verbs) {
-    CommandLine root = root();
-    verbs.forEach(verb -> root.addSubcommand(verb.name(), of(verb)));
-    return root;
-  }
-
-  private static CommandLine root() {
-    return new CommandLine(CommandSpec.create().name("filial"));
-  }
-
-  /** Its command line, ready to parse what follows the verb. */
-  static CommandLine of(Verb verb) {
-    CommandLine line = new CommandLine(verb.command().get());
-    CommandSpec spec = line.getCommandSpec();
-    spec.name(verb.name());
-    // What a reader sees first is the table's summary, then what the command adds to it.
-    String[] more = spec.usageMessage().description();
-    String[] description = new String[more.length + 1];
-    description[0] = verb.summary() + ".";
-    System.arraycopy(more, 0, description, 1, more.length);
-    spec.usageMessage().description(description);
-    complete(line);
-    // The parent gives the usage line its first word.
-    root().addSubcommand(verb.name(), line);
-    return line;
+  /** A command line that knows every verb, as only the making of completion scripts needs it. */
+  static CommandLine of(List<Verb> verbs) {
+    CommandLine root = new CommandLine(CommandSpec.create().name("filial"));
+    for (Verb verb : verbs) {
+      CommandLine line = new CommandLine(verb.command().get());
+      root.addSubcommand(verb.name(), line);
+      complete(line);
+    }
+    // An argument that begins with @ is a name like any other, not a file of arguments.
+    return root.setExpandAtFiles(false).setCaseInsensitiveEnumValuesAllowed(true);
   }
 
   private static void complete(CommandLine line) {
@@ -67,19 +50,6 @@ final class CommandLines {
             .usageHelp(true)
             .description("Show this page.")
             .build());
-    spec.usageMessage()
-        .synopsisHeading("Usage: ")
-        .descriptionHeading("%n")
-        .parameterListHeading("%n")
-        .optionListHeading("%n")
-        .sortOptions(false)
-        .sortSynopsis(false)
-        .abbreviateSynopsis(false)
-        .footerHeading("%nExample:%n")
-        .footer(
-            Arrays.stream(spec.usageMessage().footer())
-                .map(example -> "  " + example)
-                .toArray(String[]::new));
     line.getSubcommands().values().forEach(CommandLines::complete);
   }
 

@@ -88,15 +88,15 @@ public final class Filial {
       }
     }
     Verb verb = CommandLines.find(verbs, first);
-    CommandLine line = CommandLines.of(verb);
+    CommandLine line = CommandLines.of(List.of(verb));
     registerDates(line, bench);
-    ParseResult parsed = line.parseArgs(words.subList(1, words.size()).toArray(String[]::new));
+    ParseResult parsed = line.parseArgs(words.toArray(String[]::new));
     while (parsed.hasSubcommand()) {
       parsed = parsed.subcommand();
     }
     CommandLine chosen = parsed.commandSpec().commandLine();
     if (chosen.isUsageHelpRequested()) {
-      return VerbHelp.of(verb, chosen, bench.terminal());
+      return VerbHelp.of(verb, chosen);
     }
     return ((BenchCommand) chosen.getCommand()).run(bench);
   }

@@ -4,7 +4,9 @@ import dev.filial.cli.frame.Answer;
 import dev.filial.cli.frame.Bench;
 import dev.filial.cli.frame.BenchCommand;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
@@ -26,6 +28,9 @@ final class HelpCommand implements BenchCommand {
     if (verb == null) {
       return new Overview(verbs);
     }
-    return VerbHelp.of(CommandLines.find(verbs, verb), bench.terminal());
+    Verb found = CommandLines.find(verbs, verb);
+    CommandLine root = CommandLines.of(List.of(found));
+    return VerbHelp.of(
+        found, Objects.requireNonNull(root.getSubcommands().get(found.name()), found.name()));
   }
 }

@@ -1,7 +1,6 @@
 package dev.filial.cli;
 
 import dev.filial.cli.frame.Answer;
-import dev.filial.cli.screen.DisplayWidth;
 import dev.filial.cli.screen.Screen;
 import java.util.List;
 
@@ -38,19 +37,14 @@ record Overview(List<Verb> all) implements Answer {
         "Filial keeps the cross register of a grower who hybridises plants by hand, and answers"
             + " from it what is in a seedling, what to expect from a cross, and what goes on the"
             + " label.");
-    screen.blank().say("Usage: filial VERB [ARGUMENTS]");
-    int widest = all.stream().mapToInt(verb -> DisplayWidth.of(verb.name())).max().orElse(0);
+    screen.blank().lead("Usage:", "filial VERB [ARGUMENTS]");
     for (Heading heading : Heading.values()) {
       List<Verb> group = all.stream().filter(verb -> verb.heading() == heading).toList();
       if (group.isEmpty()) {
         continue;
       }
       screen.blank().heading(heading.title());
-      group.forEach(
-          verb ->
-              screen.field(
-                  "  " + verb.name() + " ".repeat(widest - DisplayWidth.of(verb.name())),
-                  verb.summary()));
+      group.forEach(verb -> screen.item(verb.name(), verb.summary()));
     }
     screen
         .blank()

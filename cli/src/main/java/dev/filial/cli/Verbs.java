@@ -21,7 +21,7 @@ final class Verbs {
             "completion",
             Heading.PROGRAM,
             "Print a script that lets the Tab key complete verbs and options",
-            () -> new CompletionCommand(() -> CommandLines.everyVerb(all()))),
+            () -> new CompletionCommand(() -> CommandLines.of(all()))),
         new Verb(
             "version",
             Heading.PROGRAM,

@@ -4,6 +4,7 @@ import dev.filial.cli.frame.Answer;
 import dev.filial.cli.frame.Bench;
 import dev.filial.cli.frame.BenchCommand;
 import dev.filial.cli.screen.Screen;
+import java.util.Locale;
 import java.util.function.Supplier;
 import picocli.AutoComplete;
 import picocli.CommandLine;
@@ -12,20 +13,26 @@ import picocli.CommandLine.Parameters;
 
 /** {@code filial completion}. */
 @Command(
-    description =
-        "The script goes where the shell looks for such scripts, or is read by the shell's start"
-            + " file. Both shells are served by the same script; it has to be made anew when Filial"
-            + " has learnt new verbs.",
+    description = {
+      "The script goes where the shell looks for such scripts (bash), or into a file that ~/.zshrc"
+          + " reads with: source ~/.filial-completion (zsh).",
+      "Make it anew when Filial has learnt new verbs."
+    },
     footer = {
       "filial completion bash > ~/.local/share/bash-completion/completions/filial",
-      "filial completion zsh > ~/.filial-completion.zsh   # then source it in ~/.zshrc"
+      "filial completion zsh > ~/.filial-completion"
     })
 public final class CompletionCommand implements BenchCommand {
 
   /** The shells that a script can be made for. */
   enum Shell {
-    bash,
-    zsh
+    BASH,
+    ZSH;
+
+    @Override
+    public String toString() {
+      return name().toLowerCase(Locale.ROOT);
+    }
   }
 
   /**

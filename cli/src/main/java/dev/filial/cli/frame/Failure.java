@@ -7,9 +7,15 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
@@ -22,6 +28,16 @@ import picocli.CommandLine.UnmatchedArgumentException;
  * @param remedy what to type or do instead, possibly empty
  */
 public record Failure(Status status, String message, String remedy) {
+
+  /** How picocli says that a value cannot be read: option or argument, then why. */
+  private static final Pattern INVALID_VALUE =
+      Pattern.compile(
+          "Invalid value for (?:option '([^']+)'|positional parameter at index \\S+)"
+              + "(?: \\(([^)]*)\\))?: (.*)",
+          Pattern.DOTALL);
+
+  private static final Pattern NONE_OF =
+      Pattern.compile("expected one of \\[(.*)] \\(case-insensitive\\) but was '(.*)'");
 
   /**
    * Puts an exception into words.
@@ -54,11 +70,30 @@ public record Failure(Status status, String message, String remedy) {
     if (cause instanceof UnmatchedArgumentException unmatched) {
       return ofUnmatched(unmatched, helpHint);
     }
+    if (cause instanceof MissingParameterException missing && !missing.getMissing().isEmpty()) {
+      List<String> names = missing.getMissing().stream().map(Failure::nameOf).distinct().toList();
+      return new Failure(
+          Status.USAGE,
+          String.join(" and ", names) + (names.size() == 1 ? " is" : " are") + " missing",
+          helpHint);
+    }
+    Matcher invalid = INVALID_VALUE.matcher(words(cause));
     String message =
-        cause instanceof MissingParameterException
-            ? decapitalised(words(cause)).replace("parameter", "argument")
+        invalid.matches()
+            ? (invalid.group(1) != null ? invalid.group(1) : invalid.group(2))
+                + ": "
+                + NONE_OF.matcher(invalid.group(3)).replaceFirst(Failure::noneOf)
             : decapitalised(words(cause));
     return new Failure(Status.USAGE, message, helpHint);
+  }
+
+  private static String noneOf(MatchResult match) {
+    return Matcher.quoteReplacement(
+        "\"" + match.group(2) + "\" is none of " + match.group(1).toLowerCase(Locale.ROOT));
+  }
+
+  private static String nameOf(ArgSpec argument) {
+    return argument instanceof OptionSpec option ? option.longestName() : argument.paramLabel();
   }
 
   private static Failure ofUnmatched(UnmatchedArgumentException cause, String helpHint) {
@@ -108,6 +143,6 @@ public record Failure(Status status, String message, String remedy) {
   }
 
   private static String decapitalised(String message) {
-    return message.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + message.substring(1);
+    return message.substring(0, 1).toLowerCase(Locale.ROOT) + message.substring(1);
   }
 }

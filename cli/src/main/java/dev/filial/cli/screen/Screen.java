@@ -13,7 +13,7 @@ public final class Screen {
 
   private static final String INDENT = "  ";
 
-  private record Field(String name, String value) {}
+  private record Field(String name, String value, boolean strong) {}
 
   private final PrintWriter out;
   private final int width;
@@ -45,7 +45,21 @@ public final class Screen {
 
   /** A line of name and value; the values of lines that follow each other stand aligned. */
   public Screen field(String name, Object value) {
-    fields.add(new Field(name, String.valueOf(value)));
+    fields.add(new Field(name, String.valueOf(value), false));
+    return this;
+  }
+
+  /** As {@link #field}, the name standing out and both set in: a list of things explained. */
+  public Screen item(String name, String explanation) {
+    fields.add(new Field(INDENT + name, explanation, true));
+    return this;
+  }
+
+  /** A word and what it introduces, which wraps beside it: {@code Usage: filial ...}. */
+  public Screen lead(String word, String text) {
+    flush();
+    int margin = DisplayWidth.of(word) + 1;
+    line(strong(word) + " " + String.join("\n", Wrap.hanging(text, proseWidth, margin)));
     return this;
   }
 
@@ -107,33 +121,35 @@ public final class Screen {
     List<Field> held = List.copyOf(fields);
     fields.clear();
     int nameWidth = held.stream().mapToInt(field -> DisplayWidth.of(field.name())).max().orElse(0);
-    nameWidth = Math.min(nameWidth, width / 2);
-    for (Field field : held) {
-      int margin = nameWidth + INDENT.length();
-      if (DisplayWidth.of(field.name()) > nameWidth) {
-        Wrap.lines(field.name(), width).forEach(part -> line(faint(part)));
-        line(" ".repeat(margin) + String.join("\n", Wrap.hanging(field.value(), width, margin)));
-        continue;
-      }
-      String padding = " ".repeat(margin - DisplayWidth.of(field.name()));
-      line(
-          faint(Wrap.printable(field.name()))
-              + padding
-              + String.join("\n", Wrap.hanging(field.value(), width, margin)));
-    }
+    int margin = Math.min(nameWidth, width / 2) + INDENT.length();
+    held.forEach(field -> write(field, margin));
   }
 
-  private void lead(String label, String text) {
-    int margin = DisplayWidth.of(label) + 1;
-    line(strong(label) + " " + String.join("\n", Wrap.hanging(text, proseWidth, margin)));
+  private void write(Field field, int margin) {
+    String name = field.name().stripLeading();
+    String inset = " ".repeat(field.name().length() - name.length());
+    List<String> names = Wrap.lines(name, width - inset.length());
+    List<String> values = Wrap.hanging(field.value(), Math.max(proseWidth, margin + 2), margin);
+    for (String part : names.subList(0, names.size() - 1)) {
+      line(inset + styled(field, part));
+    }
+    String last = names.get(names.size() - 1);
+    int used = inset.length() + DisplayWidth.of(last);
+    String styledName = inset + styled(field, last);
+    if (used + INDENT.length() > margin) {
+      line(styledName);
+      styledName = "";
+      used = 0;
+    }
+    line(styledName + " ".repeat(margin - used) + String.join("\n", values));
+  }
+
+  private String styled(Field field, String text) {
+    return styled(text, field.strong() ? "1" : "2");
   }
 
   private String strong(String text) {
     return styled(text, "1");
-  }
-
-  private String faint(String text) {
-    return styled(text, "2");
   }
 
   private String styled(String text, String code) {
