@@ -25,16 +25,20 @@ final class CommandLines {
         .orElseThrow(() -> unknown(verbs, name));
   }
 
+  /** One verb's command line, ready to parse what follows the verb. */
+  static CommandLine of(Verb verb) {
+    CommandLine line = new CommandLine(verb.command().get());
+    complete(line);
+    line.getCommandSpec().name("filial " + verb.name());
+    // An argument that begins with @ is a name like any other, not a file of arguments.
+    return line.setExpandAtFiles(false).setCaseInsensitiveEnumValuesAllowed(true);
+  }
+
   /** A command line that knows every verb, as only the making of completion scripts needs it. */
   static CommandLine of(List<Verb> verbs) {
     CommandLine root = new CommandLine(CommandSpec.create().name("filial"));
-    for (Verb verb : verbs) {
-      CommandLine line = new CommandLine(verb.command().get());
-      root.addSubcommand(verb.name(), line);
-      complete(line);
-    }
-    // An argument that begins with @ is a name like any other, not a file of arguments.
-    return root.setExpandAtFiles(false).setCaseInsensitiveEnumValuesAllowed(true);
+    verbs.forEach(verb -> root.addSubcommand(verb.name(), of(verb)));
+    return root;
   }
 
   private static void complete(CommandLine line) {

@@ -14,8 +14,8 @@ import java.io.PrintWriter;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.Function;
 import picocli.CommandLine;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.TypeConversionException;
 
@@ -88,9 +88,9 @@ public final class Filial {
       }
     }
     Verb verb = CommandLines.find(verbs, first);
-    CommandLine line = CommandLines.of(List.of(verb));
+    CommandLine line = CommandLines.of(verb);
     registerDates(line, bench);
-    ParseResult parsed = line.parseArgs(words.toArray(String[]::new));
+    ParseResult parsed = line.parseArgs(words.subList(1, words.size()).toArray(new String[0]));
     while (parsed.hasSubcommand()) {
       parsed = parsed.subcommand();
     }
@@ -101,16 +101,32 @@ public final class Filial {
     return ((BenchCommand) chosen.getCommand()).run(bench);
   }
 
+  // Classes, not lambdas: a lambda of picocli's old interface would keep that, and the thirty
+  // converters that implement it, out of the launcher's archive of classes.
   private static void registerDates(CommandLine line, Bench bench) {
-    line.registerConverter(LocalDate.class, text -> convert(text, bench.dates()::day));
-    line.registerConverter(PartialDate.class, text -> convert(text, bench.dates()::partial));
+    line.registerConverter(LocalDate.class, new DayConverter(bench));
+    line.registerConverter(PartialDate.class, new PartialDateConverter(bench));
   }
 
-  private static <T> T convert(String text, Function<String, T> reader) {
-    try {
-      return reader.apply(text);
-    } catch (IllegalArgumentException e) {
-      throw new TypeConversionException(e.getMessage());
+  private record DayConverter(Bench bench) implements ITypeConverter<LocalDate> {
+    @Override
+    public LocalDate convert(String text) {
+      try {
+        return bench.dates().day(text);
+      } catch (IllegalArgumentException e) {
+        throw new TypeConversionException(e.getMessage());
+      }
+    }
+  }
+
+  private record PartialDateConverter(Bench bench) implements ITypeConverter<PartialDate> {
+    @Override
+    public PartialDate convert(String text) {
+      try {
+        return bench.dates().partial(text);
+      } catch (IllegalArgumentException e) {
+        throw new TypeConversionException(e.getMessage());
+      }
     }
   }
 

@@ -4,9 +4,7 @@ import dev.filial.cli.frame.Answer;
 import dev.filial.cli.frame.Bench;
 import dev.filial.cli.frame.BenchCommand;
 import java.util.List;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
@@ -29,8 +27,6 @@ final class HelpCommand implements BenchCommand {
       return new Overview(verbs);
     }
     Verb found = CommandLines.find(verbs, verb);
-    CommandLine root = CommandLines.of(List.of(found));
-    return VerbHelp.of(
-        found, Objects.requireNonNull(root.getSubcommands().get(found.name()), found.name()));
+    return VerbHelp.of(found, CommandLines.of(found));
   }
 }
