@@ -13,13 +13,11 @@ module dev.filial.cli {
   requires tools.jackson.databind;
   requires org.xerial.sqlitejdbc;
 
-  // picocli fills annotated fields, Jackson reads the records that are printed as JSON.
+  // Jackson reads the records that are printed as JSON.
   opens dev.filial.cli to
-      info.picocli;
+      tools.jackson.databind;
   opens dev.filial.cli.command to
-      info.picocli,
       tools.jackson.databind;
   opens dev.filial.cli.frame to
-      info.picocli,
       tools.jackson.databind;
 }

@@ -4,20 +4,15 @@ import dev.filial.cli.frame.Answer;
 import dev.filial.cli.frame.Bench;
 import dev.filial.cli.frame.BenchCommand;
 import dev.filial.cli.frame.Failure;
-import dev.filial.cli.frame.PartialDate;
 import dev.filial.cli.frame.Status;
 import dev.filial.cli.frame.Trouble;
+import dev.filial.cli.frame.Words;
 import dev.filial.cli.screen.Json;
 import dev.filial.cli.screen.Screen;
 import dev.filial.cli.screen.Wrap;
 import java.io.PrintWriter;
-import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
-import picocli.CommandLine;
-import picocli.CommandLine.ITypeConverter;
-import picocli.CommandLine.ParseResult;
-import picocli.CommandLine.TypeConversionException;
 
 /**
  * The command line: the first argument names a verb, that verb alone is made and run, and its
@@ -29,9 +24,9 @@ import picocli.CommandLine.TypeConversionException;
  */
 public final class Filial {
 
-  private final List<Verb> verbs;
+  private final Verbs verbs;
 
-  Filial(List<Verb> verbs) {
+  Filial(Verbs verbs) {
     this.verbs = verbs;
   }
 
@@ -53,14 +48,10 @@ public final class Filial {
     List<String> words = Arrays.asList(args);
     List<String> options = words.contains("--") ? words.subList(0, words.indexOf("--")) : words;
     boolean json = options.contains("--json");
-    String verb = "";
     try {
-      if (!words.isEmpty() && !words.get(0).startsWith("-")) {
-        verb = words.get(0);
-      }
       return print(ask(words, bench), json, bench);
     } catch (RuntimeException | StackOverflowError | OutOfMemoryError cause) {
-      return explain(cause, verb, json, bench);
+      return explain(cause, words, json, bench);
     } finally {
       bench.terminal().out().flush();
       bench.terminal().err().flush();
@@ -69,12 +60,12 @@ public final class Filial {
 
   private Answer ask(List<String> words, Bench bench) {
     if (words.isEmpty()) {
-      return new Overview(verbs);
+      return new Overview(verbs.list());
     }
     String first = words.get(0);
     switch (first) {
       case "-h", "--help" -> {
-        return new Overview(verbs);
+        return new Overview(verbs.list());
       }
       case "-V", "--version" -> {
         return ask(List.of("version"), bench);
@@ -87,47 +78,11 @@ public final class Filial {
         }
       }
     }
-    Verb verb = CommandLines.find(verbs, first);
-    CommandLine line = CommandLines.of(verb);
-    registerDates(line, bench);
-    ParseResult parsed = line.parseArgs(words.subList(1, words.size()).toArray(new String[0]));
-    while (parsed.hasSubcommand()) {
-      parsed = parsed.subcommand();
-    }
-    CommandLine chosen = parsed.commandSpec().commandLine();
-    if (chosen.isUsageHelpRequested()) {
-      return VerbHelp.of(verb, chosen);
-    }
-    return ((BenchCommand) chosen.getCommand()).run(bench);
-  }
-
-  // Classes, not lambdas: a lambda of picocli's old interface would keep that, and the thirty
-  // converters that implement it, out of the launcher's archive of classes.
-  private static void registerDates(CommandLine line, Bench bench) {
-    line.registerConverter(LocalDate.class, new DayConverter(bench));
-    line.registerConverter(PartialDate.class, new PartialDateConverter(bench));
-  }
-
-  private record DayConverter(Bench bench) implements ITypeConverter<LocalDate> {
-    @Override
-    public LocalDate convert(String text) {
-      try {
-        return bench.dates().day(text);
-      } catch (IllegalArgumentException e) {
-        throw new TypeConversionException(e.getMessage());
-      }
-    }
-  }
-
-  private record PartialDateConverter(Bench bench) implements ITypeConverter<PartialDate> {
-    @Override
-    public PartialDate convert(String text) {
-      try {
-        return bench.dates().partial(text);
-      } catch (IllegalArgumentException e) {
-        throw new TypeConversionException(e.getMessage());
-      }
-    }
+    Verb verb = verbs.find(first);
+    Words following = new Words();
+    BenchCommand command = verb.command().apply(following);
+    following.read(words.subList(1, words.size()), bench);
+    return following.help() ? VerbHelp.of(verb, following) : command.run(bench);
   }
 
   private static int print(Answer answer, boolean json, Bench bench) {
@@ -144,14 +99,15 @@ public final class Filial {
     return answer.status().code();
   }
 
-  private int explain(Throwable cause, String verb, boolean json, Bench bench) {
-    String hint = "How it is used: filial help" + (verb.isEmpty() ? "" : " " + verb);
+  private int explain(Throwable cause, List<String> words, boolean json, Bench bench) {
+    String verb = words.isEmpty() ? "" : words.get(0);
+    boolean known = verbs.list().stream().anyMatch(candidate -> candidate.name().equals(verb));
+    String hint = known ? "How it is used: filial help " + verb : "";
     Failure failure = Failure.of(cause, hint);
     PrintWriter err = bench.terminal().err();
     if (json) {
       err.print(Json.write(FailureReport.of(failure)));
     } else {
-      boolean known = verbs.stream().anyMatch(candidate -> candidate.name().equals(verb));
       complain("filial" + (known ? " " + verb : "") + ": " + sentence(failure.message()), bench);
       if (!failure.remedy().isEmpty()) {
         complain(failure.remedy(), bench);

@@ -3,30 +3,28 @@ package dev.filial.cli;
 import dev.filial.cli.frame.Answer;
 import dev.filial.cli.frame.Bench;
 import dev.filial.cli.frame.BenchCommand;
-import java.util.List;
-import org.jspecify.annotations.Nullable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Parameters;
+import dev.filial.cli.frame.Words;
+import java.util.Optional;
+import java.util.function.Supplier;
 
 /** {@code filial help}. */
-@Command(footer = {"filial help", "filial help completion"})
 final class HelpCommand implements BenchCommand {
 
-  private final List<Verb> verbs;
+  private final Verbs verbs;
+  private final Supplier<Optional<String>> verb;
 
-  @Parameters(arity = "0..1", paramLabel = "VERB", description = "The verb to be explained.")
-  private @Nullable String verb;
-
-  HelpCommand(List<Verb> verbs) {
+  HelpCommand(Words words, Verbs verbs) {
     this.verbs = verbs;
+    verb = words.optionalArgument("VERB", "The verb to be explained.");
+    words.example("filial help").example("filial help completion");
   }
 
   @Override
   public Answer run(Bench bench) {
-    if (verb == null) {
-      return new Overview(verbs);
+    if (verb.get().isEmpty()) {
+      return new Overview(verbs.list());
     }
-    Verb found = CommandLines.find(verbs, verb);
-    return VerbHelp.of(found, CommandLines.of(found));
+    Verb found = verbs.find(verb.get().get());
+    return VerbHelp.of(found, found.words());
   }
 }

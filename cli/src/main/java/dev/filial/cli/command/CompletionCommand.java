@@ -3,36 +3,20 @@ package dev.filial.cli.command;
 import dev.filial.cli.frame.Answer;
 import dev.filial.cli.frame.Bench;
 import dev.filial.cli.frame.BenchCommand;
+import dev.filial.cli.frame.Reading;
+import dev.filial.cli.frame.ShellCompletion;
+import dev.filial.cli.frame.Words;
 import dev.filial.cli.screen.Screen;
-import java.util.Locale;
+import java.util.Map;
 import java.util.function.Supplier;
-import picocli.AutoComplete;
-import picocli.CommandLine;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Parameters;
 
 /** {@code filial completion}. */
-@Command(
-    description = {
-      "The script goes where the shell looks for such scripts (bash), or into a file that ~/.zshrc"
-          + " reads with: source ~/.filial-completion (zsh).",
-      "Make it anew when Filial has learnt new verbs."
-    },
-    footer = {
-      "filial completion bash > ~/.local/share/bash-completion/completions/filial",
-      "filial completion zsh > ~/.filial-completion"
-    })
 public final class CompletionCommand implements BenchCommand {
 
   /** The shells that a script can be made for. */
   enum Shell {
     BASH,
-    ZSH;
-
-    @Override
-    public String toString() {
-      return name().toLowerCase(Locale.ROOT);
-    }
+    ZSH
   }
 
   /**
@@ -48,19 +32,24 @@ public final class CompletionCommand implements BenchCommand {
     }
   }
 
-  private final Supplier<CommandLine> everyVerb;
+  private final Supplier<Map<String, Words>> verbs;
+  private final Supplier<Shell> shell;
 
-  @Parameters(paramLabel = "SHELL", description = "bash or zsh")
-  private Shell shell;
-
-  /** Makes a script from the whole command line. */
-  public CompletionCommand(Supplier<CommandLine> everyVerb) {
-    this.everyVerb = everyVerb;
+  /** Declares its words; {@code verbs} gives those of every verb. */
+  public CompletionCommand(Words words, Supplier<Map<String, Words>> verbs) {
+    this.verbs = verbs;
+    shell = words.argument("SHELL", "bash or zsh", Reading.oneOf(Shell.class));
+    words
+        .describe(
+            "The script goes where the shell looks for such scripts (bash), or into a file that"
+                + " ~/.zshrc reads with: source ~/.filial-completion (zsh).")
+        .describe("Make it anew when Filial has learnt new verbs.")
+        .example("filial completion bash > ~/.local/share/bash-completion/completions/filial")
+        .example("filial completion zsh > ~/.filial-completion");
   }
 
   @Override
   public Answer run(Bench bench) {
-    String script = AutoComplete.bash("filial", everyVerb.get());
-    return new Script(shell, script);
+    return new Script(shell.get(), ShellCompletion.script(verbs.get()));
   }
 }

@@ -3,6 +3,7 @@ package dev.filial.cli.command;
 import dev.filial.cli.frame.Answer;
 import dev.filial.cli.frame.Bench;
 import dev.filial.cli.frame.BenchCommand;
+import dev.filial.cli.frame.Words;
 import dev.filial.cli.screen.Screen;
 import java.io.IOException;
 import java.io.InputStream;
@@ -10,10 +11,8 @@ import java.io.UncheckedIOException;
 import java.util.Objects;
 import java.util.Properties;
 import org.sqlite.SQLiteJDBCLoader;
-import picocli.CommandLine.Command;
 
 /** {@code filial version}. */
-@Command(footer = {"filial version", "filial --version"})
 public final class VersionCommand implements BenchCommand {
 
   /**
@@ -28,6 +27,11 @@ public final class VersionCommand implements BenchCommand {
     public void show(Screen screen) {
       screen.field("Filial", filial).field("Java", java).field("SQLite driver", sqliteDriver);
     }
+  }
+
+  /** Declares its words, of which there are none of its own. */
+  public VersionCommand(Words words) {
+    words.example("filial version").example("filial --version");
   }
 
   @Override

@@ -6,18 +6,8 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
-import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
-import java.util.regex.MatchResult;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
-import picocli.CommandLine.MissingParameterException;
-import picocli.CommandLine.Model.ArgSpec;
-import picocli.CommandLine.Model.OptionSpec;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.UnmatchedArgumentException;
 
 /**
  * What is said when a command could not do its work: one place where every exception becomes an
@@ -29,27 +19,18 @@ import picocli.CommandLine.UnmatchedArgumentException;
  */
 public record Failure(Status status, String message, String remedy) {
 
-  /** How picocli says that a value cannot be read: option or argument, then why. */
-  private static final Pattern INVALID_VALUE =
-      Pattern.compile(
-          "Invalid value for (?:option '([^']+)'|positional parameter at index \\S+)"
-              + "(?: \\(([^)]*)\\))?: (.*)",
-          Pattern.DOTALL);
-
-  private static final Pattern NONE_OF =
-      Pattern.compile("expected one of \\[(.*)] \\(case-insensitive\\) but was '(.*)'");
-
   /**
    * Puts an exception into words.
    *
-   * @param helpHint what to type for help on the verb at hand
+   * @param helpHint what to type for help on the verb at hand, or nothing if no verb was found
    */
   public static Failure of(Throwable cause, String helpHint) {
     if (cause instanceof Trouble trouble) {
-      return new Failure(trouble.status(), words(trouble), trouble.remedy());
-    }
-    if (cause instanceof ParameterException wrongLine) {
-      return ofCommandLine(wrongLine, helpHint);
+      boolean wrongLine = trouble.status() == Status.USAGE && !helpHint.isEmpty();
+      return new Failure(
+          trouble.status(),
+          words(trouble),
+          wrongLine ? (trouble.remedy() + " " + helpHint).strip() : trouble.remedy());
     }
     if (cause instanceof UncheckedIOException unchecked) {
       return ofFile(Objects.requireNonNull(unchecked.getCause()));
@@ -61,51 +42,6 @@ public record Failure(Status status, String message, String remedy) {
         Status.DEFECT,
         "this is a defect in Filial: " + cause.getClass().getSimpleName() + ", " + words(cause),
         "Set FILIAL_TRACE=1 and repeat the command to see where it happened, and report that.");
-  }
-
-  private static Failure ofCommandLine(ParameterException cause, String helpHint) {
-    if (cause.getCause() instanceof Trouble trouble) {
-      return of(trouble, helpHint);
-    }
-    if (cause instanceof UnmatchedArgumentException unmatched) {
-      return ofUnmatched(unmatched, helpHint);
-    }
-    if (cause instanceof MissingParameterException missing && !missing.getMissing().isEmpty()) {
-      List<String> names = missing.getMissing().stream().map(Failure::nameOf).distinct().toList();
-      return new Failure(
-          Status.USAGE,
-          String.join(" and ", names) + (names.size() == 1 ? " is" : " are") + " missing",
-          helpHint);
-    }
-    Matcher invalid = INVALID_VALUE.matcher(words(cause));
-    String message =
-        invalid.matches()
-            ? (invalid.group(1) != null ? invalid.group(1) : invalid.group(2))
-                + ": "
-                + NONE_OF.matcher(invalid.group(3)).replaceFirst(Failure::noneOf)
-            : decapitalised(words(cause));
-    return new Failure(Status.USAGE, message, helpHint);
-  }
-
-  private static String noneOf(MatchResult match) {
-    return Matcher.quoteReplacement(
-        "\"" + match.group(2) + "\" is none of " + match.group(1).toLowerCase(Locale.ROOT));
-  }
-
-  private static String nameOf(ArgSpec argument) {
-    return argument instanceof OptionSpec option ? option.longestName() : argument.paramLabel();
-  }
-
-  private static Failure ofUnmatched(UnmatchedArgumentException cause, String helpHint) {
-    String first = cause.getUnmatched().isEmpty() ? "" : cause.getUnmatched().get(0);
-    boolean option = first.startsWith("-");
-    List<String> suggestions = option ? cause.getSuggestions() : List.of();
-    String message =
-        option ? "there is no option " + first : "\"" + first + "\" is one argument too many";
-    String quoting =
-        option ? "" : "A name of several words stands in quotes, as 'Echeveria laui'. ";
-    String nearest = suggestions.isEmpty() ? "" : "Did you mean " + suggestions.get(0) + "? ";
-    return new Failure(Status.USAGE, message, nearest + quoting + helpHint);
   }
 
   private static Failure ofFile(IOException cause) {
@@ -140,9 +76,5 @@ public record Failure(Status status, String message, String remedy) {
   private static String words(Throwable cause) {
     @Nullable String message = cause.getMessage();
     return message == null || message.isBlank() ? "without further words" : message;
-  }
-
-  private static String decapitalised(String message) {
-    return message.substring(0, 1).toLowerCase(Locale.ROOT) + message.substring(1);
   }
 }

@@ -3,12 +3,12 @@ package dev.filial.cli.frame;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import org.jspecify.annotations.Nullable;
-import picocli.CommandLine.Option;
+import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * Which register a command works on: {@code --register}, else the variable {@code FILIAL_REGISTER},
- * else {@code filial.register} in the current folder. To be mixed into a command.
+ * else {@code filial.register} in the current folder.
  */
 public final class RegisterOption {
 
@@ -17,13 +17,17 @@ public final class RegisterOption {
 
   private static final String VARIABLE = "FILIAL_REGISTER";
 
-  @Option(
-      names = "--register",
-      paramLabel = "FILE",
-      description =
-          "The register to work on; otherwise the one named by FILIAL_REGISTER, otherwise"
-              + " filial.register in this folder.")
-  private @Nullable String named;
+  private final Supplier<Optional<String>> named;
+
+  /** Adds the option to a command that works on a register. */
+  public RegisterOption(Words words) {
+    named =
+        words.option(
+            "--register",
+            "FILE",
+            "The register to work on; otherwise the one named by FILIAL_REGISTER, otherwise"
+                + " filial.register in this folder.");
+  }
 
   /**
    * The register's file, whether it exists or not.
@@ -31,8 +35,7 @@ public final class RegisterOption {
    * @throws Trouble if the name cannot be the name of a file
    */
   public Path file(Bench bench) {
-    String name =
-        named == null || named.isBlank() ? bench.variable(VARIABLE).orElse(DEFAULT_NAME) : named;
+    String name = name(bench).orElse(DEFAULT_NAME);
     try {
       return bench.folder().resolve(name);
     } catch (InvalidPathException e) {
@@ -55,12 +58,15 @@ public final class RegisterOption {
           file + " is a folder, not a register",
           "Name the file in it: --register " + file.resolve(DEFAULT_NAME));
     }
-    boolean wasNamed = named != null || bench.variable(VARIABLE).isPresent();
     throw Trouble.file(
-        wasNamed
+        name(bench).isPresent()
             ? "there is no register " + file
             : "there is no " + DEFAULT_NAME + " in " + bench.folder(),
         "Make one with: filial start --mark KB (your initials). Or name the file: --register FILE,"
             + " or set FILIAL_REGISTER.");
+  }
+
+  private Optional<String> name(Bench bench) {
+    return named.get().filter(name -> !name.isBlank()).or(() -> bench.variable(VARIABLE));
   }
 }
