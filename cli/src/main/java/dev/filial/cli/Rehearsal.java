@@ -1,11 +1,13 @@
 package dev.filial.cli;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
 
 /**
- * Runs a few commands of each kind, so that the launcher can see which classes a short command
- * needs and put them into an archive. Works in the current folder, which is a passing one; what it
- * prints is thrown away.
+ * What the launcher runs once for each version of Java and of Filial: puts SQLite's library into
+ * the current folder, then runs a few commands of each kind so that the classes a short command
+ * needs are seen and can be put into an archive. What it prints is thrown away.
  */
 public final class Rehearsal {
 
@@ -20,8 +22,14 @@ public final class Rehearsal {
 
   private Rehearsal() {}
 
-  /** Runs them. */
-  public static void main(String[] args) {
+  /**
+   * Does all that.
+   *
+   * @throws IOException if the library cannot be written, which the launcher takes for a sign that
+   *     nothing can be kept here
+   */
+  public static void main(String[] args) throws IOException {
+    SqliteLibrary.unpackInto(Path.of("").toAbsolutePath());
     COMMANDS.forEach(words -> Launch.run(words.toArray(String[]::new)));
   }
 }
