@@ -39,12 +39,16 @@ record Overview(List<Verb> all) implements Answer {
             + " label.");
     screen.blank().lead("Usage:", "filial VERB [ARGUMENTS]");
     for (Heading heading : Heading.values()) {
-      List<Verb> group = all.stream().filter(verb -> verb.heading() == heading).toList();
-      if (group.isEmpty()) {
-        continue;
+      boolean first = true;
+      for (Verb verb : all) {
+        if (verb.heading() == heading) {
+          if (first) {
+            screen.blank().heading(heading.title());
+            first = false;
+          }
+          screen.item(verb.name(), verb.summary());
+        }
       }
-      screen.blank().heading(heading.title());
-      group.forEach(verb -> screen.item(verb.name(), verb.summary()));
     }
     screen
         .blank()

@@ -15,7 +15,10 @@ import java.util.regex.Pattern;
  */
 public final class DisplayWidth {
 
-  private static final Pattern CLUSTER = Pattern.compile("\\X");
+  /** Made only where a text needs it: most are plain, and a pattern is slow to make. */
+  private static final class Cluster {
+    static final Pattern PATTERN = Pattern.compile("\\X");
+  }
 
   private static final int EMOJI_PRESENTATION = 0xFE0F;
 
@@ -56,7 +59,7 @@ public final class DisplayWidth {
   /** The text cut into what a reader sees as single characters. */
   static List<String> clusters(String text) {
     List<String> clusters = new ArrayList<>(text.length());
-    Matcher matcher = CLUSTER.matcher(text);
+    Matcher matcher = Cluster.PATTERN.matcher(text);
     while (matcher.find()) {
       clusters.add(matcher.group());
     }
@@ -77,7 +80,7 @@ public final class DisplayWidth {
     };
   }
 
-  private static boolean isPlain(String text) {
+  static boolean isPlain(String text) {
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
       if (c < ' ' || c > '~') {

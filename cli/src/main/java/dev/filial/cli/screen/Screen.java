@@ -120,9 +120,15 @@ public final class Screen {
     }
     List<Field> held = List.copyOf(fields);
     fields.clear();
-    int nameWidth = held.stream().mapToInt(field -> DisplayWidth.of(field.name())).max().orElse(0);
+    // Loops, not streams, here and where else every command passes: those start slowly.
+    int nameWidth = 0;
+    for (Field field : held) {
+      nameWidth = Math.max(nameWidth, DisplayWidth.of(field.name()));
+    }
     int margin = Math.min(nameWidth, width / 2) + INDENT.length();
-    held.forEach(field -> write(field, margin));
+    for (Field field : held) {
+      write(field, margin);
+    }
   }
 
   private void write(Field field, int margin) {

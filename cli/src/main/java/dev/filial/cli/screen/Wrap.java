@@ -26,7 +26,12 @@ public final class Wrap {
       throw new IllegalArgumentException("no text fits into " + width + " columns");
     }
     List<String> lines = new ArrayList<>();
-    for (String paragraph : printable(text).split("\n", -1)) {
+    String clean = printable(text);
+    if (DisplayWidth.isPlain(clean) && clean.length() <= width && !hasRunsOfSpaces(clean)) {
+      lines.add(clean);
+      return lines;
+    }
+    for (String paragraph : clean.split("\n", -1)) {
       wrapParagraph(paragraph, width, lines);
     }
     return lines;
@@ -48,7 +53,7 @@ public final class Wrap {
   /** The width of the widest word of {@code text}: below it, words would be cut. */
   static int widestWord(String text) {
     int widest = 0;
-    for (String word : text.split("[ \n]+", -1)) {
+    for (String word : text.replace('\n', ' ').split(" ", -1)) {
       widest = Math.max(widest, DisplayWidth.of(word));
     }
     return widest;
@@ -59,6 +64,9 @@ public final class Wrap {
    * register years ago must not steer today's terminal. Line breaks stay.
    */
   static String printable(String text) {
+    if (DisplayWidth.isPlain(text)) {
+      return text;
+    }
     StringBuilder clean = new StringBuilder(text.length());
     text.codePoints()
         .forEach(
@@ -74,10 +82,14 @@ public final class Wrap {
     return clean.toString();
   }
 
+  private static boolean hasRunsOfSpaces(String text) {
+    return text.contains("  ") || text.startsWith(" ") || text.endsWith(" ");
+  }
+
   private static void wrapParagraph(String paragraph, int width, List<String> lines) {
     StringBuilder line = new StringBuilder();
     int used = 0;
-    for (String rawWord : paragraph.split(" +", -1)) {
+    for (String rawWord : paragraph.split(" ", -1)) {
       if (rawWord.isEmpty()) {
         continue;
       }
