@@ -1,0 +1,226 @@
+package dev.filial.core.register;
+
+import dev.filial.core.name.Code;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * Takes statements into a book: numbers and seals them, has the rules look at them, and works out
+ * what changes.
+ *
+ * <p>The register beneath is only read. What was accepted is handed over as a {@link Delta}, for
+ * whoever keeps the register to apply whole. Cost of one plain entry: the statements made about the
+ * few things it touches; of an amendment: those, and every statement that leans on them.
+ */
+public final class Clerk {
+
+  /** How many of the entries that stand against an amendment are named in its refusal. */
+  private static final int NAMED = 5;
+
+  private final RegisterView book;
+
+  private Clerk(RegisterView book) {
+    this.book = book;
+  }
+
+  /** A clerk who writes to {@code book}. */
+  public static Clerk of(RegisterView book) {
+    return new Clerk(book);
+  }
+
+  /**
+   * What a clerk accepted and what it changes.
+   *
+   * @param accepted the entry and its warnings
+   * @param delta what to apply
+   */
+  public record Outcome(Accepted accepted, Delta delta) {}
+
+  /**
+   * Accepts one statement.
+   *
+   * @param by who writes
+   * @param time when; kept to the second
+   * @throws RegisterRefusal if a rule refuses it; the message names the plants and the remedy
+   */
+  public Outcome accept(Statement statement, String by, Instant time) {
+    requireWriter(by);
+    requireOpening(statement);
+    if (statement instanceof Amended amended) {
+      Rules.checkAmendable(book, amended);
+    } else if (statement instanceof Parted parted) {
+      Rules.checkPartable(book, parted);
+    }
+    long number = book.size() + 1;
+    String previous = number == 1 ? Entry.NO_DIGEST : book.entry(number - 1).orElseThrow().digest();
+    Entry entry =
+        Entry.seal(
+            number,
+            time.truncatedTo(ChronoUnit.SECONDS),
+            by.strip(),
+            EntryJson.write(statement),
+            previous);
+    Draft draft = new Draft(book);
+    Touched touched = write(draft, entry, statement);
+    for (long changed : touched.entries()) {
+      draft.effective(changed).ifPresent(said -> Rules.checkUnused(book, changed, said));
+    }
+    List<String> warnings = new ArrayList<>();
+    new Rules(draft, warnings).check(number, statement);
+    if (touched.entries().size() > 1 || statement instanceof Joined) {
+      recheck(draft, number, touched, warnings);
+    }
+    return new Outcome(new Accepted(entry, warnings), draft.delta());
+  }
+
+  /**
+   * Works out what an entry changes that was accepted long ago; the rules are not asked again,
+   * since they may have grown stricter than they were on the day.
+   *
+   * @throws RegisterRefusal if the entry is not the next one, or is not as it was sealed
+   */
+  public Delta reread(Entry entry) {
+    long number = book.size() + 1;
+    String previous = number == 1 ? Entry.NO_DIGEST : book.entry(number - 1).orElseThrow().digest();
+    if (entry.number() != number || !entry.isIntact(previous)) {
+      throw new RegisterRefusal(
+          "entry "
+              + entry.number()
+              + " is not as it was written: its digest does not fit; restore the register from a"
+              + " copy",
+          List.of(entry.number()));
+    }
+    Draft draft = new Draft(book);
+    write(draft, entry, entry.statement());
+    return draft.delta();
+  }
+
+  /** The entries whose meaning changes, and what they are about. */
+  private record Touched(Set<Long> entries, Set<Subject> subjects) {}
+
+  private Touched write(Draft draft, Entry entry, Statement statement) {
+    draft.add(entry);
+    Set<Long> changed = new TreeSet<>();
+    change(draft, entry.number(), Optional.of(statement), changed);
+    Set<Subject> subjects = touched(draft, changed);
+    draft.derive(subjects);
+    return new Touched(changed, subjects);
+  }
+
+  private static void requireWriter(String by) {
+    if (by.isBlank() || by.chars().anyMatch(Character::isISOControl)) {
+      throw new RegisterRefusal("an entry says who wrote it: give a name on one line");
+    }
+  }
+
+  private void requireOpening(Statement statement) {
+    if (book.size() == 0 && !(statement instanceof RegisterOpened)) {
+      throw new RegisterRefusal("this register is empty; its first entry says whose it is");
+    }
+    if (book.size() > 0 && statement instanceof RegisterOpened) {
+      throw new RegisterRefusal(
+          "this register has been opened already; amend entry 1 to change its mark or its keeper");
+    }
+  }
+
+  /** Sets what entry {@code number} says, and what other entries say because of it. */
+  private static void change(Draft draft, long number, Optional<Statement> now, Set<Long> changed) {
+    Optional<Statement> before = draft.effective(number);
+    draft.say(number, now);
+    changed.add(number);
+    Set<Long> targets = new LinkedHashSet<>();
+    before.ifPresent(statement -> targets.addAll(targets(statement)));
+    now.ifPresent(statement -> targets.addAll(targets(statement)));
+    for (long target : targets) {
+      change(draft, target, InForce.statement(draft, target), changed);
+    }
+  }
+
+  private static Set<Long> targets(Statement statement) {
+    if (statement instanceof Amended amended) {
+      return Set.of(amended.entry());
+    }
+    return statement instanceof Parted parted ? Set.copyOf(parted.entries()) : Set.of();
+  }
+
+  /** All that the changed entries said or say something about. */
+  private Set<Subject> touched(Draft draft, Set<Long> changed) {
+    Set<Subject> touched = new LinkedHashSet<>();
+    for (long number : changed) {
+      for (RegisterView view : List.of(book, draft)) {
+        Optional<Statement> statement = view.effective(number);
+        statement.ifPresent(said -> touched.addAll(said.subjects()));
+        if (statement.orElse(null) instanceof Doubted doubted) {
+          // A guess is told of what the doubted entry introduced.
+          draft
+              .effective(doubted.entry())
+              .ifPresent(
+                  said -> Introduction.codes(said).forEach(code -> touched.add(Subject.of(code))));
+        }
+      }
+    }
+    return touched;
+  }
+
+  /** Whether all that hangs on what changed still holds. */
+  private static void recheck(Draft draft, long number, Touched touched, List<String> warnings) {
+    Set<Long> hanging = hanging(draft, touched.subjects());
+    hanging.addAll(touched.entries());
+    hanging.remove(number);
+    List<Long> against = new ArrayList<>();
+    List<String> reasons = new ArrayList<>();
+    for (long entry : hanging) {
+      Optional<Statement> statement = draft.effective(entry);
+      if (statement.isEmpty()) {
+        continue;
+      }
+      try {
+        // What the corrected entry itself makes unlikely is worth hearing; the rest was heard.
+        List<String> heard = touched.entries().contains(entry) ? warnings : new ArrayList<>();
+        new Rules(draft, heard).check(entry, statement.get());
+      } catch (RegisterRefusal e) {
+        against.add(entry);
+        if (reasons.size() < NAMED) {
+          reasons.add("entry " + entry + ": " + e.getMessage());
+        }
+      }
+    }
+    if (!against.isEmpty()) {
+      String more = against.size() > NAMED ? "; and " + (against.size() - NAMED) + " more" : "";
+      throw new RegisterRefusal(
+          (against.size() == 1
+                  ? "an entry would no longer hold: "
+                  : against.size() + " entries would no longer hold: ")
+              + String.join("; ", reasons)
+              + more
+              + ". Amend or strike "
+              + (against.size() == 1 ? "it" : "these")
+              + " first",
+          against);
+    }
+  }
+
+  private static Set<Long> hanging(Draft draft, Set<Subject> touched) {
+    Set<Subject> reach = new LinkedHashSet<>(touched);
+    for (Subject subject : touched) {
+      if (subject.kind() == Subject.Kind.CODE) {
+        Code code = Code.parse(subject.key());
+        if (code.isWhole()) {
+          draft.codesUnder(code).forEach(under -> reach.add(Subject.of(under)));
+        }
+      }
+    }
+    Set<Long> hanging = new TreeSet<>();
+    for (Subject subject : reach) {
+      hanging.addAll(draft.entriesOn(subject));
+      hanging.addAll(draft.entriesMentioning(subject));
+    }
+    return hanging;
+  }
+}

@@ -1,0 +1,75 @@
+package dev.filial.core.register;
+
+import dev.filial.core.number.Fraction;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What an acquired plant or packet was said to be.
+ *
+ * @param taxon the name on its label, with {@code cf.} or {@code aff.} where that is in doubt; null
+ *     when there was none
+ * @param cultivar the cultivar epithet without quotes, or null
+ * @param makeup stated shares per taxon of a hybrid; what is missing to 1 is unknown; empty when
+ *     nothing was stated
+ * @param generation the generation the donor stated: {@code F1}, {@code F2} … or {@code BC1} …, the
+ *     taxa being those of {@code makeup}, for a backcross the recurrent one first; null when none
+ * @param ploidy chromosome sets, 1 to 32, where this plant's differ from its taxon's; null when not
+ *     stated
+ */
+public record Determination(
+    @Nullable String taxon,
+    @Nullable String cultivar,
+    Map<String, Fraction> makeup,
+    @Nullable String generation,
+    @Nullable Integer ploidy) {
+
+  /** Nothing is known of it. */
+  public static final Determination UNKNOWN = new Determination(null, null, Map.of(), null, null);
+
+  /**
+   * Copies the map, keeping its order.
+   *
+   * @throws IllegalArgumentException if the shares exceed 1 or one is not positive, or the ploidy
+   *     is out of range
+   */
+  @SuppressWarnings("NullAway") // an absent JSON property reaches a record's constructor as null
+  public Determination {
+    makeup = makeup == null ? Map.of() : Collections.unmodifiableMap(new LinkedHashMap<>(makeup));
+    requireShares(makeup);
+    requirePloidy(ploidy);
+  }
+
+  /** A plant of the named taxon. */
+  public static Determination of(String taxon) {
+    return new Determination(taxon, null, Map.of(), null, null);
+  }
+
+  static void requirePloidy(@Nullable Integer ploidy) {
+    if (ploidy != null && (ploidy < 1 || ploidy > 32)) {
+      throw new IllegalArgumentException(
+          "a ploidy of " + ploidy + "; it is the number of chromosome sets, 1 to 32");
+    }
+  }
+
+  static void requireShares(Map<String, Fraction> makeup) {
+    Fraction sum = Fraction.ZERO;
+    for (Map.Entry<String, Fraction> share : makeup.entrySet()) {
+      if (share.getValue().signum() <= 0) {
+        throw new IllegalArgumentException(
+            "the share of " + share.getKey() + " is " + share.getValue() + "; a share is above 0");
+      }
+      sum = sum.plus(share.getValue());
+    }
+    if (sum.compareTo(Fraction.ONE) > 0) {
+      throw new IllegalArgumentException(
+          "the shares of "
+              + String.join(", ", makeup.keySet())
+              + " come to "
+              + sum
+              + ", which exceeds 1; lower one of them");
+    }
+  }
+}

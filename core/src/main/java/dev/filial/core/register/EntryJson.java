@@ -1,0 +1,238 @@
+package dev.filial.core.register;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonSetter;
+import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import com.fasterxml.jackson.annotation.Nulls;
+import dev.filial.core.name.Code;
+import dev.filial.core.number.Fraction;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import tools.jackson.core.JacksonException;
+import tools.jackson.core.JsonGenerator;
+import tools.jackson.core.JsonParser;
+import tools.jackson.databind.DeserializationContext;
+import tools.jackson.databind.DeserializationFeature;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.MapperFeature;
+import tools.jackson.databind.SerializationContext;
+import tools.jackson.databind.SerializationFeature;
+import tools.jackson.databind.cfg.MutableConfigOverride;
+import tools.jackson.databind.deser.std.StdDeserializer;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.jsontype.NamedType;
+import tools.jackson.databind.module.SimpleModule;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+import tools.jackson.databind.ser.std.StdSerializer;
+
+/**
+ * Statements as JSON: one object, its property {@code kind} naming the kind, the others the
+ * components of the record; codes, fractions, counts and dates as text; what is not stated left
+ * out.
+ */
+public final class EntryJson {
+
+  /** The word in the property {@code kind} for each kind of statement. */
+  private static final Map<String, Class<? extends Statement>> KINDS = kinds();
+
+  private static final JsonMapper MAPPER = mapper();
+
+  private EntryJson() {}
+
+  private static Map<String, Class<? extends Statement>> kinds() {
+    Map<String, Class<? extends Statement>> kinds = new LinkedHashMap<>();
+    kinds.put("register", RegisterOpened.class);
+    kinds.put("taxon", TaxonDeclared.class);
+    kinds.put("rename", TaxonRenamed.class);
+    kinds.put("plant", PlantAcquired.class);
+    kinds.put("seed", SeedAcquired.class);
+    kinds.put("cross", Pollinated.class);
+    kinds.put("fruit", FruitRecorded.class);
+    kinds.put("harvest", Harvested.class);
+    kinds.put("split", LotSplit.class);
+    kinds.put("merge", LotsMerged.class);
+    kinds.put("sowing", Sown.class);
+    kinds.put("count", Counted.class);
+    kinds.put("pot", Potted.class);
+    kinds.put("number", Numbered.class);
+    kinds.put("ramet", Propagated.class);
+    kinds.put("fate", FateRecorded.class);
+    kinds.put("move", Moved.class);
+    kinds.put("name", Named.class);
+    kinds.put("join", Joined.class);
+    kinds.put("part", Parted.class);
+    kinds.put("guess", Doubted.class);
+    kinds.put("found", TagLost.class);
+    kinds.put("trait", TraitDeclared.class);
+    kinds.put("observation", Observed.class);
+    kinds.put("tally", Tallied.class);
+    kinds.put("amend", Amended.class);
+    kinds.put("note", Noted.class);
+    return Map.copyOf(kinds);
+  }
+
+  @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
+  private interface Kind {}
+
+  @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "from")
+  private interface PollenKind {}
+
+  private static JsonMapper mapper() {
+    SimpleModule texts = new SimpleModule("filial");
+    text(texts, Code.class, Code::text, Code::parse);
+    text(texts, Fraction.class, Fraction::toString, Fraction::parse);
+    text(texts, PartialDate.class, PartialDate::toString, PartialDate::parse);
+    text(texts, Count.class, Count::toString, Count::parse);
+    text(texts, Fate.class, EntryJson::word, text -> constant(Fate.class, text));
+    text(texts, Protection.class, EntryJson::word, text -> constant(Protection.class, text));
+    JsonMapper.Builder builder =
+        JsonMapper.builder()
+            .addModule(texts)
+            .addMixIn(Statement.class, Kind.class)
+            .addMixIn(Pollen.class, PollenKind.class)
+            .changeDefaultPropertyInclusion(
+                inclusion -> inclusion.withValueInclusion(JsonInclude.Include.NON_DEFAULT))
+            .withConfigOverride(List.class, EntryJson::absentIsEmpty)
+            .withConfigOverride(Map.class, EntryJson::absentIsEmpty)
+            .withConfigOverride(Fraction.class, EntryJson::absentIsEmpty)
+            .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+            .disable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
+            .disable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
+            .disable(SerializationFeature.FAIL_ON_EMPTY_BEANS);
+    KINDS.forEach((word, kind) -> builder.registerSubtypes(new NamedType(kind, word)));
+    builder.registerSubtypes(
+        new NamedType(Pollen.OnePlant.class, "plant"),
+        new NamedType(Pollen.Itself.class, "itself"),
+        new NamedType(Pollen.Mix.class, "mix"),
+        new NamedType(Pollen.Open.class, "open"));
+    return builder.build();
+  }
+
+  /** A statement as one line of JSON. */
+  public static String write(Statement statement) {
+    // Written as a Statement, not as its own class, or the property that names the kind is lost.
+    return MAPPER.writerFor(Statement.class).writeValueAsString(statement);
+  }
+
+  /**
+   * Reads a statement back.
+   *
+   * @throws IllegalArgumentException if the text is no such JSON, or what it says cannot be; the
+   *     message names the property
+   */
+  public static Statement read(String json) {
+    try {
+      return MAPPER.readValue(json, Statement.class);
+    } catch (JacksonException e) {
+      throw new IllegalArgumentException(reason(e), e);
+    }
+  }
+
+  /** The statement with every mention of the one code turned into the other. */
+  static Statement replace(Statement statement, Code from, Code to) {
+    JsonNode tree = MAPPER.readTree(write(statement));
+    return MAPPER.treeToValue(replaced(tree, from.text(), to.text()), Statement.class);
+  }
+
+  private static JsonNode replaced(JsonNode node, String from, String to) {
+    if (node.isString() && node.stringValue().equals(from)) {
+      return MAPPER.getNodeFactory().stringNode(to);
+    }
+    if (node instanceof ArrayNode array) {
+      for (int i = 0; i < array.size(); i++) {
+        array.set(i, replaced(array.get(i), from, to));
+      }
+    } else if (node instanceof ObjectNode object) {
+      for (String name : List.copyOf(object.propertyNames())) {
+        object.set(name, replaced(object.get(name), from, to));
+      }
+    }
+    return node;
+  }
+
+  private static String reason(JacksonException e) {
+    for (Throwable cause = e.getCause(); cause != null; cause = cause.getCause()) {
+      if (cause instanceof NullPointerException) {
+        return "the entry lacks its \"" + cause.getMessage() + "\"";
+      }
+      if (cause instanceof IllegalArgumentException) {
+        return String.valueOf(cause.getMessage());
+      }
+    }
+    return "the entry cannot be read: " + e.getOriginalMessage();
+  }
+
+  private static String word(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+
+  private static <E extends Enum<E>> E constant(Class<E> type, String text) {
+    for (E constant : type.getEnumConstants()) {
+      if (word(constant).equals(text)) {
+        return constant;
+      }
+    }
+    throw new IllegalArgumentException(
+        "\""
+            + text
+            + "\" is none of "
+            + Arrays.stream(type.getEnumConstants())
+                .map(EntryJson::word)
+                .collect(Collectors.joining(", ")));
+  }
+
+  private static void absentIsEmpty(MutableConfigOverride override) {
+    override.setNullHandling(JsonSetter.Value.forValueNulls(Nulls.AS_EMPTY));
+  }
+
+  private static <T> void text(
+      SimpleModule module, Class<T> type, Function<T, String> write, Function<String, T> read) {
+    module.addSerializer(type, new TextSerializer<>(type, write));
+    module.addDeserializer(type, new TextDeserializer<>(type, read));
+  }
+
+  private static final class TextSerializer<T> extends StdSerializer<T> {
+    private final Function<T, String> write;
+
+    TextSerializer(Class<T> type, Function<T, String> write) {
+      super(type);
+      this.write = write;
+    }
+
+    @Override
+    public void serialize(T value, JsonGenerator out, SerializationContext context) {
+      out.writeString(write.apply(value));
+    }
+
+    @Override
+    public boolean isEmpty(SerializationContext context, T value) {
+      return value.equals(Fraction.ZERO);
+    }
+  }
+
+  private static final class TextDeserializer<T> extends StdDeserializer<T> {
+    private final transient Function<String, T> read;
+
+    TextDeserializer(Class<T> type, Function<String, T> read) {
+      super(type);
+      this.read = read;
+    }
+
+    @Override
+    public T deserialize(JsonParser in, DeserializationContext context) {
+      return read.apply(in.getString());
+    }
+
+    @Override
+    public Object getEmptyValue(DeserializationContext context) {
+      return Fraction.ZERO;
+    }
+  }
+}

@@ -1,0 +1,45 @@
+package dev.filial.core.register;
+
+import dev.filial.core.name.Code;
+import java.util.Objects;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How the flowers of a cross fared.
+ *
+ * @param cross the cross
+ * @param date the day, or null when not known
+ * @param set flowers that set fruit, or null
+ * @param failed flowers that failed, or null
+ * @param why why they failed, or null
+ * @param remark anything else, or null
+ */
+public record FruitRecorded(
+    Code cross,
+    @Nullable PartialDate date,
+    @Nullable Count set,
+    @Nullable Count failed,
+    @Nullable String why,
+    @Nullable String remark)
+    implements Statement {
+
+  /**
+   * Checks what can be seen from the statement alone.
+   *
+   * @throws IllegalArgumentException if neither number is given or the code carries a suffix
+   */
+  public FruitRecorded {
+    Objects.requireNonNull(cross, "cross");
+    Require.whole(cross);
+    if (set == null && failed == null) {
+      throw new IllegalArgumentException(
+          "say how many flowers of " + cross.text() + " set, or how many failed");
+    }
+  }
+
+  @Override
+  public Set<Subject> subjects() {
+    return Set.of(Subject.of(cross));
+  }
+}

@@ -1,0 +1,186 @@
+package dev.filial.core.register;
+
+import dev.filial.core.name.Code;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** The state of one coded thing while the statements about it are read in order. */
+final class ItemFold {
+
+  private final Code code;
+  private final Item.Kind kind;
+  private final long entry;
+  private final @Nullable PartialDate since;
+  private final List<Descent> descent;
+  private final @Nullable String guess;
+  private final List<String> names = new ArrayList<>();
+  private Determination determination = Determination.UNKNOWN;
+  private @Nullable String fieldNumber;
+  private @Nullable String place;
+  private boolean neverHeld;
+  private Fate fate = Fate.ALIVE;
+  private @Nullable PartialDate until;
+  private @Nullable Count count;
+  private Count left = Count.of(0);
+  private @Nullable Code sameAs;
+  private @Nullable Overdraft overdraft;
+
+  ItemFold(Code code, Item.Kind kind, long entry, Statement introduction, @Nullable String guess) {
+    this.code = code;
+    this.kind = kind;
+    this.entry = entry;
+    this.since = introduction.date();
+    this.descent = code.isWhole() ? Descents.of(introduction) : List.of();
+    this.guess = guess;
+    introduce(introduction);
+  }
+
+  private void introduce(Statement statement) {
+    if (statement instanceof PlantAcquired plant) {
+      determination = plant.determination();
+      fieldNumber = plant.provenance().fieldNumber();
+      names.addAll(plant.names());
+      place = plant.place();
+      neverHeld = plant.neverHeld();
+    } else if (statement instanceof SeedAcquired seed) {
+      determination = seed.determination();
+      fieldNumber = seed.provenance().fieldNumber();
+      place = seed.place();
+      count = code.isLot() ? seed.count() : null;
+    } else if (statement instanceof Propagated ramet) {
+      names.addAll(ramet.names());
+      place = ramet.place();
+    } else if (statement instanceof TagLost found) {
+      place = found.place();
+    } else if (statement instanceof Parted parted) {
+      determination = parted.determination();
+    } else if (statement instanceof Harvested harvest) {
+      count = harvest.seeds();
+      place = harvest.place();
+    } else if (statement instanceof LotSplit split) {
+      count = split.count();
+      place = split.place();
+    } else if (statement instanceof LotsMerged merged) {
+      place = merged.place();
+      count =
+          code.isLot()
+              ? merged.parts().stream().map(LotsMerged.Part::taken).reduce(Count.of(0), Count::plus)
+              : null;
+    } else if (statement instanceof Sown sown) {
+      place = sown.place();
+      for (Sown.Filled filled : sown.groups()) {
+        if (filled.group().equals(code)) {
+          place = filled.place() == null ? sown.place() : filled.place();
+          count = Count.unknown();
+        }
+      }
+    } else if (statement instanceof Potted potted) {
+      count = potted.count();
+      place = potted.place();
+    } else if (statement instanceof Numbered numbered) {
+      place = numbered.place();
+    }
+  }
+
+  /** Reads one statement about this thing. */
+  void read(long number, Statement statement) {
+    if (statement instanceof LotSplit split) {
+      leave(number, split.count(), Fate.USED_UP, split.date());
+    } else if (statement instanceof LotsMerged merged) {
+      for (LotsMerged.Part part : merged.parts()) {
+        if (part.lot().equals(code)) {
+          leave(number, part.taken(), Fate.USED_UP, merged.date());
+        }
+      }
+    } else if (statement instanceof Sown sown) {
+      leave(number, sown.seeds(), Fate.USED_UP, sown.date());
+    } else if (statement instanceof Potted potted) {
+      leave(number, potted.count(), Fate.USED_UP, potted.date());
+    } else if (statement instanceof Numbered numbered) {
+      long seedlings = numbered.last() - (long) numbered.first() + 1;
+      leave(number, Count.of(seedlings), Fate.USED_UP, numbered.date());
+    } else if (statement instanceof Counted counted) {
+      recount(counted);
+    } else if (statement instanceof FateRecorded recorded) {
+      meet(number, recorded);
+    } else if (statement instanceof Moved moved) {
+      place = moved.place();
+    } else if (statement instanceof Named named) {
+      names.add(named.name());
+    } else if (statement instanceof Joined joined && joined.other().equals(code)) {
+      sameAs = joined.keep();
+    }
+  }
+
+  private void leave(long number, Count taken, Fate asLast, @Nullable PartialDate date) {
+    left = left.plus(taken);
+    if (count == null) {
+      return; // a family or a sowing that nobody counted has nothing to run out of
+    }
+    boolean counted = count.isExact() && taken.isExact();
+    if (counted && overdraft == null && taken.size().orElseThrow() > count.size().orElseThrow()) {
+      overdraft = new Overdraft(number, count, taken);
+    }
+    count = count.less(taken);
+    if (counted && count.equals(Count.of(0))) {
+      fate = asLast;
+      until = date;
+    }
+  }
+
+  private void recount(Counted counted) {
+    for (Counted.Reading reading : counted.readings()) {
+      if (!reading.code().equals(code)) {
+        continue;
+      }
+      if (reading.alive() != null) {
+        count = reading.alive();
+      } else if (reading.germinated() != null) {
+        // Seedlings come up over weeks: what stands there is what came up less what left.
+        count = reading.germinated().less(left);
+      }
+      if (count != null && count.size().orElse(1) > 0 && !fate.isHere()) {
+        fate = Fate.ALIVE;
+        until = null;
+      }
+    }
+  }
+
+  private void meet(long number, FateRecorded recorded) {
+    if (recorded.count() != null) {
+      leave(number, recorded.count(), recorded.fate(), recorded.date());
+      return;
+    }
+    fate = recorded.fate();
+    until = fate.isHere() ? null : recorded.date();
+    if (!fate.isHere() && count != null) {
+      count = Count.of(0);
+    }
+  }
+
+  Item item() {
+    return new Item(
+        code,
+        kind,
+        entry,
+        false,
+        since,
+        until,
+        fate,
+        count,
+        determination,
+        fieldNumber,
+        names,
+        place,
+        descent,
+        sameAs,
+        neverHeld,
+        guess);
+  }
+
+  Optional<Overdraft> overdraft() {
+    return Optional.ofNullable(overdraft);
+  }
+}

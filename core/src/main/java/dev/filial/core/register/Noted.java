@@ -1,0 +1,27 @@
+package dev.filial.core.register;
+
+import dev.filial.core.name.Code;
+import java.util.Objects;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A remark about a plant, a cross, a lot or a pot.
+ *
+ * @param code which
+ * @param text the remark
+ * @param date the day, or null when not known
+ */
+public record Noted(Code code, String text, @Nullable PartialDate date) implements Statement {
+
+  /** Checks what can be seen from the statement alone. */
+  public Noted {
+    Objects.requireNonNull(code, "code");
+    Objects.requireNonNull(text, "text");
+  }
+
+  @Override
+  public Set<Subject> subjects() {
+    return Set.of(Subject.of(code));
+  }
+}

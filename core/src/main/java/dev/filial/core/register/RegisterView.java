@@ -1,0 +1,151 @@
+package dev.filial.core.register;
+
+import dev.filial.core.name.Code;
+import dev.filial.core.name.TaxonName;
+import java.util.ArrayDeque;
+import java.util.Collection;
+import java.util.Deque;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * A register as rules and questions read it: one thing at a time, by its code. The in-memory
+ * register and the store on disk both implement it; neither has to load the whole book to answer.
+ */
+public interface RegisterView {
+
+  /** The number of the last entry; 0 for an empty book. */
+  long size();
+
+  /** The entry of that number as it was written. */
+  Optional<Entry> entry(long number);
+
+  /** What that entry says now: amended where it was amended; empty when struck or not there. */
+  Optional<Statement> effective(long number);
+
+  /** The entries that now change something about {@code subject}, by number. */
+  List<Long> entriesOn(Subject subject);
+
+  /** The entries that now lean on {@code subject} without changing it, by number. */
+  List<Long> entriesMentioning(Subject subject);
+
+  /** What {@code code} stands for, struck ones too; empty when it was never given out. */
+  Optional<Item> taken(Code code);
+
+  /** What is known of the taxon of that folded name; empty when nobody declared or renamed it. */
+  Optional<Taxon> taxon(String key);
+
+  /** The trait of that name in lower case. */
+  Optional<TraitDeclared> trait(String key);
+
+  /** The codes taken under a whole code, itself included, in order of their text. */
+  List<Code> codesUnder(Code whole);
+
+  /**
+   * Plants by their own name: those whose name begins so, in either case, by name; at most {@code
+   * most}.
+   */
+  Map<String, List<Code>> named(String beginning, int most);
+
+  /** Codes whose text begins so, in order; at most {@code most}. */
+  List<Code> codesBeginning(String text, int most);
+
+  /**
+   * The highest running number given out in that year (two digits), struck ones too; 0 for none.
+   */
+  long lastNumber(int year);
+
+  /** The highest suffix number of that kind given out under a whole code; 0 for none. */
+  long lastSuffix(Code whole, Item.Kind kind);
+
+  /** Every coded thing of those kinds that was not struck, in order of entry. */
+  List<Item> items(Set<Item.Kind> kinds);
+
+  /** Every taxon that was declared or renamed, by key. */
+  List<Taxon> taxa();
+
+  /** Every trait, by name. */
+  List<TraitDeclared> traits();
+
+  /** Whether nothing recorded departs from two chromosome sets. */
+  boolean isAllDiploid();
+
+  /** What {@code code} stands for; empty when it was never given out, or struck. */
+  default Optional<Item> item(Code code) {
+    return taken(code).filter(item -> !item.struck());
+  }
+
+  /** What {@code code} stands for, read as the record it was joined with. */
+  default Optional<Item> resolved(Code code) {
+    Optional<Item> item = item(code);
+    // Joins were checked for loops when they were accepted.
+    while (item.isPresent() && item.get().sameAs() != null) {
+      item = item(item.get().sameAs());
+    }
+    return item;
+  }
+
+  /** The opening entry; empty for an empty book. */
+  default Optional<RegisterOpened> opening() {
+    return effective(1).map(RegisterOpened.class::cast);
+  }
+
+  /**
+   * The taxon that {@code name} is to be read as: its accepted name, and what was declared of it
+   * or, failing that, of a name that is read as it. A name nobody declared is its own.
+   *
+   * @throws IllegalArgumentException if the name cannot be read
+   */
+  default Taxon accepted(String name) {
+    String key = TaxonName.parse(name).key();
+    String spelt = name;
+    Optional<Taxon> taxon = taxon(key);
+    while (taxon.isPresent() && taxon.get().acceptedAs() != null) {
+      spelt = taxon.get().acceptedAs();
+      key = TaxonName.parse(spelt).key();
+      taxon = taxon(key);
+    }
+    if (taxon.isEmpty()) {
+      return new Taxon(key, spelt, null, List.of(), null);
+    }
+    Taxon found = taxon.get();
+    if (found.declared() != null) {
+      return found;
+    }
+    for (String older : found.readAlso()) {
+      Optional<Taxon> alias = taxon(TaxonName.parse(older).key());
+      if (alias.isPresent() && alias.get().declared() != null) {
+        return new Taxon(found.key(), found.name(), null, found.readAlso(), alias.get().declared());
+      }
+    }
+    return found;
+  }
+
+  /**
+   * All things that the given ones descend from, themselves included, under the codes that children
+   * name; joined records appear beside what they are read as, and for seedlings, groups, lots and
+   * sowings the whole code they stand under.
+   */
+  default Map<Code, Item> lineage(Collection<Code> roots) {
+    Map<Code, Item> found = new LinkedHashMap<>();
+    Set<Code> seen = new HashSet<>(roots);
+    Deque<Code> open = new ArrayDeque<>(roots);
+    while (!open.isEmpty()) {
+      Optional<Item> item = item(open.remove());
+      if (item.isEmpty()) {
+        continue;
+      }
+      found.put(item.get().code(), item.get());
+      for (Code next : Lineage.next(item.get())) {
+        if (seen.add(next)) {
+          open.add(next);
+        }
+      }
+    }
+    return found;
+  }
+}

@@ -1,0 +1,73 @@
+package dev.filial.core.register;
+
+import dev.filial.core.name.Code;
+import dev.filial.core.number.Fraction;
+import java.math.BigDecimal;
+import org.jspecify.annotations.Nullable;
+
+/** Checks that several statements make of their own parts. */
+final class Require {
+
+  private Require() {}
+
+  static void whole(Code code) {
+    if (!code.isWhole()) {
+      throw new IllegalArgumentException(
+          code.text()
+              + " carries a suffix; here stands a code of its own, as "
+              + code.whole().text());
+    }
+  }
+
+  static void lot(Code code) {
+    if (!code.isLot()) {
+      throw new IllegalArgumentException(
+          code.text() + " is not a seed lot; one is written " + code.whole().lot(1).text());
+    }
+  }
+
+  static void group(Code code) {
+    if (!code.isGroup()) {
+      throw new IllegalArgumentException(
+          code.text() + " is not a pot; one is written " + code.whole().group(1).text());
+    }
+  }
+
+  static void sowing(Code code) {
+    if (!code.isSowing()) {
+      throw new IllegalArgumentException(
+          code.text() + " is not a sowing; one is written " + code.whole().sowing(1).text());
+    }
+  }
+
+  static void shares(Fraction selfs, Fraction strays, Fraction apomixis) {
+    share("selfs", selfs);
+    share("strays", strays);
+    share("apomixis", apomixis);
+    Fraction sum = selfs.plus(strays).plus(apomixis);
+    if (sum.compareTo(Fraction.ONE) > 0) {
+      throw new IllegalArgumentException(
+          "the shares of selfs, strays and apomixis come to " + sum + ", which exceeds 1");
+    }
+  }
+
+  private static void share(String name, Fraction share) {
+    if (share.signum() < 0 || share.compareTo(Fraction.ONE) > 0) {
+      throw new IllegalArgumentException(
+          "the share of " + name + " is " + share + "; it lies between 0 and 1");
+    }
+  }
+
+  static void sets(String gamete, @Nullable Integer sets) {
+    if (sets != null && (sets < 1 || sets > 32)) {
+      throw new IllegalArgumentException(
+          "a gamete (" + gamete + ") of " + sets + " chromosome sets; it carries 1 to 32");
+    }
+  }
+
+  static void positive(String what, @Nullable BigDecimal number) {
+    if (number != null && number.signum() <= 0) {
+      throw new IllegalArgumentException("the " + what + " is " + number + "; it is above 0");
+    }
+  }
+}

@@ -1,0 +1,51 @@
+package dev.filial.core.register;
+
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What one entry of the register says. Each kind is a record that checks what can be seen from the
+ * statement alone; whether it fits the rest of the book is for the {@link Rules}.
+ */
+public sealed interface Statement
+    permits Amended,
+        Counted,
+        Doubted,
+        FateRecorded,
+        FruitRecorded,
+        Harvested,
+        Joined,
+        LotSplit,
+        LotsMerged,
+        Moved,
+        Named,
+        Noted,
+        Numbered,
+        Observed,
+        Parted,
+        PlantAcquired,
+        Pollinated,
+        Potted,
+        Propagated,
+        RegisterOpened,
+        SeedAcquired,
+        Sown,
+        TagLost,
+        Tallied,
+        TaxonDeclared,
+        TaxonRenamed,
+        TraitDeclared {
+
+  /** The things that this statement changes something about. */
+  Set<Subject> subjects();
+
+  /** Further things that it leans on without changing them: parents, taxa, a trait. */
+  default Set<Subject> mentions() {
+    return Set.of();
+  }
+
+  /** The day it speaks of; null when it has none or nobody knows. */
+  default @Nullable PartialDate date() {
+    return null;
+  }
+}

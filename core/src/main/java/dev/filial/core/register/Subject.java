@@ -1,0 +1,47 @@
+package dev.filial.core.register;
+
+import dev.filial.core.name.Code;
+import dev.filial.core.name.TaxonName;
+import java.util.Locale;
+
+/**
+ * Something a statement can be about: a coded thing, a taxon, a trait or an earlier entry.
+ *
+ * @param kind which of these
+ * @param key the code's text, the taxon's folded name, the trait's name in lower case, or the
+ *     entry's number
+ */
+public record Subject(Kind kind, String key) {
+
+  /** What a statement can be about. */
+  public enum Kind {
+    /** A plant, cross, seed lot, sowing or group. */
+    CODE,
+    /** A taxon. */
+    TAXON,
+    /** A trait. */
+    TRAIT,
+    /** An earlier entry. */
+    ENTRY
+  }
+
+  /** The coded thing {@code code}. */
+  public static Subject of(Code code) {
+    return new Subject(Kind.CODE, code.text());
+  }
+
+  /** The taxon of that name, however it is spelt. */
+  public static Subject taxon(String name) {
+    return new Subject(Kind.TAXON, TaxonName.parse(name).key());
+  }
+
+  /** The entry of that number. */
+  public static Subject entry(long number) {
+    return new Subject(Kind.ENTRY, Long.toString(number));
+  }
+
+  /** The trait of that name. */
+  public static Subject trait(String name) {
+    return new Subject(Kind.TRAIT, name.strip().toLowerCase(Locale.ROOT));
+  }
+}
