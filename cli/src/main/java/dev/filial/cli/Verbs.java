@@ -5,6 +5,7 @@ import dev.filial.cli.command.VersionCommand;
 import dev.filial.cli.frame.Nearest;
 import dev.filial.cli.frame.Trouble;
 import dev.filial.cli.frame.Words;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,23 +19,32 @@ record Verbs(List<Verb> list) {
 
   /** The verbs of Filial. */
   static Verbs all() {
-    return new Verbs(
-        List.of(
-            new Verb(
-                "help",
-                Heading.PROGRAM,
-                "Show what there is, or how one verb is used",
-                words -> new HelpCommand(words, all())),
-            new Verb(
-                "completion",
-                Heading.PROGRAM,
-                "Print a script that lets the Tab key complete verbs and options",
-                words -> new CompletionCommand(words, () -> all().words())),
-            new Verb(
-                "version",
-                Heading.PROGRAM,
-                "Show the versions of Filial, Java and SQLite",
-                VersionCommand::new)));
+    List<Verb> all = new ArrayList<>();
+    all.addAll(BeginVerbs.list());
+    all.addAll(PlantVerbs.list());
+    all.addAll(SeedlingVerbs.list());
+    all.addAll(AskVerbs.list());
+    all.addAll(CorrectVerbs.list());
+    all.addAll(KeepVerbs.list());
+    all.add(
+        new Verb(
+            "help",
+            Heading.PROGRAM,
+            "Show what there is, or how one verb is used",
+            words -> new HelpCommand(words, all())));
+    all.add(
+        new Verb(
+            "completion",
+            Heading.PROGRAM,
+            "Print a script that lets the Tab key complete verbs and options",
+            words -> new CompletionCommand(words, () -> all().words())));
+    all.add(
+        new Verb(
+            "version",
+            Heading.PROGRAM,
+            "Show the versions of Filial, Java and SQLite",
+            VersionCommand::new));
+    return new Verbs(List.copyOf(all));
   }
 
   /**

@@ -8,6 +8,15 @@ public final class AuthorOption {
 
   private final Supplier<Optional<String>> name;
 
+  private AuthorOption(Supplier<Optional<String>> name) {
+    this.name = name;
+  }
+
+  /** For a command that records nothing, and so has no author. */
+  static AuthorOption none() {
+    return new AuthorOption(Optional::empty);
+  }
+
   /** Adds the option to a command that records something. */
   public AuthorOption(Words words) {
     name =

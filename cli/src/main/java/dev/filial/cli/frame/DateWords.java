@@ -1,5 +1,6 @@
 package dev.filial.cli.frame;
 
+import dev.filial.core.register.PartialDate;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.Month;

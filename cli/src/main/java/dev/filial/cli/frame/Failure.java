@@ -1,5 +1,8 @@
 package dev.filial.cli.frame;
 
+import dev.filial.core.pedigree.PedigreeException;
+import dev.filial.core.register.RegisterRefusal;
+import dev.filial.core.store.StoreException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
@@ -31,6 +34,15 @@ public record Failure(Status status, String message, String remedy) {
           trouble.status(),
           words(trouble),
           wrongLine ? (trouble.remedy() + " " + helpHint).strip() : trouble.remedy());
+    }
+    if (cause instanceof StoreException store) {
+      return new Failure(Status.FILE, words(store), "");
+    }
+    // What the library will not take: each says what is wrong with it and what to do.
+    if (cause instanceof RegisterRefusal
+        || cause instanceof PedigreeException
+        || cause instanceof IllegalArgumentException) {
+      return new Failure(Status.REFUSED, words(cause), "");
     }
     if (cause instanceof UncheckedIOException unchecked) {
       return ofFile(Objects.requireNonNull(unchecked.getCause()));

@@ -1,5 +1,6 @@
 package dev.filial.cli.frame;
 
+import dev.filial.core.register.PartialDate;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.LocalDate;

@@ -1,6 +1,10 @@
 package dev.filial.cli.screen;
 
+import dev.filial.core.name.Code;
 import dev.filial.core.number.Fraction;
+import dev.filial.core.register.Count;
+import dev.filial.core.register.PartialDate;
+import java.util.function.Function;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
@@ -31,6 +35,21 @@ public final class Json {
     }
   }
 
+  /** What has a text of its own is written as that. */
+  private static final class TextSerializer<T> extends StdSerializer<T> {
+    private final transient Function<T, String> text;
+
+    TextSerializer(Class<T> type, Function<T, String> text) {
+      super(type);
+      this.text = text;
+    }
+
+    @Override
+    public void serialize(T value, JsonGenerator json, SerializationContext context) {
+      json.writeString(text.apply(value));
+    }
+  }
+
   private Json() {}
 
   /** {@code value} as one JSON text over several lines, ending with a line break. */
@@ -39,7 +58,13 @@ public final class Json {
     JsonMapper mapper =
         JsonMapper.builder()
             .addModule(
-                new SimpleModule("filial").addSerializer(Fraction.class, new FractionSerializer()))
+                new SimpleModule("filial")
+                    .addSerializer(Fraction.class, new FractionSerializer())
+                    .addSerializer(Code.class, new TextSerializer<>(Code.class, Code::text))
+                    .addSerializer(Count.class, new TextSerializer<>(Count.class, Count::toString))
+                    .addSerializer(
+                        PartialDate.class,
+                        new TextSerializer<>(PartialDate.class, PartialDate::toString)))
             .enable(EnumFeature.WRITE_ENUMS_TO_LOWERCASE)
             .defaultPrettyPrinter(
                 new DefaultPrettyPrinter()
