@@ -103,8 +103,8 @@ class DateWordsTest {
     PartialDate date = dates.partial(text);
 
     assertThat(date).hasToString(iso);
-    assertThat(date.first()).isEqualTo(first);
-    assertThat(date.last()).isEqualTo(last);
+    assertThat(date.earliest()).isEqualTo(first);
+    assertThat(date.latest()).isEqualTo(last);
   }
 
   @Test
