@@ -112,8 +112,10 @@ class FilialTest {
             new Outcome(
                 2,
                 "",
-                "filial: there is no verb \"hlep\".\n"
-                    + "Did you mean: filial help? All of them are listed by: filial help\n"));
+                """
+                filial: there is no verb "hlep".
+                Did you mean: filial help? All of them are listed by: filial help
+                """));
   }
 
   @Test

@@ -43,6 +43,8 @@ final class Rules {
       new CrossRules(book, warnings).check(cross);
     } else if (statement instanceof FruitRecorded fruit) {
       requireKind(fruit.cross(), Item.Kind.CROSS);
+      requireNotBefore(fruit.date(), fruit.cross(), "the cross was made");
+      new FruitRules(book, warnings).check(fruit);
     } else if (statement instanceof Harvested harvest) {
       requireKind(harvest.lot().whole(), Item.Kind.CROSS);
       requireNotBefore(harvest.date(), harvest.lot().whole(), "the cross was made");
