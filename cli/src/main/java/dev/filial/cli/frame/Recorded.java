@@ -48,7 +48,7 @@ public record Recorded(
 
   @Override
   public void show(Screen screen) {
-    screen.say("Entry " + entry + ": " + text + ".");
+    screen.say("Entry " + entry + ": " + text + (text.endsWith(".") ? "" : "."));
     if (!tag.isEmpty()) {
       screen.tag(tag.toArray(String[]::new));
     }

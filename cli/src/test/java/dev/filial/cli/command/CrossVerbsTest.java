@@ -34,11 +34,11 @@ class CrossVerbsTest {
     assertThat(bench.done("cross", "grey", "23-002", "--flowers", "3", "--date", "4 mar"))
         .isEqualTo(
             """
-            Entry 5: 26-001W: 23-001V × 23-002W, 3 flowers.
+            Entry 5: 26-001M: 23-001A × 23-002C, 3 flowers.
             Write on the tag:
-                26-001W
-                Grey Lady × agavoides F1
-            Next: when it has set or failed: filial fruit 26-001W --set COUNT
+                26-001M F1
+                Grey Lady × agavoides
+            Next: when it has set or failed: filial fruit 26-001M --set COUNT
             """);
   }
 
@@ -54,27 +54,27 @@ class CrossVerbsTest {
   void atATerminalTheParentsOfTheCrossBeforeAreOneKeyAway() {
     Outcome first = bench.asked(new String[] {"grey", "23-003"}, "cross");
     assertThat(first.err()).isEqualTo("Seed parent: Pollen parent: ");
-    assertThat(first.out()).contains("23-001V × 23-003");
+    assertThat(first.out()).contains("23-001A × 23-003");
 
     Outcome again = bench.asked(new String[] {"", "23-002"}, "cross", "--flowers", "2");
-    assertThat(again.err()).startsWith("Seed parent [23-001V]: Pollen parent [23-003");
-    assertThat(again.out()).contains("26-002X: 23-001V × 23-002W, 2 flowers");
+    assertThat(again.err()).startsWith("Seed parent [23-001A]: Pollen parent [23-003");
+    assertThat(again.out()).contains("26-002N: 23-001A × 23-002C, 2 flowers");
 
     assertThat(bench.asked(new String[] {""}, "cross", "23-003").out())
-        .containsPattern("23-003. × 23-002W");
+        .containsPattern("23-003. × 23-002C");
   }
 
   @Test
   void whereNobodySitsAtTheKeyboardNothingIsAsked() {
     refused(2, "SEED_PARENT and POLLEN_PARENT are missing", "cross");
-    refused(2, "POLLEN_PARENT is missing Name it, or say --selfed", "cross", "23-001");
+    refused(2, "POLLEN_PARENT is missing. Name it, or say --selfed", "cross", "23-001");
     refused(2, "SEED_PARENT is missing", "cross", "--selfed");
   }
 
   @Test
   void aSelfingNeedsNoPollenParent() {
-    assertThat(bench.done("cross", "23-001", "--selfed")).contains("23-001V selfed");
-    assertThat(bench.done("cross", "23-001", "grey lady")).contains("23-001V selfed");
+    assertThat(bench.done("cross", "23-001", "--selfed")).contains("23-001A selfed");
+    assertThat(bench.done("cross", "23-001", "grey lady")).contains("23-001A selfed");
   }
 
   @Test
@@ -134,7 +134,7 @@ class CrossVerbsTest {
     Outcome outcome = bench.type("cross", "23-001", "23-002", "--unprotected");
 
     assertThat(outcome.status()).isZero();
-    assertThat(outcome.err()).startsWith("Note: 26-001W was not protected and no share of selfs");
+    assertThat(outcome.err()).startsWith("Note: 26-001M was not protected and no share of selfs");
   }
 
   @Test
@@ -193,8 +193,8 @@ class CrossVerbsTest {
     assertThat(bench.done("fruit", "26-1", "--set", "2", "--failed", "1", "--why", "rotted"))
         .isEqualTo(
             """
-            Entry 6: flowers of 26-001W: 2 set, 1 failed (rotted).
-            Next: when the fruit is ripe: filial harvest 26-001W
+            Entry 6: flowers of 26-001M: 2 set, 1 failed (rotted).
+            Next: when the fruit is ripe: filial harvest 26-001M
             """);
     assertThat(bench.type("fruit", "26-1", "--failed", "2").err()).contains("4 were pollinated");
     assertThat(bench.done("fruit", "26-1", "--set", "0")).doesNotContain("harvest");

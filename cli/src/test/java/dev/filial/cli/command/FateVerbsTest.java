@@ -37,9 +37,9 @@ class FateVerbsTest {
     assertThat(bench.done("give", "23-001", "--to", "Lena Muster"))
         .isEqualTo(
             """
-            Entry 4: 23-001V given away to Lena Muster.
+            Entry 4: 23-001A given away to Lena Muster.
             Write on the tag:
-                KB 23-001V
+                KB 23-001A
                 Echeveria laui
             """);
   }
@@ -67,7 +67,7 @@ class FateVerbsTest {
     Outcome outcome = bench.type("give", "23-001", "--abroad");
 
     assertThat(outcome.status()).isZero();
-    assertThat(outcome.out()).contains("KB 23-001V");
+    assertThat(outcome.out()).contains("KB 23-001A");
     assertThat(outcome.err()).startsWith("Note: across a border").contains("plant health");
   }
 
@@ -76,7 +76,7 @@ class FateVerbsTest {
     assertThat(bench.done("died", "23-001", "--cause", "red spider", "--date", "yesterday"))
         .isEqualTo(
             """
-            Entry 4: 23-001V died (red spider).
+            Entry 4: 23-001A died (red spider).
             Next: if that was the wrong one: filial undo
             """);
     assertThat(bench.done("keep", "25-001 H1")).contains("kept");
@@ -99,7 +99,7 @@ class FateVerbsTest {
             Next: look at a plant: filial observe PLANT "Leaf edge" red
             """);
     assertThat(bench.done("observe", "23-001", "leaf edge", "RED"))
-        .contains("23-001V: Leaf edge red");
+        .contains("23-001A: Leaf edge red");
     refused(1, "it is one of red, green", "observe", "23-001", "leaf edge", "blue");
     refused(1, "no trait is called \"hue\"", "observe", "23-001", "hue", "blue");
     refused(1, "was declared in entry 4", "trait", "leaf edge", "--states", "a,b");

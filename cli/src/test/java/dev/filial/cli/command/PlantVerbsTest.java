@@ -25,18 +25,18 @@ class PlantVerbsTest {
 
   @Test
   void aPlantGetsTheNextCodeOfTheYearOfItsDate() {
-    assertThat(bench.done("plant", "Echeveria", "laui", "--field", "KB 117", "--from", "Lena M."))
+    assertThat(bench.done("plant", "Echeveria", "laui", "--field", "KB 117", "--from", "Lena Muster"))
         .isEqualTo(
             """
-            Entry 2: 26-001W acquired: Echeveria laui, KB 117, from Lena M..
+            Entry 2: 26-001M acquired: Echeveria laui, KB 117, from Lena Muster.
             Write on the tag:
-                26-001W
-                Echeveria laui KB 117
-            Next: when it flowers: filial cross 26-001W POLLEN_PARENT
+                26-001M Echeveria laui
+                KB 117
+            Next: when it flowers: filial cross 26-001M POLLEN_PARENT
             """);
     assertThat(bench.done("plant", "E. agavoides", "--date", "may 2024"))
-        .contains("24-001A acquired: Echeveria agavoides");
-    assertThat(bench.done("plant", "E. agavoides", "--date", "?")).contains("26-002X acquired");
+        .contains("24-001W acquired: Echeveria agavoides");
+    assertThat(bench.done("plant", "E. agavoides", "--date", "?")).contains("26-002N acquired");
   }
 
   @Test
@@ -45,8 +45,8 @@ class PlantVerbsTest {
 
     assertThat(json.propertyNames())
         .containsExactly("entry", "code", "text", "tag", "next", "warnings");
-    assertThat(json.get("code").stringValue()).isEqualTo("26-001W");
-    assertThat(json.get("tag").get(0).stringValue()).isEqualTo("26-001W");
+    assertThat(json.get("code").stringValue()).isEqualTo("26-001M");
+    assertThat(json.get("tag").get(0).stringValue()).isEqualTo("26-001M Echeveria laui");
   }
 
   @Test
@@ -103,8 +103,8 @@ class PlantVerbsTest {
 
     assertThat(bench.done("ancestry", "fuzzy"))
         .contains("F1")
-        .containsPattern("Echeveria laui +1/2 +50.00%")
-        .containsPattern("Echeveria setosa +1/2 +50.00%");
+        .containsPattern("Echeveria laui +1/2 +50 %")
+        .containsPattern("Echeveria setosa +1/2 +50 %");
   }
 
   @Test
@@ -131,7 +131,7 @@ class PlantVerbsTest {
         bench.type("plant", "--makeup", "Echeveria laui=2/3", "--makeup", "Echeveria setosa=1/2");
 
     assertThat(outcome.status()).isEqualTo(1);
-    assertThat(outcome.err()).contains("which exceeds 1");
+    assertThat(outcome.err().replace("\n", " ")).contains("which exceeds 1");
   }
 
   @Test
@@ -149,12 +149,12 @@ class PlantVerbsTest {
   @Test
   void aPlantHeldElsewhereHasNoTagAndNoDate() {
     bench.done("plant", "Echeveria laui", "--date", "2024");
-    String answer = bench.done("plant", "Echeveria setosa", "--elsewhere", "--from", "Lena M.");
+    String answer = bench.done("plant", "Echeveria setosa", "--elsewhere", "--from", "Lena Muster");
 
     assertThat(answer)
         .contains("a plant held elsewhere")
         .doesNotContain("Write on the tag")
-        .contains("filial cross SEED_PARENT 26-001W");
+        .contains("filial cross SEED_PARENT 26-001M");
     // Its pollen may have come at any time, so no date of its coming is held against the cross.
     bench.done("cross", "24-001", "26-001", "--date", "2025-05-04");
   }
@@ -164,7 +164,7 @@ class PlantVerbsTest {
   void namesOfAnyKindAreKeptAndFoundAgain(String name) {
     bench.done("plant", "Echeveria laui", "--name", name);
 
-    assertThat(bench.done("note", name, "flowers")).contains("26-001W: flowers");
+    assertThat(bench.done("note", name, "flowers")).contains("26-001M: flowers");
   }
 
   @Test
@@ -173,7 +173,7 @@ class PlantVerbsTest {
     JsonNode json = bench.json("plant", "Echeveria laui", "--name", name);
 
     json.get("tag").forEach(line -> assertThat(line.stringValue().length()).isLessThan(25));
-    assertThat(bench.done("note", "longgg", "flowers")).contains("26-001W: flowers");
+    assertThat(bench.done("note", "longgg", "flowers")).contains("26-001M: flowers");
   }
 
   @ParameterizedTest
@@ -191,18 +191,18 @@ class PlantVerbsTest {
     bench.done("plant", "Echeveria setosa");
 
     assertThat(bench.done("name", "26-1", "Grey", "Lady"))
-        .contains("26-001W is also called Grey Lady")
+        .contains("26-001M is also called Grey Lady")
         .contains("    Grey Lady\n");
     Outcome second = bench.type("name", "26-2", "grey lady");
     assertThat(second.status()).isZero();
-    assertThat(second.err()).startsWith("Note: \"grey lady\" is also what 26-001W is called;");
+    assertThat(second.err()).startsWith("Note: \"grey lady\" is also what 26-001M is called;");
   }
 
   @Test
   void aPacketIsCountedGuessedOrNeither() {
     assertThat(bench.done("seed", "Echeveria laui", "~80", "--donor-code", "L 12"))
-        .contains("26-001W: seed acquired, Echeveria laui, ~80 seeds")
-        .contains("Next: when you sow it: filial sow 26-001W");
+        .contains("26-001M: seed acquired, Echeveria laui, ~80 seeds")
+        .contains("Next: when you sow it: filial sow 26-001M");
     assertThat(bench.done("seed", "?", "?")).contains("unknown, an unknown number of seeds");
     assertThat(bench.asked(new String[] {"", "few"}, "seed").out()).contains("unknown, few seeds");
 
@@ -256,7 +256,7 @@ class PlantVerbsTest {
   void anOffsetIsThePlantOnceMore() {
     bench.done("plant", "Echeveria laui", "--date", "2024");
     assertThat(bench.done("offset", "24-001", "--how", "leaf cutting"))
-        .contains("26-001W: leaf cutting of 24-001A")
+        .contains("26-001M: leaf cutting of 24-001W")
         .contains("Write on the tag:");
     assertThat(bench.done("ancestry", "26-001")).containsPattern("Echeveria laui +1 ");
     Outcome sport = bench.type("offset", "24-001", "--sport", "leaf edge");
@@ -271,8 +271,8 @@ class PlantVerbsTest {
     bench.done("plant", "Echeveria laui");
     bench.done("plant", "Echeveria setosa");
     assertThat(bench.done("found", "26-001=2", "26-002", "--unknown", "1/4", "--place", "bench 2"))
-        .contains("found without a tag: one of 26-001W, 26-002X, or something else")
-        .contains("filial join 26-001W 26-003");
+        .contains("found without a tag: one of 26-001M, 26-002N, or something")
+        .contains("filial join 26-001M 26-003");
     assertThat(bench.done("ancestry", "26-003"))
         .containsPattern("Echeveria laui +1/2")
         .containsPattern("Echeveria setosa +1/4")
@@ -288,7 +288,7 @@ class PlantVerbsTest {
     bench.done("plant", "Echeveria setosa");
 
     assertThat(bench.done("move", "grey", "26-002", "26-002", "--to", "cold frame"))
-        .contains("Entry 4: 26-001W, 26-002X moved to cold frame.");
+        .contains("Entry 4: 26-001M, 26-002N moved to cold frame.");
     assertThat(bench.type("move", "grey").status()).isEqualTo(2);
     Outcome nobody = bench.type("note", "Blue Lady", "flowers");
     assertThat(nobody.status()).isEqualTo(1);
