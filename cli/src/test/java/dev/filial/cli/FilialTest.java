@@ -199,8 +199,8 @@ class FilialTest {
         .contains("defect")
         .contains("seven petals")
         .contains("FILIAL_TRACE=1")
-        .doesNotContain("at dev.filial");
-    assertThat(traced.err()).contains("at dev.filial.cli.FilialTest");
+        .doesNotContain("\tat ");
+    assertThat(traced.err()).contains("\tat ").contains("FilialTest.");
   }
 
   @Test
