@@ -1,6 +1,7 @@
 package dev.filial.core.register;
 
 import dev.filial.core.name.Code;
+import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -52,31 +53,41 @@ public final class Clerk {
   public Outcome accept(Statement statement, String by, Instant time) {
     requireWriter(by);
     requireOpening(statement);
-    if (statement instanceof Amended amended) {
-      Rules.checkAmendable(book, amended);
-    } else if (statement instanceof Parted parted) {
-      Rules.checkPartable(book, parted);
-    }
     long number = book.size() + 1;
-    String previous = number == 1 ? Entry.NO_DIGEST : book.entry(number - 1).orElseThrow().digest();
+    String body = EntryJson.write(statement);
     Entry entry =
-        Entry.seal(
-            number,
-            time.truncatedTo(ChronoUnit.SECONDS),
-            by.strip(),
-            EntryJson.write(statement),
-            previous);
+        Entry.seal(number, time.truncatedTo(ChronoUnit.SECONDS), by.strip(), body, lastDigest());
+    Statement said = reread(body);
+    new Amending(book).check(said);
     Draft draft = new Draft(book);
-    Touched touched = write(draft, entry, statement);
-    for (long changed : touched.entries()) {
-      draft.effective(changed).ifPresent(said -> Rules.checkUnused(book, changed, said));
-    }
     List<String> warnings = new ArrayList<>();
-    new Rules(draft, warnings).check(number, statement);
-    if (touched.entries().size() > 1 || statement instanceof Joined) {
-      recheck(draft, number, touched, warnings);
+    Touched touched = write(draft, entry, said);
+    for (long changed : touched.entries()) {
+      draft.effective(changed).ifPresent(now -> FreeCodes.require(book, changed, now));
     }
+    requireNoCircles(draft, touched.subjects());
+    new Rules(draft, warnings).check(number, said);
+    recheck(draft, number, said, touched, warnings);
     return new Outcome(new Accepted(entry, warnings), draft.delta());
+  }
+
+  /** What is taken is what will be read back, to the last digit. */
+  private static Statement reread(String body) {
+    if (!StandardCharsets.UTF_8.newEncoder().canEncode(body)) {
+      throw new RegisterRefusal(
+          "the entry holds half a character, which no file keeps; type that text again");
+    }
+    try {
+      return EntryJson.read(body);
+    } catch (IllegalArgumentException e) {
+      throw new RegisterRefusal(String.valueOf(e.getMessage()));
+    }
+  }
+
+  private String lastDigest() {
+    return book.size() == 0
+        ? Entry.NO_DIGEST
+        : book.entry(book.size()).orElseThrow().digest();
   }
 
   /**
@@ -87,8 +98,7 @@ public final class Clerk {
    */
   public Delta reread(Entry entry) {
     long number = book.size() + 1;
-    String previous = number == 1 ? Entry.NO_DIGEST : book.entry(number - 1).orElseThrow().digest();
-    if (entry.number() != number || !entry.isIntact(previous)) {
+    if (entry.number() != number || !entry.isIntact(lastDigest())) {
       throw new RegisterRefusal(
           "entry "
               + entry.number()
@@ -114,7 +124,9 @@ public final class Clerk {
   }
 
   private static void requireWriter(String by) {
-    if (by.isBlank() || by.chars().anyMatch(Character::isISOControl)) {
+    if (by.isBlank()
+        || by.chars().anyMatch(Character::isISOControl)
+        || !StandardCharsets.UTF_8.newEncoder().canEncode(by)) {
       throw new RegisterRefusal("an entry says who wrote it: give a name on one line");
     }
   }
@@ -168,22 +180,44 @@ public final class Clerk {
     return touched;
   }
 
+  /** Chains of names and of joins are followed everywhere, so they must end before any rule asks. */
+  private static void requireNoCircles(Draft draft, Set<Subject> touched) {
+    for (Subject subject : touched) {
+      if (subject.kind() == Subject.Kind.TAXON) {
+        Synonymy.requireNoLoop(draft, subject.key());
+      } else if (subject.kind() == Subject.Kind.CODE) {
+        Item item = draft.taken(Code.parse(subject.key())).orElse(null);
+        if (item != null && item.sameAs() != null) {
+          JoinRules.requireNoCircle(draft, item.code());
+        }
+      }
+    }
+  }
+
   /** Whether all that hangs on what changed still holds. */
-  private static void recheck(Draft draft, long number, Touched touched, List<String> warnings) {
-    Set<Long> hanging = hanging(draft, touched.subjects());
-    hanging.addAll(touched.entries());
+  private void recheck(
+      Draft draft, long number, Statement statement, Touched touched, List<String> warnings) {
+    Set<Long> hanging = new TreeSet<>();
+    Hanging found = new Hanging(book, draft);
+    if (touched.entries().size() > 1 || statement instanceof Joined) {
+      hanging.addAll(found.on(touched.subjects()));
+      hanging.addAll(touched.entries());
+    } else if (!(statement instanceof TaxonDeclared || statement instanceof TaxonRenamed)) {
+      return; // nothing that stands leans on what was never there before
+    }
+    hanging.addAll(found.crossesWithOtherSets(touched.subjects()));
     hanging.remove(number);
     List<Long> against = new ArrayList<>();
     List<String> reasons = new ArrayList<>();
     for (long entry : hanging) {
-      Optional<Statement> statement = draft.effective(entry);
-      if (statement.isEmpty()) {
+      Optional<Statement> said = draft.effective(entry);
+      if (said.isEmpty()) {
         continue;
       }
       try {
         // What the corrected entry itself makes unlikely is worth hearing; the rest was heard.
         List<String> heard = touched.entries().contains(entry) ? warnings : new ArrayList<>();
-        new Rules(draft, heard).check(entry, statement.get());
+        new Rules(draft, heard).recheck(entry, said.get());
       } catch (RegisterRefusal e) {
         against.add(entry);
         if (reasons.size() < NAMED) {
@@ -192,35 +226,21 @@ public final class Clerk {
       }
     }
     if (!against.isEmpty()) {
-      String more = against.size() > NAMED ? "; and " + (against.size() - NAMED) + " more" : "";
-      throw new RegisterRefusal(
-          (against.size() == 1
-                  ? "an entry would no longer hold: "
-                  : against.size() + " entries would no longer hold: ")
-              + String.join("; ", reasons)
-              + more
-              + ". Amend or strike "
-              + (against.size() == 1 ? "it" : "these")
-              + " first",
-          against);
+      throw refusal(against, reasons);
     }
   }
 
-  private static Set<Long> hanging(Draft draft, Set<Subject> touched) {
-    Set<Subject> reach = new LinkedHashSet<>(touched);
-    for (Subject subject : touched) {
-      if (subject.kind() == Subject.Kind.CODE) {
-        Code code = Code.parse(subject.key());
-        if (code.isWhole()) {
-          draft.codesUnder(code).forEach(under -> reach.add(Subject.of(under)));
-        }
-      }
-    }
-    Set<Long> hanging = new TreeSet<>();
-    for (Subject subject : reach) {
-      hanging.addAll(draft.entriesOn(subject));
-      hanging.addAll(draft.entriesMentioning(subject));
-    }
-    return hanging;
+  private static RegisterRefusal refusal(List<Long> against, List<String> reasons) {
+    boolean one = against.size() == 1;
+    String more =
+        against.size() > NAMED ? "; and " + (against.size() - NAMED) + " more" : "";
+    return new RegisterRefusal(
+        (one ? "an entry would no longer hold: " : against.size() + " entries would no longer hold: ")
+            + String.join("; ", reasons)
+            + more
+            + ". Amend or strike "
+            + (one ? "it" : "these")
+            + " first",
+        against);
   }
 }

@@ -76,6 +76,22 @@ final class References {
     return item.kind() == Item.Kind.GROUP ? item : plant(book, code);
   }
 
+  /** Names a plant with what it is, for messages: its own name, or its taxon. */
+  static String described(RegisterView book, Code code) {
+    Optional<Item> item = book.item(code);
+    if (item.isEmpty()) {
+      return code.text();
+    }
+    Determination determination = item.get().determination();
+    String what =
+        !item.get().names().isEmpty()
+            ? item.get().names().get(0)
+            : determination.taxon() != null
+                ? determination.taxon()
+                : String.join(" × ", determination.makeup().keySet());
+    return what.isEmpty() ? code.text() : code.text() + " (" + what + ")";
+  }
+
   /** How many seeds went into a sowing or pot; empty when that was not a sowing. */
   static Optional<Count> seedsSown(RegisterView book, Code code, long entry) {
     if (book.effective(entry).orElse(null) instanceof Sown sown) {
