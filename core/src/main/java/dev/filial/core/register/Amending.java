@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Whether an entry about earlier entries (an amendment, a parting, a doubt) names ones that it can
- * be about. Asked on the day of writing only: what it names may be struck later without harm.
+ * Whether an entry about earlier entries (an amendment, a parting, a doubt) or about two records
+ * names ones that it can be about. Asked on the day of writing only: what it names may be struck later without harm.
  */
 final class Amending {
 
@@ -28,6 +28,8 @@ final class Amending {
       checkParted(parted, book.size() + 1);
     } else if (statement instanceof Doubted doubted) {
       checkDoubted(doubted, book.size() + 1);
+    } else if (statement instanceof Joined joined) {
+      JoinRules.requireNotAncestor(book, joined);
     }
   }
 

@@ -56,7 +56,7 @@ final class CrossRules {
     if (!birth.stoodElsewhere()) {
       throw birth.refusal(References.described(book, parent), role, cross.code(), day);
     }
-    if (book.resolved(parent).filter(Item::neverHeld).isEmpty()) {
+    if (!References.resolved(book, parent).neverHeld()) {
       warnings.add(
           References.described(book, parent)
               + " came on "
@@ -69,7 +69,7 @@ final class CrossRules {
 
   private void warnIfGone(Pollinated cross, Code code, String role) {
     PartialDate day = cross.date();
-    Item parent = book.resolved(code).orElseThrow();
+    Item parent = References.resolved(book, code);
     if (day != null
         && !parent.fate().isHere()
         && parent.until() != null
@@ -117,7 +117,7 @@ final class CrossRules {
   /** The plant that {@code code} has its genotype from, through joins and vegetative increase. */
   private Item clone(Code code) {
     Set<Code> seen = new HashSet<>();
-    Item here = book.resolved(code).orElseThrow();
+    Item here = References.resolved(book, code);
     while (seen.add(here.code())
         && here.descent().size() == 1
         && here.descent().get(0).form() == Descent.Form.COPY

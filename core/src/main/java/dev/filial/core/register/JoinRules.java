@@ -1,9 +1,9 @@
 package dev.filial.core.register;
 
 import dev.filial.core.name.Code;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** The rules of two records that are one plant. */
@@ -12,8 +12,8 @@ final class JoinRules {
   private JoinRules() {}
 
   static void check(RegisterView book, long number, Joined joined) {
-    Item keep = References.plant(book, joined.keep());
-    Item other = References.plant(book, joined.other());
+    References.plant(book, joined.keep());
+    References.plant(book, joined.other());
     for (long entry : book.entriesOn(Subject.of(joined.other()))) {
       if (entry != number
           && book.effective(entry).orElse(null) instanceof Joined before
@@ -33,21 +33,22 @@ final class JoinRules {
       }
     }
     CrossRules.requireNoLoop(book, joined.keep());
-    List<Code> roots = new ArrayList<>();
-    for (Descent descent : other.descent()) {
-      roots.add(descent.seed());
-      if (descent.pollen() != null) {
-        roots.add(descent.pollen());
-      }
-    }
-    if (!other.code().isWhole()) {
-      roots.add(other.code().whole());
-    }
-    if (book.lineage(roots).containsKey(keep.code())) {
+  }
+
+  /**
+   * Whether the one record stands among the ancestors of the other, by the register before they are
+   * joined. Asked on the day of writing only: afterwards the origin of the other is not read.
+   *
+   * @throws RegisterRefusal if it does
+   */
+  static void requireNotAncestor(RegisterView before, Joined joined) {
+    Optional<Item> other = before.item(joined.other());
+    List<Code> roots = other.map(Lineage::next).orElse(List.of());
+    if (before.lineage(roots).containsKey(joined.keep())) {
       throw new RegisterRefusal(
-          References.described(book, keep.code())
+          References.described(before, joined.keep())
               + " is an ancestor of "
-              + References.described(book, other.code())
+              + References.described(before, joined.other())
               + ", so they cannot be one plant; see who the parents were");
     }
   }
