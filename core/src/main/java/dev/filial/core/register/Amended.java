@@ -16,8 +16,8 @@ public record Amended(long entry, @Nullable Statement replacement, String why)
   /**
    * Checks what can be seen from the statement alone.
    *
-   * @throws IllegalArgumentException if it names no entry or no reason, or the replacement is itself
-   *     an amendment
+   * @throws IllegalArgumentException if it names no entry or no reason, or the replacement is
+   *     itself an amendment
    */
   public Amended {
     Require.entry(entry);

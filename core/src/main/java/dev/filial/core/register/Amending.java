@@ -5,7 +5,8 @@ import java.util.Optional;
 
 /**
  * Whether an entry about earlier entries (an amendment, a parting, a doubt) or about two records
- * names ones that it can be about. Asked on the day of writing only: what it names may be struck later without harm.
+ * names ones that it can be about. Asked on the day of writing only: what it names may be struck
+ * later without harm.
  */
 final class Amending {
 
@@ -123,11 +124,7 @@ final class Amending {
     }
     if (said.get() instanceof Amended amended) {
       throw new RegisterRefusal(
-          "entry "
-              + entry
-              + " puts entry "
-              + amended.entry()
-              + " right; mark that one as a guess");
+          "entry " + entry + " puts entry " + amended.entry() + " right; mark that one as a guess");
     }
   }
 }

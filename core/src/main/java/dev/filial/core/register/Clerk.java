@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -85,9 +86,7 @@ public final class Clerk {
   }
 
   private String lastDigest() {
-    return book.size() == 0
-        ? Entry.NO_DIGEST
-        : book.entry(book.size()).orElseThrow().digest();
+    return book.size() == 0 ? Entry.NO_DIGEST : book.entry(book.size()).orElseThrow().digest();
   }
 
   /**
@@ -163,7 +162,9 @@ public final class Clerk {
 
   /** All that the changed entries said or say something about. */
   private Set<Subject> touched(Draft draft, Set<Long> changed) {
-    Set<Subject> touched = new LinkedHashSet<>();
+    // Sorted, so that of two things to complain about it is always the same one.
+    Set<Subject> touched =
+        new TreeSet<>(Comparator.comparing(Subject::kind).thenComparing(Subject::key));
     for (long number : changed) {
       for (RegisterView view : List.of(book, draft)) {
         Optional<Statement> statement = view.effective(number);
@@ -180,7 +181,9 @@ public final class Clerk {
     return touched;
   }
 
-  /** Chains of names and of joins are followed everywhere, so they must end before any rule asks. */
+  /**
+   * Chains of names and of joins are followed everywhere, so they must end before any rule asks.
+   */
   private static void requireNoCircles(Draft draft, Set<Subject> touched) {
     for (Subject subject : touched) {
       if (subject.kind() == Subject.Kind.TAXON) {
@@ -194,30 +197,32 @@ public final class Clerk {
     }
   }
 
-  /** Whether all that hangs on what changed still holds. */
+  /** Whether the changed entries can say what they say now, and all that hangs on them holds. */
   private void recheck(
       Draft draft, long number, Statement statement, Touched touched, List<String> warnings) {
-    Set<Long> hanging = new TreeSet<>();
-    Hanging found = new Hanging(book, draft);
-    if (touched.entries().size() > 1 || statement instanceof Joined) {
-      hanging.addAll(found.on(touched.subjects()));
-      hanging.addAll(touched.entries());
-    } else if (!(statement instanceof TaxonDeclared || statement instanceof TaxonRenamed)) {
+    boolean changes = touched.entries().size() > 1 || statement instanceof Joined;
+    if (!changes && !(statement instanceof TaxonDeclared) && !(statement instanceof TaxonRenamed)) {
       return; // nothing that stands leans on what was never there before
     }
-    hanging.addAll(found.crossesWithOtherSets(touched.subjects()));
-    hanging.remove(number);
+    for (long entry : touched.entries()) {
+      draft
+          .effective(entry)
+          .filter(said -> entry != number)
+          .ifPresent(said -> recheckChanged(new Rules(draft, warnings), entry, said));
+    }
+    Hanging found = new Hanging(book, draft);
+    Set<Long> hanging = new TreeSet<>(found.crossesWithOtherSets(touched.subjects()));
+    if (changes) {
+      hanging.addAll(found.on(touched.subjects()));
+    }
+    hanging.removeAll(touched.entries());
     List<Long> against = new ArrayList<>();
     List<String> reasons = new ArrayList<>();
     for (long entry : hanging) {
-      Optional<Statement> said = draft.effective(entry);
-      if (said.isEmpty()) {
-        continue;
-      }
       try {
-        // What the corrected entry itself makes unlikely is worth hearing; the rest was heard.
-        List<String> heard = touched.entries().contains(entry) ? warnings : new ArrayList<>();
-        new Rules(draft, heard).recheck(entry, said.get());
+        // What is unlikely of these was said when they were written.
+        Rules rules = new Rules(draft, new ArrayList<>());
+        draft.effective(entry).ifPresent(said -> rules.recheck(entry, said));
       } catch (RegisterRefusal e) {
         against.add(entry);
         if (reasons.size() < NAMED) {
@@ -230,12 +235,22 @@ public final class Clerk {
     }
   }
 
+  private static void recheckChanged(Rules rules, long entry, Statement said) {
+    try {
+      rules.recheck(entry, said);
+    } catch (RegisterRefusal e) {
+      throw new RegisterRefusal(
+          "entry " + entry + " cannot say so: " + e.getMessage(), e.entries());
+    }
+  }
+
   private static RegisterRefusal refusal(List<Long> against, List<String> reasons) {
     boolean one = against.size() == 1;
-    String more =
-        against.size() > NAMED ? "; and " + (against.size() - NAMED) + " more" : "";
+    String more = against.size() > NAMED ? "; and " + (against.size() - NAMED) + " more" : "";
     return new RegisterRefusal(
-        (one ? "an entry would no longer hold: " : against.size() + " entries would no longer hold: ")
+        (one
+                ? "an entry would no longer hold: "
+                : against.size() + " entries would no longer hold: ")
             + String.join("; ", reasons)
             + more
             + ". Amend or strike "

@@ -183,7 +183,8 @@ final class CrossRules {
   static void requireNoLoop(RegisterView book, Code code) {
     Item item = References.thing(book, code);
     List<Code> parents = new ArrayList<>(Lineage.next(item));
-    if (isUnused(book, code) && parents.stream().noneMatch(parent -> parent.whole().equals(code.whole()))) {
+    if (isUnused(book, code)
+        && parents.stream().noneMatch(parent -> parent.whole().equals(code.whole()))) {
       return; // nothing was ever raised from it, so nothing it comes of can come of it
     }
     Map<Code, Item> lineage = book.lineage(parents);

@@ -155,8 +155,7 @@ final class Draft implements RegisterView {
         base.codesBeginning(text, most).stream(), code -> code.text().startsWith(text), most);
   }
 
-  private List<Code> codes(
-      Stream<Code> below, Predicate<Code> concerns, int most) {
+  private List<Code> codes(Stream<Code> below, Predicate<Code> concerns, int most) {
     TreeMap<String, Code> all = new TreeMap<>();
     Stream.concat(below, items.keySet().stream().filter(concerns))
         .forEach(code -> all.put(code.text(), code));
@@ -167,7 +166,8 @@ final class Draft implements RegisterView {
   public Map<String, List<Code>> named(String beginning, int most) {
     // A name may be gone from below for each name that a changed thing bore there.
     long hidden =
-        items.keySet().stream().flatMap(code -> base.taken(code).stream())
+        items.keySet().stream()
+            .flatMap(code -> base.taken(code).stream())
             .mapToLong(item -> item.names().size())
             .sum();
     TreeMap<String, TreeSet<Code>> names = new TreeMap<>();

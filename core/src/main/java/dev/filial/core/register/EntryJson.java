@@ -119,6 +119,7 @@ public final class EntryJson {
             .withConfigOverride(List.class, EntryJson::absentIsEmpty)
             .withConfigOverride(Map.class, EntryJson::absentIsEmpty)
             .withConfigOverride(Fraction.class, EntryJson::absentIsEmpty)
+            .withConfigOverride(Fraction.class, EntryJson::emptyIsAbsent)
             .withConfigOverride(Determination.class, EntryJson::unknownIsAbsent)
             .withConfigOverride(Provenance.class, EntryJson::unknownIsAbsent)
             .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
@@ -157,7 +158,8 @@ public final class EntryJson {
    */
   static Statement replace(Statement statement, Code from, Code to) {
     UnaryOperator<Code> other = code -> code.equals(from) ? to : code;
-    return read(MAPPER.readerFor(Statement.class).withAttribute(OTHER_CODE, other), write(statement));
+    return read(
+        MAPPER.readerFor(Statement.class).withAttribute(OTHER_CODE, other), write(statement));
   }
 
   private static Statement read(ObjectReader reader, String json) {
@@ -194,6 +196,11 @@ public final class EntryJson {
 
   private static void absentIsEmpty(MutableConfigOverride override) {
     override.setNullHandling(JsonSetter.Value.forValueNulls(Nulls.AS_EMPTY));
+  }
+
+  private static void emptyIsAbsent(MutableConfigOverride override) {
+    override.setIncludeAsProperty(
+        JsonInclude.Value.construct(JsonInclude.Include.NON_EMPTY, JsonInclude.Include.ALWAYS));
   }
 
   private static void unknownIsAbsent(MutableConfigOverride override) {

@@ -40,8 +40,7 @@ final class Introduction {
       return List.of(split.lot());
     }
     if (statement instanceof Sown sown) {
-      return Stream.concat(
-              Stream.of(sown.sowing()), sown.groups().stream().map(Sown.Filled::group))
+      return Stream.concat(Stream.of(sown.sowing()), sown.groups().stream().map(Sown.Filled::group))
           .toList();
     }
     if (statement instanceof Potted potted) {

@@ -12,7 +12,7 @@ final class JoinRules {
   private JoinRules() {}
 
   static void check(RegisterView book, long number, Joined joined) {
-    References.plant(book, joined.keep());
+    Item keep = References.plant(book, joined.keep());
     References.plant(book, joined.other());
     for (long entry : book.entriesOn(Subject.of(joined.other()))) {
       if (entry != number
@@ -32,6 +32,17 @@ final class JoinRules {
             List.of(entry));
       }
     }
+    if (keep.descent().stream().anyMatch(descent -> isCopyOf(descent, joined.other()))) {
+      throw new RegisterRefusal(
+          joined.keep().text()
+              + " was recorded as coming of "
+              + joined.other().text()
+              + "; keep "
+              + joined.other().text()
+              + " and join "
+              + joined.keep().text()
+              + " with it");
+    }
     CrossRules.requireNoLoop(book, joined.keep());
   }
 
@@ -43,7 +54,18 @@ final class JoinRules {
    */
   static void requireNotAncestor(RegisterView before, Joined joined) {
     Optional<Item> other = before.item(joined.other());
-    List<Code> roots = other.map(Lineage::next).orElse(List.of());
+    if (other.isEmpty()
+        || !other.get().kind().isPlant()
+        || before.effective(other.get().entry()).orElse(null) instanceof TagLost) {
+      return; // where a lost tag belongs was a guess, and the join says better
+    }
+    // What it was taken from is no ancestor: that the two are one is the news.
+    List<Code> roots =
+        Lineage.next(other.get()).stream()
+            .filter(
+                next ->
+                    other.get().descent().stream().noneMatch(descent -> isCopyOf(descent, next)))
+            .toList();
     if (before.lineage(roots).containsKey(joined.keep())) {
       throw new RegisterRefusal(
           References.described(before, joined.keep())
@@ -51,6 +73,10 @@ final class JoinRules {
               + References.described(before, joined.other())
               + ", so they cannot be one plant; see who the parents were");
     }
+  }
+
+  private static boolean isCopyOf(Descent descent, Code plant) {
+    return descent.form() == Descent.Form.COPY && descent.seed().equals(plant);
   }
 
   /**

@@ -96,8 +96,7 @@ final class JsonComplaint {
     boolean pollen = e.getBaseType().getRawClass() == Pollen.class;
     String property = pollen ? "from" : "kind";
     String path = where.isEmpty() ? property : where + "." + property;
-    String choice =
-        (pollen ? all : kinds).stream().sorted().collect(Collectors.joining(", "));
+    String choice = (pollen ? all : kinds).stream().sorted().collect(Collectors.joining(", "));
     return e.getTypeId() == null
         ? "the entry lacks its \"" + path + "\"; it is one of " + choice
         : "\"" + path + "\": \"" + e.getTypeId() + "\" is none of " + choice;

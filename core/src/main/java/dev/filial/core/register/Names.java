@@ -24,8 +24,7 @@ public final class Names {
   }
 
   /** The first {@code most} of a sorted map. */
-  static Map<String, List<Code>> first(
-      Map<String, ? extends Collection<Code>> names, int most) {
+  static Map<String, List<Code>> first(Map<String, ? extends Collection<Code>> names, int most) {
     Map<String, List<Code>> first = new LinkedHashMap<>();
     for (Map.Entry<String, ? extends Collection<Code>> name : names.entrySet()) {
       if (first.size() == most) {

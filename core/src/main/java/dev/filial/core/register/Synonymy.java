@@ -14,8 +14,8 @@ final class Synonymy {
   private Synonymy() {}
 
   /**
-   * What was declared under a name that is read as {@code taxon}, over any number of renamings;
-   * the nearest such name if several were declared.
+   * What was declared under a name that is read as {@code taxon}, over any number of renamings; the
+   * nearest such name if several were declared.
    */
   static Optional<TaxonDeclared> declaredUnderOlderName(RegisterView view, Taxon taxon) {
     Set<String> seen = new HashSet<>(Set.of(taxon.key()));

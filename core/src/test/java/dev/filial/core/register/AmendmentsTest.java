@@ -147,8 +147,7 @@ class AmendmentsTest {
   void anAmendmentIsNotAmendedButStruck() {
     long amendment = bench.say(amended(crossed, cross("26-001", "24-001", "24-003", null)));
     assertThat(bench.refusal(amended(amendment, cross("26-001", "24-001", "24-002", null))))
-        .hasMessage(
-            "entry 6 is itself an amendment; amend the entry it names, or strike it");
+        .hasMessage("entry 6 is itself an amendment; amend the entry it names, or strike it");
     assertThatThrownBy(() -> new Amended(5, struck(4), "why"))
         .hasMessageContaining("an amendment is put right by amending entry 5 again");
   }

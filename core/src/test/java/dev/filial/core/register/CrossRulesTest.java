@@ -46,15 +46,13 @@ class CrossRulesTest {
     void isRefusedWhenACrossIsAmendedToUseItsOwnGrandchild() {
       bench.say(numbered("27-001", 1, 1, "2028"));
       RegisterRefusal refusal =
-          bench.refusal(
-              amended(crossed, cross("25-001", "24-001", "27-001-1", "2029")));
+          bench.refusal(amended(crossed, cross("25-001", "24-001", "27-001-1", "2029")));
       assertThat(refusal)
           .hasMessageContaining(
-              "25-001A would be among its own ancestors: 25-001A comes of 27-001A-1 comes of"
+              "entry 4 cannot say so: 25-001A would be among its own ancestors: 25-001A comes of 27-001A-1 comes of"
                   .replace("25-001A", code("25-001").text())
                   .replace("27-001A", code("27-001").text()))
           .hasMessageContaining("see which parent was misread");
-      assertThat(refusal.entries()).contains(crossed);
     }
 
     @Test
@@ -354,8 +352,7 @@ class CrossRulesTest {
       // 4x × 2x gives a 3x seedling, and that one was crossed on.
       RegisterRefusal refusal = bench.refusal(amended(declared, taxon("Echeveria agavoides", 4)));
       assertThat(refusal.entries()).containsExactly(6L);
-      assertThat(refusal)
-          .hasMessageContaining(code("25-001-1").text() + " has 3 chromosome sets");
+      assertThat(refusal).hasMessageContaining(code("25-001-1").text() + " has 3 chromosome sets");
     }
 
     @Test
@@ -412,11 +409,7 @@ class CrossRulesTest {
     assertThatThrownBy(
             () ->
                 new Determination(
-                    null,
-                    null,
-                    Map.of("Echeveria laui", Fraction.of(5, 4)),
-                    null,
-                    null))
+                    null, null, Map.of("Echeveria laui", Fraction.of(5, 4)), null, null))
         .hasMessage("the shares of Echeveria laui come to 5/4, which exceeds 1; lower one of them");
     assertThatThrownBy(
             () ->

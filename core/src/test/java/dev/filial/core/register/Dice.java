@@ -128,13 +128,7 @@ final class Dice {
       case 2, 3, 4 -> cross();
       case 5 ->
           new SeedAcquired(
-              fresh(),
-              Determination.of(taxon()),
-              Provenance.UNKNOWN,
-              date(),
-              count(),
-              null,
-              null);
+              fresh(), Determination.of(taxon()), Provenance.UNKNOWN, date(), count(), null, null);
       case 6 ->
           Bench.harvest(
               any(Item.Kind.CROSS).whole().lot(suffix()).text(), text(date()), count().toString());
@@ -163,8 +157,7 @@ final class Dice {
         Code from = any(Item.Kind.CROSS, Item.Kind.GROUP, Item.Kind.SOWING, Item.Kind.SEED);
         int first = 1 + random.nextInt(6);
         String picked = random.nextInt(4) == 0 ? "edge" : null;
-        yield new Numbered(
-            from, first, first + random.nextInt(3), date(), picked, null, null);
+        yield new Numbered(from, first, first + random.nextInt(3), date(), picked, null, null);
       }
       case 11, 12 ->
           new Propagated(
@@ -227,9 +220,7 @@ final class Dice {
       case 22 -> {
         String from = taxon();
         String to = taxon();
-        yield from.equals(to)
-            ? new Noted(single(), "dry", null)
-            : new TaxonRenamed(from, to, null);
+        yield from.equals(to) ? new Noted(single(), "dry", null) : new TaxonRenamed(from, to, null);
       }
       case 23 ->
           random.nextBoolean()

@@ -123,7 +123,9 @@ class RegisterLawsTest {
       story.book().apply(delta);
       Set<Subject> subjects = Snapshot.subjects(story.book());
       assertThat(Snapshot.of(draft, subjects)).isEqualTo(Snapshot.of(story.book(), subjects));
-      assertThat(draft.delta()).usingRecursiveComparison().ignoringCollectionOrder()
+      assertThat(draft.delta())
+          .usingRecursiveComparison()
+          .ignoringCollectionOrder()
           .isEqualTo(delta);
       if (draft.isAllDiploid()) {
         assertThat(story.book().isAllDiploid()).isTrue();
@@ -145,9 +147,7 @@ class RegisterLawsTest {
       after.apply(outcome.get().delta());
       long last = after.size();
       after.apply(
-          Clerk.of(after)
-              .accept(new Amended(last, null, "undone"), "Klara", Bench.NOON)
-              .delta());
+          Clerk.of(after).accept(new Amended(last, null, "undone"), "Klara", Bench.NOON).delta());
       Snapshot undone = Snapshot.of(after, subjects);
       for (Subject subject : subjects) {
         if (subject.kind() == Subject.Kind.CODE) {

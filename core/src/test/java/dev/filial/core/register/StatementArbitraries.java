@@ -49,7 +49,9 @@ final class StatementArbitraries {
   /** Texts as people write them: quotes, back-slashes, new lines, other scripts, emoji. */
   static Arbitrary<String> text() {
     return Arbitraries.oneOf(
-        Arbitraries.strings().withChars("abcXYZ 09\"\\/{}[]:,.\n\tßéжサ♀×").ofMinLength(1)
+        Arbitraries.strings()
+            .withChars("abcXYZ 09\"\\/{}[]:,.\n\tßéжサ♀×")
+            .ofMinLength(1)
             .ofMaxLength(12)
             .map(text -> "a" + text),
         Arbitraries.of("26-013E", "window sill", "🌵 by the door", "null", "0"));
@@ -72,8 +74,7 @@ final class StatementArbitraries {
   static Arbitrary<PartialDate> date() {
     Arbitrary<LocalDate> days =
         Arbitraries.longs()
-            .between(
-                LocalDate.of(1990, 1, 1).toEpochDay(), LocalDate.of(2030, 12, 31).toEpochDay())
+            .between(LocalDate.of(1990, 1, 1).toEpochDay(), LocalDate.of(2030, 12, 31).toEpochDay())
             .map(LocalDate::ofEpochDay);
     return Combinators.combine(days, Arbitraries.integers().between(0, 2))
         .as(
@@ -201,12 +202,16 @@ final class StatementArbitraries {
             counted(),
             Combinators.combine(group(), date(), count(), maybeText(), maybeText())
                 .as((from, d, n, p, r) -> new Potted(from.whole().group(1), from, d, n, p, r)),
-            Combinators.combine(group(), part(), part(), date(), maybeText(), maybeText(), maybeText())
+            Combinators.combine(
+                    group(), part(), part(), date(), maybeText(), maybeText(), maybeText())
                 .as((g, from, n, d, f, p, r) -> new Numbered(g, from, from + n, d, f, p, r)),
             propagated(),
             fate(),
-            Combinators.combine(anyCode().list().uniqueElements().ofMinSize(1).ofMaxSize(3), text(),
-                    date(), maybeText())
+            Combinators.combine(
+                    anyCode().list().uniqueElements().ofMinSize(1).ofMaxSize(3),
+                    text(),
+                    date(),
+                    maybeText())
                 .as(Moved::new),
             Combinators.combine(anyCode(), text(), maybeText()).as(Named::new),
             Combinators.combine(seedling(), text())
@@ -224,7 +229,10 @@ final class StatementArbitraries {
   private static Arbitrary<Statement> taxonDeclared() {
     return Combinators.combine(
             taxon(),
-            Arbitraries.of("Echeveria lutea", "Echeveria alba").list().uniqueElements().ofMaxSize(2),
+            Arbitraries.of("Echeveria lutea", "Echeveria alba")
+                .list()
+                .uniqueElements()
+                .ofMaxSize(2),
             Arbitraries.of("Echeveria prima").injectNull(0.5),
             Arbitraries.integers().between(1, 8).injectNull(0.3),
             maybeText(),
@@ -263,7 +271,9 @@ final class StatementArbitraries {
     Arbitrary<Integer> sets = Arbitraries.integers().between(1, 8).injectNull(0.6);
     return Combinators.combine(
             Combinators.combine(whole(), plant(), pollen(), date())
-                .as((c, s, p, d) -> Bench.cross(c.text(), s.text(), p, d == null ? null : d.toString())),
+                .as(
+                    (c, s, p, d) ->
+                        Bench.cross(c.text(), s.text(), p, d == null ? null : d.toString())),
             count().injectNull(0.3),
             protection,
             share(3).list().ofSize(3),
@@ -320,7 +330,12 @@ final class StatementArbitraries {
 
   private static Arbitrary<Statement> sown() {
     return Combinators.combine(
-            lot(), date(), maybeText(), maybeText(), text().list().ofMaxSize(2), maybeText(),
+            lot(),
+            date(),
+            maybeText(),
+            maybeText(),
+            text().list().ofMaxSize(2),
+            maybeText(),
             maybeText())
         .as(
             (lot, d, medium, cover, treatments, place, remark) ->
@@ -360,8 +375,9 @@ final class StatementArbitraries {
             text().list().ofMaxSize(2),
             text().list().ofMaxSize(2),
             maybeText())
-        .as((c, of, how, d, x2, sport, names, p) ->
-            new Propagated(c, of, how, d, x2, sport, names, p, null));
+        .as(
+            (c, of, how, d, x2, sport, names, p) ->
+                new Propagated(c, of, how, d, x2, sport, names, p, null));
   }
 
   private static Arbitrary<Statement> fate() {
@@ -384,12 +400,10 @@ final class StatementArbitraries {
 
   private static Arbitrary<Statement> traitDeclared() {
     return Arbitraries.oneOf(
-        maybeText().map(r -> new TraitDeclared("edge", List.of("red", "green"), null, null, null, r)),
+        maybeText()
+            .map(r -> new TraitDeclared("edge", List.of("red", "green"), null, null, null, r)),
         decimal()
-            .map(
-                most ->
-                    new TraitDeclared(
-                        "width", List.of(), BigDecimal.ZERO, most, "mm", null)));
+            .map(most -> new TraitDeclared("width", List.of(), BigDecimal.ZERO, most, "mm", null)));
   }
 
   private static Arbitrary<Statement> observed() {

@@ -40,7 +40,8 @@ class StockRulesTest {
   }
 
   private static LotSplit split(String to, String count) {
-    return new LotSplit(code("25-001 " + to), code("25-001 H1"), null, Count.parse(count), null, null);
+    return new LotSplit(
+        code("25-001 " + to), code("25-001 H1"), null, Count.parse(count), null, null);
   }
 
   @Nested
@@ -58,8 +59,7 @@ class StockRulesTest {
 
     @Test
     void andAHarvestCannotBeAmendedBelowWhatWasSown() {
-      RegisterRefusal refusal =
-          bench.refusal(amended(harvested, harvest(lot, "2025-06-01", "20")));
+      RegisterRefusal refusal = bench.refusal(amended(harvested, harvest(lot, "2025-06-01", "20")));
       assertThat(refusal)
           .hasMessage(
               "an entry would no longer hold: entry 6: "
@@ -204,8 +204,7 @@ class StockRulesTest {
       RegisterRefusal refusal = bench.refusal(fate(pot, Fate.DEAD, "2025-12", "2"));
       assertThat(refusal)
           .hasMessage(
-              pot
-                  + " held 8 when 9 left it (entry 8); count it again first, or mend the number");
+              pot + " held 8 when 9 left it (entry 8); count it again first, or mend the number");
       assertThat(refusal.entries()).containsExactly(8L);
     }
 
@@ -346,8 +345,7 @@ class StockRulesTest {
       assertThat(bench.refusal(observed("25-001-1", "edge", "blue")))
           .hasMessage("edge has no state \"blue\"; it is one of red, green");
       assertThat(bench.refusal(observed("25-001-1", "rim", "blue")))
-          .hasMessage(
-              "no trait is called \"rim\"; the traits are edge, or declare it first");
+          .hasMessage("no trait is called \"rim\"; the traits are edge, or declare it first");
       assertThat(
               bench.refusal(
                   new Tallied(
@@ -367,8 +365,7 @@ class StockRulesTest {
 
     @Test
     void andATraitThatSeedlingsWerePickedForCannotBeStruck() {
-      long picked =
-          bench.say(new Numbered(code("25-001"), 4, 5, null, "edge", null, null));
+      long picked = bench.say(new Numbered(code("25-001"), 4, 5, null, "edge", null, null));
       assertThat(bench.refusal(Bench.struck(7)).entries()).containsExactly(picked);
     }
 

@@ -133,9 +133,7 @@ class TaxaTest {
   @Test
   void aTraitIsDeclaredOnceWhateverItsCapitals() {
     bench.say(Bench.edge());
-    assertThat(
-            bench.refusal(
-                new TraitDeclared("Edge", List.of("a", "b"), null, null, null, null)))
+    assertThat(bench.refusal(new TraitDeclared("Edge", List.of("a", "b"), null, null, null, null)))
         .hasMessage("the trait Edge was declared in entry 2; amend that entry");
     bench.say(struck(2));
     assertThat(bench.book.traits()).isEmpty();
