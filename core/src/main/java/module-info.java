@@ -11,12 +11,16 @@ module dev.filial.core {
   requires com.fasterxml.jackson.annotation;
   requires tools.jackson.core;
   requires tools.jackson.databind;
+  requires java.sql;
+  requires static org.xerial.sqlitejdbc;
 
   exports dev.filial.core.ancestry;
+  exports dev.filial.core.answer;
   exports dev.filial.core.name;
   exports dev.filial.core.number;
   exports dev.filial.core.pedigree;
   exports dev.filial.core.register;
+  exports dev.filial.core.store;
 
   opens dev.filial.core.register to
       tools.jackson.databind;

@@ -41,11 +41,17 @@ final class Ascii {
 
   private Ascii() {}
 
-  /** {@code text} with × as x, letters without their marks, and ? for what has no like. */
+  /**
+   * {@code text} with × as x (and a space after it), letters without their marks, and ? for what
+   * has no like.
+   */
   static String of(String text) {
     StringBuilder plain = new StringBuilder(text.length());
     // Before the decomposition, which would break some of these up.
-    text.codePoints().forEach(c -> plain.append(PLAIN.getOrDefault(c, Character.toString(c))));
+    // A sign right before a word would be read as its first letter.
+    text.replaceAll("×(?=\\S)", "× ")
+        .codePoints()
+        .forEach(c -> plain.append(PLAIN.getOrDefault(c, Character.toString(c))));
     String decomposed =
         Normalizer.normalize(plain, Normalizer.Form.NFKD).replaceAll("[\\p{M}\\p{Cf}]", "");
     StringBuilder ascii = new StringBuilder(decomposed.length());

@@ -22,7 +22,7 @@ final class CodeReader {
   private static final Pattern OTHER_SUFFIX =
       Pattern.compile("(\\d{2}[- ]?\\d{1,9}[A-Z]?)[- ]([A-Z]) ?(\\d{1,9})");
   private static final Pattern LETTER_FOR_DIGIT =
-      Pattern.compile("(?=.*[OIL])[\\dOIL]{2}[- ]?[\\dOIL]{1,9}.*");
+      Pattern.compile("(?=\\d{0,2}[- ]?\\d*[OIL])[\\dOIL]{2}[- ]?[\\dOIL]{1,9}.*");
   private static final Pattern TOO_LONG = Pattern.compile(".*\\d{10,}.*");
 
   /**
@@ -176,19 +176,16 @@ final class CodeReader {
     }
     Matcher other = OTHER_SUFFIX.matcher(plain);
     if (other.matches()) {
-      boolean known = "PHS".contains(other.group(2));
+      if (!"PHS".contains(other.group(2))) {
+        return unknownSuffix(quoted, other.group(2));
+      }
       return quoted
-          + (known
-              ? ": letter and number of a suffix are written together. Write "
-                  + other.group(1)
-                  + " "
-                  + other.group(2)
-                  + other.group(3)
-                  + "."
-              : ": a suffix "
-                  + other.group(2)
-                  + " is not known. A bare number is a seedling (-7), P a group (P3), H a seed lot"
-                  + " (H2), S a sowing (S1).");
+          + ": letter and number of a suffix are written together. Write "
+          + other.group(1)
+          + " "
+          + other.group(2)
+          + other.group(3)
+          + ".";
     }
     Matcher apart = LETTER_APART.matcher(plain);
     if (apart.matches()) {
@@ -210,11 +207,22 @@ final class CodeReader {
         + " a sowing 26-013E S1.";
   }
 
+  private static String unknownSuffix(String quoted, String kind) {
+    return quoted
+        + ": a suffix "
+        + kind
+        + " is not known. A bare number is a seedling (-7), P a group (P3), H a seed lot (H2), S a"
+        + " sowing (S1).";
+  }
+
   /** A suffix that nothing sets off: the digits before it tell whether its letter is theirs. */
   private static String glued(String quoted, Matcher m) {
     Code code = Code.of(Integer.parseInt(m.group(1)), Math.max(1, Long.parseLong(m.group(2))));
     String kind = m.group(4);
     String meant;
+    if (!m.group(3).isEmpty() && !"PHS".contains(kind)) {
+      return unknownSuffix(quoted, kind);
+    }
     if (!m.group(3).isEmpty()) {
       meant = code.digits() + m.group(3) + " " + kind + m.group(5);
     } else if (kind.charAt(0) == code.letter() || !"PHS".contains(kind)) {

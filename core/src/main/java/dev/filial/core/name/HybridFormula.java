@@ -147,11 +147,7 @@ public record HybridFormula(List<TaxonName> parents) {
         text.append(i == 0 ? " ♀" : " ♂");
       }
     }
-    if (!style.ascii()) {
-      return text.toString();
-    }
-    // A sign before a name gets a space, which one between names already has.
-    return Ascii.of(text.toString().replaceAll("×(?=\\S)", "x "));
+    return style.ascii() ? Ascii.of(text.toString()) : text.toString();
   }
 
   private boolean mayAbbreviate(TaxonName name) {

@@ -230,7 +230,7 @@ public record TaxonName(
 
   /** {@link #text()} in plain ASCII, the hybrid sign as an x with a space after it. */
   public String asciiText() {
-    return Ascii.of(text().replace("×", "x "));
+    return Ascii.of(text());
   }
 
   /**

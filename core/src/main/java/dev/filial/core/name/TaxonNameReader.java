@@ -3,7 +3,6 @@ package dev.filial.core.name;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -13,46 +12,6 @@ import java.util.stream.Collectors;
  * left to right.
  */
 final class TaxonNameReader {
-
-  private static final Map<String, Rank> RANKS =
-      Map.ofEntries(
-          Map.entry("subsp.", Rank.SUBSPECIES),
-          Map.entry("subsp", Rank.SUBSPECIES),
-          Map.entry("ssp.", Rank.SUBSPECIES),
-          Map.entry("ssp", Rank.SUBSPECIES),
-          Map.entry("subspecies", Rank.SUBSPECIES),
-          Map.entry("var.", Rank.VARIETY),
-          Map.entry("var", Rank.VARIETY),
-          Map.entry("v.", Rank.VARIETY),
-          Map.entry("varietas", Rank.VARIETY),
-          Map.entry("variety", Rank.VARIETY),
-          Map.entry("subvar.", Rank.SUBVARIETY),
-          Map.entry("subvar", Rank.SUBVARIETY),
-          Map.entry("subvarietas", Rank.SUBVARIETY),
-          Map.entry("f.", Rank.FORM),
-          Map.entry("f", Rank.FORM),
-          Map.entry("fo.", Rank.FORM),
-          Map.entry("forma", Rank.FORM),
-          Map.entry("form", Rank.FORM),
-          Map.entry("form.", Rank.FORM),
-          Map.entry("subf.", Rank.SUBFORM),
-          Map.entry("subf", Rank.SUBFORM),
-          Map.entry("subforma", Rank.SUBFORM));
-
-  /** Small words that stand within authors. */
-  private static final Set<String> PARTICLES =
-      Set.of(
-          "ex", "in", "et", "and", "non", "nec", "apud", "emend", "sensu", "auct", "hort", "de",
-          "del", "della", "der", "den", "des", "di", "da", "do", "dos", "du", "la", "le", "van",
-          "von", "vom", "y", "zu", "zur", "ten", "ter", "fil");
-
-  private static final Map<String, Qualifier> QUALIFIERS =
-      Map.of(
-          "cf.", Qualifier.CF,
-          "cf", Qualifier.CF,
-          "cfr.", Qualifier.CF,
-          "aff.", Qualifier.AFF,
-          "aff", Qualifier.AFF);
 
   private final String text;
   private final List<NameToken> tokens;
@@ -182,7 +141,7 @@ final class TaxonNameReader {
 
   private NameException noGenus(NameToken token) {
     String word = token.text();
-    if (QUALIFIERS.containsKey(word.toLowerCase(Locale.ROOT))) {
+    if (NameTerms.isQualifier(word.toLowerCase(Locale.ROOT))) {
       return error(
           token, word + " stands before the epithet that is in doubt: Echeveria cf. agavoides.");
     }
@@ -209,7 +168,7 @@ final class TaxonNameReader {
             : small.substring(0, 1).toUpperCase(Locale.ROOT) + small.substring(1);
     return error(
         token,
-        "a name begins with its genus, one word with a capital"
+        "a name begins with its genus, one word of which the first letter is a capital"
             + (TaxonName.isGenus(capital) ? ". Write " + capital + "." : ", as Echeveria."));
   }
 
@@ -233,7 +192,7 @@ final class TaxonNameReader {
     }
     if (word.equals("sp.") || word.equals("sp")) {
       skip();
-      if (has() && QUALIFIERS.containsKey(peek().text())) {
+      if (has() && NameTerms.isQualifier(peek().text())) {
         readAfterGenus();
       } else {
         undetermined = Optional.of(words(false));
@@ -271,7 +230,7 @@ final class TaxonNameReader {
           "a hybrid without a name of its own is written as its genus alone, or as a formula of its"
               + " parents.");
     }
-    if (isRank(next)) {
+    if (NameTerms.isRank(tokens, next)) {
       throw error(token, "an epithet of the species belongs before " + word + ".");
     }
   }
@@ -289,15 +248,15 @@ final class TaxonNameReader {
       if (doubted && has() && peek().kind() == NameToken.Kind.CULTIVAR) {
         return;
       }
-      if (!has() || !isRank(next)) {
+      if (!has() || !NameTerms.isRank(tokens, next)) {
         throw has()
             ? error(peek(), "a rank belongs here: subsp., var., subvar., f. or subf.")
-            : endOf("an epithet is missing after " + tokens.get(next - 1).text() + ".");
+            : endOf("after " + tokens.get(next - 1).text() + " an epithet is missing.");
       }
       NameToken term = peek();
       skip();
       takeQualifier();
-      Rank rank = rank(term);
+      Rank rank = NameTerms.rank(term.text());
       Rank above = epithets.get(epithets.size() - 1).rank();
       if (rank.compareTo(above) <= 0) {
         throw error(
@@ -307,7 +266,7 @@ final class TaxonNameReader {
                 + (above == Rank.SPECIES ? "the species" : above.term())
                 + ". The order is subsp., var., subvar., f., subf.");
       }
-      boolean hybrid = term.text().startsWith("n") && rankOf(term.text()).isEmpty();
+      boolean hybrid = NameTerms.isHybridRank(term.text());
       String epithet = epithet(term.text());
       epithets.add(new TaxonName.Epithet(rank, hybrid, epithet, words(true)));
       doubtIsAbout(rank);
@@ -324,7 +283,7 @@ final class TaxonNameReader {
 
   private String epithet(String of) {
     if (!has()) {
-      throw endOf("an epithet is missing after " + tokens.get(next - 1).text() + ".");
+      throw endOf("after " + tokens.get(next - 1).text() + " an epithet is missing.");
     }
     NameToken token = peek();
     String word = token.text();
@@ -333,7 +292,7 @@ final class TaxonNameReader {
       throw error(
           token,
           "an epithet of the "
-              + (RANKS.containsKey(of) ? "rank " + of : of)
+              + (!of.equals("species") ? "rank " + of : of)
               + " belongs here, in small letters and in full"
               + (TaxonName.isEpithet(small) ? ". Write " + small + "." : ", as agavoides."));
     }
@@ -342,18 +301,18 @@ final class TaxonNameReader {
   }
 
   private boolean takeQualifier() {
-    if (!has() || peek().kind() != NameToken.Kind.WORD || !QUALIFIERS.containsKey(peek().text())) {
+    if (!has() || peek().kind() != NameToken.Kind.WORD || !NameTerms.isQualifier(peek().text())) {
       return false;
     }
     if (doubt.isPresent()) {
       throw error(peek(), "one cf. or aff. in a name is as much as can be kept. Leave one out.");
     }
-    doubt = Optional.of(new TaxonName.Doubt(QUALIFIERS.get(peek().text()), Rank.CULTIVAR));
+    doubt = Optional.of(new TaxonName.Doubt(NameTerms.qualifier(peek().text()), Rank.CULTIVAR));
     skip();
     if (!has()) {
-      throw endOf("an epithet is missing after " + tokens.get(next - 1).text() + ".");
+      throw endOf("after " + tokens.get(next - 1).text() + " an epithet is missing.");
     }
-    if (QUALIFIERS.containsKey(peek().text())) {
+    if (NameTerms.isQualifier(peek().text())) {
       throw error(peek(), "one cf. or aff. in a name is as much as can be kept. Leave one out.");
     }
     return true;
@@ -399,7 +358,7 @@ final class TaxonNameReader {
     while (has() && peek().kind() == NameToken.Kind.WORD) {
       NameToken token = peek();
       if (authors) {
-        if (isRank(next) || QUALIFIERS.containsKey(token.text())) {
+        if (NameTerms.isRank(tokens, next) || NameTerms.isQualifier(token.text())) {
           break;
         }
         refuseInAuthors(token);
@@ -415,7 +374,7 @@ final class TaxonNameReader {
     if (word.equals("cv.") || word.equals("cv")) {
       throw error(token, "leave cv. out and put the cultivar in single quotes: 'Name'.");
     }
-    if (token.isLower() && !PARTICLES.contains(word) && TaxonName.isEpithet(word)) {
+    if (token.isLower() && !NameTerms.isParticle(word) && TaxonName.isEpithet(word)) {
       throw error(
           token,
           "an epithet below the species has its rank before it. Write subsp. "
@@ -426,41 +385,6 @@ final class TaxonNameReader {
               + word
               + ".");
     }
-  }
-
-  /** Whether a rank stands at {@code i}; f. is one only before an epithet, else it is filius. */
-  private boolean isRank(int i) {
-    NameToken token = tokens.get(i);
-    if (!token.isLower()) {
-      return false;
-    }
-    Optional<Rank> rank = rankOf(token.text()).or(() -> rankOf(unhybrid(token.text())));
-    if (rank.isEmpty()) {
-      return false;
-    }
-    if (!token.text().equals("f.") && !token.text().equals("f")) {
-      return true;
-    }
-    if (i + 1 == tokens.size() || !tokens.get(i + 1).isLower()) {
-      return false;
-    }
-    String following = tokens.get(i + 1).text();
-    return !PARTICLES.contains(following)
-        && (TaxonName.isEpithet(following) || QUALIFIERS.containsKey(following))
-        && rankOf(following).isEmpty();
-  }
-
-  private static Rank rank(NameToken token) {
-    return rankOf(token.text()).or(() -> rankOf(unhybrid(token.text()))).orElseThrow();
-  }
-
-  private static Optional<Rank> rankOf(String word) {
-    return Optional.ofNullable(RANKS.get(word));
-  }
-
-  /** A term of a hybrid's rank without what makes it one: nothosubsp., nsubsp., notho-subsp. */
-  private static String unhybrid(String word) {
-    return word.replaceFirst("^n(otho)?-?", "");
   }
 
   private NameException endOf(String message) {

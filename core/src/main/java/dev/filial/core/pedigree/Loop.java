@@ -14,7 +14,7 @@ import org.jgrapht.graph.SimpleDirectedGraph;
 final class Loop {
 
   /** Plants looked at before the search for a still shorter loop in one knot is given up. */
-  private static final int EFFORT = 2_000_000;
+  private static final int EFFORT = 200_000;
 
   private Loop() {}
 

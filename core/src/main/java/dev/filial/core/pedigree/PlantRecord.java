@@ -81,7 +81,13 @@ public record PlantRecord(String code, Origin origin) {
    * @throws PedigreeException if the shares of the cases do not sum to exactly 1
    */
   public static PlantRecord seedling(String code, Case... cases) {
-    return new PlantRecord(code, new Seedling(List.of(cases)));
+    try {
+      return new PlantRecord(code, new Seedling(List.of(cases)));
+    } catch (PedigreeException e) {
+      PedigreeException named = new PedigreeException(code + ": " + e.getMessage());
+      named.initCause(e);
+      throw named;
+    }
   }
 
   /** An offset, cutting or scion of a plant. */

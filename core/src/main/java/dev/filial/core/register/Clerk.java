@@ -187,7 +187,7 @@ public final class Clerk {
   private static void requireNoCircles(Draft draft, Set<Subject> touched) {
     for (Subject subject : touched) {
       if (subject.kind() == Subject.Kind.TAXON) {
-        Synonymy.requireNoLoop(draft, subject.key());
+        NameChains.requireNoLoop(draft, subject.key());
       } else if (subject.kind() == Subject.Kind.CODE) {
         Item item = draft.taken(Code.parse(subject.key())).orElse(null);
         if (item != null && item.sameAs() != null) {

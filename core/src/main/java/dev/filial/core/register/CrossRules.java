@@ -133,7 +133,7 @@ final class CrossRules {
   }
 
   private void warnIfUnprotected(Pollinated cross) {
-    if (cross.isUnprotectedByHand() && cross.selfs().isZero() && cross.strays().isZero()) {
+    if (cross.isUnprotectedAndUnstated()) {
       warnings.add(
           cross.code().text()
               + " was not protected and no share of selfs and strays is stated; every answer will"

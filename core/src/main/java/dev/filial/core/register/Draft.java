@@ -213,7 +213,7 @@ final class Draft implements RegisterView {
     return Stream.concat(
             base.items(kinds).stream().filter(item -> !items.containsKey(item.code())),
             items.values().stream().filter(item -> !item.struck() && kinds.contains(item.kind())))
-        .sorted(RegisterTables.IN_ORDER)
+        .sorted(Item.IN_ORDER)
         .toList();
   }
 
@@ -245,5 +245,14 @@ final class Draft implements RegisterView {
     return base.isAllDiploid()
         && items.values().stream().allMatch(Ploidies::isDiploid)
         && taxa.values().stream().flatMap(Optional::stream).allMatch(Ploidies::isDiploid);
+  }
+
+  @Override
+  public Map<Code, Item> lineage(Collection<Code> roots) {
+    Map<Code, Item> below = base.lineage(roots);
+    // The register beneath answers in one go wherever nothing on the way was changed here.
+    boolean untouched =
+        items.keySet().stream().noneMatch(code -> below.containsKey(code) || roots.contains(code));
+    return untouched ? below : RegisterView.super.lineage(roots);
   }
 }

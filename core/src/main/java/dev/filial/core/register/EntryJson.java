@@ -111,7 +111,7 @@ public final class EntryJson {
             .addModule(texts)
             .addMixIn(Statement.class, Kind.class)
             .addMixIn(Pollen.class, PollenKind.class)
-            // What a record works out (isUnprotectedByHand) is no part of what was said.
+            // What a record works out (isUnprotectedAndUnstated) is no part of what was said.
             .changeDefaultVisibility(
                 visibility -> visibility.withIsGetterVisibility(JsonAutoDetect.Visibility.NONE))
             .changeDefaultPropertyInclusion(

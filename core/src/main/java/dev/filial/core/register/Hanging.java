@@ -84,8 +84,8 @@ final class Hanging {
   }
 
   private Set<Code> plantsOfOtherPloidy(String key) {
-    Set<String> keys = new LinkedHashSet<>(Synonymy.keys(before, key));
-    keys.addAll(Synonymy.keys(now, key));
+    Set<String> keys = new LinkedHashSet<>(NameChains.keys(before, key));
+    keys.addAll(NameChains.keys(now, key));
     Set<Code> plants = new LinkedHashSet<>();
     for (String name : keys) {
       if (Objects.equals(ploidy(before, name), ploidy(now, name))) {

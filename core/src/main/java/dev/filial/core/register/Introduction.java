@@ -6,12 +6,12 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Which codes a statement gives out, and what they stand for. */
-final class Introduction {
+public final class Introduction {
 
   private Introduction() {}
 
   /** The codes that {@code statement} gives out, the whole code before what stands under it. */
-  static List<Code> codes(Statement statement) {
+  public static List<Code> codes(Statement statement) {
     if (statement instanceof PlantAcquired plant) {
       return List.of(plant.code());
     }

@@ -1,6 +1,7 @@
 package dev.filial.core.register;
 
 import dev.filial.core.name.Code;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -24,6 +25,8 @@ import org.jspecify.annotations.Nullable;
  *     and sowings, which come of the whole code they stand under
  * @param sameAs the record it was joined with, or null
  * @param neverHeld whether the plant never stood here
+ * @param unprotected whether it is a hand cross on unprotected flowers with no share of selfs and
+ *     strays stated
  * @param guess whose guess the introducing entry is, or null when it is none
  */
 public record Item(
@@ -42,7 +45,12 @@ public record Item(
     List<Descent> descent,
     @Nullable Code sameAs,
     boolean neverHeld,
+    boolean unprotected,
     @Nullable String guess) {
+
+  /** In order of entry, and within one entry of code. */
+  public static final Comparator<Item> IN_ORDER =
+      Comparator.comparingLong(Item::entry).thenComparing(Item::code);
 
   /** What sort of thing a code stands for. */
   public enum Kind {
@@ -109,6 +117,7 @@ public record Item(
         List.of(),
         null,
         neverHeld,
+        false,
         null);
   }
 }

@@ -20,6 +20,7 @@ final class ItemFold {
   private @Nullable String fieldNumber;
   private @Nullable String place;
   private boolean neverHeld;
+  private boolean unprotected;
   private Fate fate = Fate.ALIVE;
   private @Nullable PartialDate until;
   private @Nullable Count count;
@@ -53,6 +54,8 @@ final class ItemFold {
     } else if (statement instanceof Propagated ramet) {
       names.addAll(ramet.names());
       place = ramet.place();
+    } else if (statement instanceof Pollinated cross) {
+      unprotected = cross.isUnprotectedAndUnstated();
     } else if (statement instanceof TagLost found) {
       place = found.place();
     } else if (statement instanceof Parted parted) {
@@ -193,6 +196,7 @@ final class ItemFold {
         descent,
         sameAs,
         neverHeld,
+        unprotected,
         guess);
   }
 

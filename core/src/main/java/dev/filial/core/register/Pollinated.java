@@ -90,8 +90,14 @@ public record Pollinated(
     return Set.copyOf(plants);
   }
 
-  /** Whether the pollination was made by hand on flowers that were left open to others' pollen. */
-  public boolean isUnprotectedByHand() {
-    return protection.contains(Protection.NONE) && !(pollen instanceof Pollen.Open);
+  /**
+   * Whether the pollination was made by hand on flowers left open to others' pollen, and nobody
+   * said how much of that came through.
+   */
+  public boolean isUnprotectedAndUnstated() {
+    return protection.contains(Protection.NONE)
+        && !(pollen instanceof Pollen.Open)
+        && selfs.isZero()
+        && strays.isZero();
   }
 }

@@ -2,7 +2,6 @@ package dev.filial.core.register;
 
 import dev.filial.core.name.Code;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,9 +18,6 @@ import java.util.TreeSet;
  * of one.
  */
 public final class RegisterTables implements RegisterView {
-
-  static final Comparator<Item> IN_ORDER =
-      Comparator.comparingLong(Item::entry).thenComparing(Item::code);
 
   private final List<Entry> entries;
   private final Map<Long, Optional<Statement>> statements;
@@ -231,7 +227,7 @@ public final class RegisterTables implements RegisterView {
   public List<Item> items(Set<Item.Kind> kinds) {
     return items.values().stream()
         .filter(item -> !item.struck() && kinds.contains(item.kind()))
-        .sorted(IN_ORDER)
+        .sorted(Item.IN_ORDER)
         .toList();
   }
 

@@ -1,7 +1,6 @@
 package dev.filial.core.register;
 
 import dev.filial.core.name.Code;
-import dev.filial.core.name.TaxonName;
 import java.util.ArrayDeque;
 import java.util.Collection;
 import java.util.Deque;
@@ -101,12 +100,12 @@ public interface RegisterView {
    * @throws IllegalArgumentException if the name cannot be read
    */
   default Taxon accepted(String name) {
-    String key = TaxonName.parse(name).key();
+    String key = Subject.taxon(name).key();
     String spelt = name;
     Optional<Taxon> taxon = taxon(key);
     while (taxon.isPresent() && taxon.get().acceptedAs() != null) {
       spelt = taxon.get().acceptedAs();
-      key = TaxonName.parse(spelt).key();
+      key = Subject.taxon(spelt).key();
       taxon = taxon(key);
     }
     if (taxon.isEmpty()) {
@@ -115,7 +114,7 @@ public interface RegisterView {
     Taxon found = taxon.get();
     return found.declared() != null
         ? found
-        : Synonymy.declaredUnderOlderName(this, found)
+        : NameChains.declaredUnderOlderName(this, found)
             .map(older -> new Taxon(found.key(), found.name(), null, found.readAlso(), older))
             .orElse(found);
   }

@@ -96,7 +96,7 @@ final class Rules {
     } else if (statement instanceof TaxonDeclared taxon) {
       checkTaxon(number, taxon);
     } else if (statement instanceof TaxonRenamed renamed) {
-      Synonymy.requireNotWithinItself(book, renamed.to());
+      NameChains.requireNotWithinItself(book, renamed.to());
     } else if (statement instanceof TraitDeclared trait) {
       checkTraitDeclared(number, trait);
     } else if (statement instanceof Observed observed) {
@@ -195,7 +195,7 @@ final class Rules {
             List.of(entry));
       }
     }
-    Synonymy.requireNotWithinItself(book, taxon.name());
+    NameChains.requireNotWithinItself(book, taxon.name());
     Taxon accepted = book.accepted(taxon.name());
     if (!accepted.key().equals(subject.key()) && !taxon.equals(accepted.declared())) {
       warnings.add(

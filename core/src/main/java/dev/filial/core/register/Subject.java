@@ -32,7 +32,7 @@ public record Subject(Kind kind, String key) {
 
   /** The taxon of that name, however it is spelt. */
   public static Subject taxon(String name) {
-    return new Subject(Kind.TAXON, TaxonName.parse(name).key());
+    return new Subject(Kind.TAXON, TaxonName.parse(name).unqualified().key());
   }
 
   /** The entry of that number. */

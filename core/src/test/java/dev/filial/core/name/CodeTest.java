@@ -90,6 +90,8 @@ class CodeTest {
           26-013 E     | 26-013E
           26-013E P 3  | Write 26-013E P3
           26-013E X3   | suffix X is not known
+          26-013EX3    | suffix X is not known
+          26-013E seedling 7 | not a code
           26-013E-0    | begins at 1
           26-000       | running numbers begin at 1
           26-0         | running numbers begin at 1

@@ -191,7 +191,7 @@ class TaxonNameTest {
           Echeveria Agavoides           | 11 | agavoides for a species
           Echeveria Red Edge            | 11 | 'Red Edge'
           Echeveria agavoides alba      | 21 | var. alba
-          Echeveria agavoides subsp.    | 27 | an epithet is missing
+          Echeveria agavoides subsp.    | 27 | after subsp. an epithet is missing
           Echeveria agavoides var. Alba | 26 | Write alba
           Echeveria agav.               | 11 | in full
           Echeveria subsp. alba         | 11 | of the species belongs before
@@ -207,7 +207,7 @@ class TaxonNameTest {
           Echeveria agavoides ♀         | 21 | sex sign
           Echeveria cf. aff. agavoides  | 15 | Leave one out
           Rosa canina f. alba var. nana | 21 | does not stand below f.
-          Rosa canina cf.               | 16 | missing after cf.
+          Rosa canina cf.               | 16 | after cf. an epithet is missing
           """)
   void whatIsNoNameIsToldWhereAndWhatToWrite(String text, int column, String remedy) {
     NameException error = catchThrowableOfType(NameException.class, () -> TaxonName.parse(text));

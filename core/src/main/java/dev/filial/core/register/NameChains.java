@@ -9,9 +9,9 @@ import java.util.Optional;
 import java.util.Set;
 
 /** How the names of one taxon lead to each other. */
-final class Synonymy {
+final class NameChains {
 
-  private Synonymy() {}
+  private NameChains() {}
 
   /**
    * What was declared under a name that is read as {@code taxon}, over any number of renamings; the

@@ -1,0 +1,92 @@
+package dev.filial.cli.frame;
+
+import dev.filial.core.pedigree.PedigreeException;
+import dev.filial.core.register.RegisterRefusal;
+import dev.filial.core.store.StoreException;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What is said when a command could not do its work: one place where every exception becomes an
+ * exit status, a sentence and a remedy.
+ *
+ * @param status how the process ends
+ * @param message what is wrong, naming the thing
+ * @param remedy what to type or do instead, possibly empty
+ */
+public record Failure(Status status, String message, String remedy) {
+
+  /**
+   * Puts an exception into words.
+   *
+   * @param helpHint what to type for help on the verb at hand, or nothing if no verb was found
+   */
+  public static Failure of(Throwable cause, String helpHint) {
+    if (cause instanceof Trouble trouble) {
+      boolean wrongLine = trouble.status() == Status.USAGE && !helpHint.isEmpty();
+      return new Failure(
+          trouble.status(),
+          words(trouble),
+          wrongLine ? (trouble.remedy() + " " + helpHint).strip() : trouble.remedy());
+    }
+    if (cause instanceof StoreException store) {
+      return new Failure(Status.FILE, words(store), "");
+    }
+    // What the library will not take: each says what is wrong with it and what to do.
+    if (cause instanceof RegisterRefusal
+        || cause instanceof PedigreeException
+        || cause instanceof IllegalArgumentException) {
+      return new Failure(Status.REFUSED, words(cause), "");
+    }
+    if (cause instanceof UncheckedIOException unchecked) {
+      return ofFile(Objects.requireNonNull(unchecked.getCause()));
+    }
+    if (cause instanceof IOException checked) {
+      return ofFile(checked);
+    }
+    return new Failure(
+        Status.DEFECT,
+        "this is a defect in Filial: " + cause.getClass().getSimpleName() + ", " + words(cause),
+        "Set FILIAL_TRACE=1 and repeat the command to see where it happened, and report that.");
+  }
+
+  private static Failure ofFile(IOException cause) {
+    if (cause instanceof NoSuchFileException missing) {
+      return new Failure(
+          Status.FILE,
+          "there is no file or folder " + missing.getFile(),
+          "Check the name, and that its folder exists.");
+    }
+    if (cause instanceof AccessDeniedException denied) {
+      return new Failure(
+          Status.FILE,
+          denied.getFile() + " may not be read or written by you",
+          "Check its permissions, or name another file.");
+    }
+    if (cause instanceof FileAlreadyExistsException exists) {
+      return new Failure(
+          Status.FILE,
+          exists.getFile() + " is there already, and nothing was written",
+          "Name another file, or move that one away.");
+    }
+    if (cause instanceof FileSystemException trouble && trouble.getFile() != null) {
+      String reason = trouble.getReason();
+      return new Failure(
+          Status.FILE,
+          trouble.getFile() + " cannot be used: " + (reason == null ? words(cause) : reason),
+          "Check the disk and the file's permissions.");
+    }
+    return new Failure(Status.FILE, words(cause), "Check the disk and the file's permissions.");
+  }
+
+  private static String words(Throwable cause) {
+    @Nullable String message = cause.getMessage();
+    return message == null || message.isBlank() ? "without further words" : message;
+  }
+}

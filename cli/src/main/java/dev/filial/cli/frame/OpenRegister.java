@@ -1,0 +1,93 @@
+package dev.filial.cli.frame;
+
+import dev.filial.core.answer.Finding;
+import dev.filial.core.register.Accepted;
+import dev.filial.core.register.Item;
+import dev.filial.core.register.RegisterOpened;
+import dev.filial.core.register.RegisterView;
+import dev.filial.core.register.Statement;
+import dev.filial.core.store.Book;
+import dev.filial.core.store.RegisterStore;
+import dev.filial.core.store.SqliteStore;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+
+/** The register a command works on: adds the options that name it, opens it and closes it again. */
+public final class OpenRegister {
+
+  private final RegisterOption file;
+  private final AuthorOption author;
+
+  private OpenRegister(RegisterOption file, AuthorOption author) {
+    this.file = file;
+    this.author = author;
+  }
+
+  /** For a command that only reads: adds {@code --register}. */
+  public static OpenRegister toRead(Words words) {
+    return new OpenRegister(new RegisterOption(words), AuthorOption.none());
+  }
+
+  /** For a command that records something: adds {@code --register} and {@code --by}. */
+  public static OpenRegister toWrite(Words words) {
+    return new OpenRegister(new RegisterOption(words), new AuthorOption(words));
+  }
+
+  /** Reads. */
+  public <R> R read(Bench bench, Function<RegisterView, R> work) {
+    try (RegisterStore store = SqliteStore.open(file.existingFile(bench))) {
+      return work.apply(store);
+    }
+  }
+
+  /** Works on the store as a whole: to verify it. */
+  public <R> R store(Bench bench, Function<RegisterStore, R> work) {
+    try (RegisterStore store = SqliteStore.open(file.existingFile(bench))) {
+      return work.apply(store);
+    }
+  }
+
+  /** Writes: all that {@code work} appends, or nothing when it fails. */
+  public <R> R write(Bench bench, Function<Writing, R> work) {
+    try (RegisterStore store = SqliteStore.open(file.existingFile(bench))) {
+      String by =
+          author
+              .name(bench)
+              .orElseGet(() -> store.opening().map(RegisterOpened::grower).orElse(""));
+      return store.write(by, bench.clock().instant(), book -> work.apply(new Writing(book)));
+    }
+  }
+
+  /** A register open for writing, which remembers what it was warned of. */
+  public static final class Writing {
+    private final Book book;
+    private final List<String> warnings = new ArrayList<>();
+
+    Writing(Book book) {
+      this.book = book;
+    }
+
+    /** The register as it stands, with what was appended so far. */
+    public RegisterView view() {
+      return book;
+    }
+
+    /** The one thing that {@code text} means: a code, a smudged code, the beginning of a name. */
+    public Item find(String text) {
+      return Finding.in(book).one(text);
+    }
+
+    /** Appends an entry and remembers its warnings. */
+    public Accepted append(Statement statement) {
+      Accepted accepted = book.append(statement);
+      warnings.addAll(accepted.warnings());
+      return accepted;
+    }
+
+    /** All warnings so far. */
+    public List<String> warnings() {
+      return List.copyOf(warnings);
+    }
+  }
+}

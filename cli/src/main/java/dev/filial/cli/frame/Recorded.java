@@ -1,0 +1,59 @@
+package dev.filial.cli.frame;
+
+import dev.filial.cli.screen.Screen;
+import dev.filial.core.answer.TagQuestion;
+import dev.filial.core.answer.Telling;
+import dev.filial.core.name.Code;
+import dev.filial.core.register.Accepted;
+import dev.filial.core.register.RegisterView;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * An entry that was taken: what was written in the book, what to write on the tag, what comes next.
+ *
+ * @param entry the number of the (last) entry
+ * @param code the code it gave out or speaks of, or null
+ * @param text what it says
+ * @param tag what to write on the tag, line by line; empty when there is nothing to write
+ * @param next what comes next at the bench, or what to type next; empty when nothing does
+ * @param warnings what looked unlikely and was taken all the same
+ */
+public record Recorded(
+    long entry,
+    @Nullable Code code,
+    String text,
+    List<String> tag,
+    String next,
+    List<String> warnings)
+    implements Answer {
+
+  /** An entry that gives nothing to write on a tag. */
+  public static Recorded of(
+      OpenRegister.Writing writing, Accepted accepted, @Nullable Code code, String next) {
+    return new Recorded(
+        accepted.entry().number(),
+        code,
+        Telling.of(accepted.entry().statement()),
+        List.of(),
+        next,
+        writing.warnings());
+  }
+
+  /** The same with the text for the tag of {@code tagged}. */
+  public Recorded withTag(RegisterView view, Code tagged) {
+    List<String> lines = TagQuestion.of(view).ask(tagged).text().lines();
+    return new Recorded(entry, code, text, lines, next, warnings);
+  }
+
+  @Override
+  public void show(Screen screen) {
+    screen.say("Entry " + entry + ": " + text + ".");
+    if (!tag.isEmpty()) {
+      screen.tag(tag.toArray(String[]::new));
+    }
+    if (!next.isEmpty()) {
+      screen.next(next);
+    }
+  }
+}

@@ -1,0 +1,33 @@
+package dev.filial.cli;
+
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+
+@AnalyzeClasses(packages = "dev.filial.cli", importOptions = ImportOption.DoNotIncludeTests.class)
+class FloorsTest {
+
+  @ArchTest
+  static final ArchRule EACH_PACKAGE_IMPORTS_ONLY_WHAT_IS_BELOW_IT =
+      layeredArchitecture()
+          .consideringOnlyDependenciesInLayers()
+          .layer("entry")
+          .definedBy("dev.filial.cli")
+          .layer("command")
+          .definedBy("dev.filial.cli.command")
+          .layer("frame")
+          .definedBy("dev.filial.cli.frame")
+          .layer("screen")
+          .definedBy("dev.filial.cli.screen")
+          .whereLayer("entry")
+          .mayNotBeAccessedByAnyLayer()
+          .whereLayer("command")
+          .mayOnlyBeAccessedByLayers("entry")
+          .whereLayer("frame")
+          .mayOnlyBeAccessedByLayers("entry", "command")
+          .whereLayer("screen")
+          .mayOnlyBeAccessedByLayers("entry", "command", "frame");
+}

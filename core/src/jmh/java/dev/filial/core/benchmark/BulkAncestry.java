@@ -1,0 +1,68 @@
+package dev.filial.core.benchmark;
+
+import dev.filial.core.ancestry.ExpectedShares;
+import dev.filial.core.pedigree.Pedigree;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/** Expected shares of a million plants over 12 taxa, beside a plain copy of as many numbers. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.SampleTime)
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+@Warmup(iterations = 4, time = 1)
+@Measurement(iterations = 6, time = 1)
+@Fork(value = 1, jvmArgsAppend = {"-Xms4g", "-Xmx4g"})
+public class BulkAncestry {
+
+  private Pedigree pedigree;
+  private double[] buffer;
+  private double[] copy;
+
+  /** Builds the pedigree and the arrays that are written again and again. */
+  @Setup
+  public void build() {
+    Nursery nursery = new Nursery(20);
+    pedigree = Pedigree.ofParents(nursery.codes, nursery.seed, nursery.pollen, nursery.taxa);
+    buffer = new double[Nursery.PLANTS * Nursery.TAXA];
+    copy = new double[Nursery.PLANTS * Nursery.TAXA];
+  }
+
+  /** All threads, into an array that is there. */
+  @Benchmark
+  public ExpectedShares reused() {
+    return ExpectedShares.of(pedigree, buffer);
+  }
+
+  /** One thread, into an array that is there. */
+  @Benchmark
+  @Fork(
+      value = 1,
+      jvmArgsAppend = {
+        "-Xms4g", "-Xmx4g", "-Djava.util.concurrent.ForkJoinPool.common.parallelism=0"
+      })
+  public ExpectedShares reusedOneThread() {
+    return ExpectedShares.of(pedigree, buffer);
+  }
+
+  /** All threads, into a new array. */
+  @Benchmark
+  public ExpectedShares fresh() {
+    return ExpectedShares.of(pedigree);
+  }
+
+  /** As many numbers copied from array to array. */
+  @Benchmark
+  public double[] plainCopy() {
+    System.arraycopy(buffer, 0, copy, 0, buffer.length);
+    return copy;
+  }
+}

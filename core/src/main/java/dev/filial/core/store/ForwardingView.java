@@ -1,0 +1,112 @@
+package dev.filial.core.store;
+
+import dev.filial.core.name.Code;
+import dev.filial.core.register.Entry;
+import dev.filial.core.register.Item;
+import dev.filial.core.register.RegisterView;
+import dev.filial.core.register.Statement;
+import dev.filial.core.register.Subject;
+import dev.filial.core.register.Taxon;
+import dev.filial.core.register.TraitDeclared;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Reads through to another view. */
+abstract class ForwardingView implements RegisterView {
+
+  /** The view that is read. */
+  abstract RegisterView view();
+
+  @Override
+  public long size() {
+    return view().size();
+  }
+
+  @Override
+  public Optional<Entry> entry(long number) {
+    return view().entry(number);
+  }
+
+  @Override
+  public Optional<Statement> effective(long number) {
+    return view().effective(number);
+  }
+
+  @Override
+  public List<Long> entriesOn(Subject subject) {
+    return view().entriesOn(subject);
+  }
+
+  @Override
+  public List<Long> entriesMentioning(Subject subject) {
+    return view().entriesMentioning(subject);
+  }
+
+  @Override
+  public Optional<Item> taken(Code code) {
+    return view().taken(code);
+  }
+
+  @Override
+  public Optional<Taxon> taxon(String key) {
+    return view().taxon(key);
+  }
+
+  @Override
+  public Optional<TraitDeclared> trait(String key) {
+    return view().trait(key);
+  }
+
+  @Override
+  public List<Code> codesUnder(Code whole) {
+    return view().codesUnder(whole);
+  }
+
+  @Override
+  public Map<String, List<Code>> named(String beginning, int most) {
+    return view().named(beginning, most);
+  }
+
+  @Override
+  public List<Code> codesBeginning(String text, int most) {
+    return view().codesBeginning(text, most);
+  }
+
+  @Override
+  public long lastNumber(int year) {
+    return view().lastNumber(year);
+  }
+
+  @Override
+  public long lastSuffix(Code whole, Item.Kind kind) {
+    return view().lastSuffix(whole, kind);
+  }
+
+  @Override
+  public List<Item> items(Set<Item.Kind> kinds) {
+    return view().items(kinds);
+  }
+
+  @Override
+  public List<Taxon> taxa() {
+    return view().taxa();
+  }
+
+  @Override
+  public List<TraitDeclared> traits() {
+    return view().traits();
+  }
+
+  @Override
+  public boolean isAllDiploid() {
+    return view().isAllDiploid();
+  }
+
+  @Override
+  public Map<Code, Item> lineage(Collection<Code> roots) {
+    return view().lineage(roots);
+  }
+}

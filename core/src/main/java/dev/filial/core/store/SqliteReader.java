@@ -1,0 +1,264 @@
+package dev.filial.core.store;
+
+import dev.filial.core.name.Code;
+import dev.filial.core.register.Descent;
+import dev.filial.core.register.Entry;
+import dev.filial.core.register.EntryJson;
+import dev.filial.core.register.Item;
+import dev.filial.core.register.RegisterView;
+import dev.filial.core.register.Statement;
+import dev.filial.core.register.Subject;
+import dev.filial.core.register.Taxon;
+import dev.filial.core.register.TraitDeclared;
+import dev.filial.core.store.StoreException.Reason;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** Reads the register out of its tables, one thing at a time. */
+final class SqliteReader implements RegisterView {
+
+  /**
+   * All that {@code roots} come of; SQLite's recursive common table expression visits each once.
+   */
+  private static final String UPWARDS =
+      """
+      WITH RECURSIVE up(code) AS (
+        SELECT value FROM json_each(?)
+        UNION
+        SELECT step.next FROM up JOIN step ON step.code = up.code
+      )
+      """;
+
+  private final Sql sql;
+  private final String file;
+
+  SqliteReader(Sql sql, String file) {
+    this.sql = sql;
+    this.file = file;
+  }
+
+  @Override
+  public long size() {
+    return sql.number("SELECT max(number) FROM entry");
+  }
+
+  @Override
+  public Optional<Entry> entry(long number) {
+    Optional<Entry> entry =
+        sql.one("SELECT * FROM entry WHERE number = ?", SqliteRows::entry, number);
+    if (entry.isPresent()) {
+      requireIntact(entry.get());
+    }
+    return entry;
+  }
+
+  private void requireIntact(Entry entry) {
+    String previous =
+        entry.number() == 1
+            ? Entry.NO_DIGEST
+            : sql.one(
+                    "SELECT digest FROM entry WHERE number = ?",
+                    row -> row.getString(1),
+                    entry.number() - 1)
+                .orElse("");
+    if (!entry.isIntact(previous)) {
+      throw new StoreException(
+          Reason.DAMAGED,
+          file
+              + " is damaged: entry "
+              + entry.number()
+              + " is not as it was written. Restore the register from a copy, or save what can"
+              + " still be read");
+    }
+  }
+
+  @Override
+  public Optional<Statement> effective(long number) {
+    Optional<Optional<String>> changed =
+        sql.one(
+            "SELECT body FROM in_force WHERE entry = ?",
+            row -> Optional.ofNullable(row.getString(1)),
+            number);
+    return changed.isPresent()
+        ? changed.get().map(EntryJson::read)
+        : entry(number).map(Entry::statement);
+  }
+
+  @Override
+  public List<Long> entriesOn(Subject subject) {
+    return concerns(subject, 0);
+  }
+
+  @Override
+  public List<Long> entriesMentioning(Subject subject) {
+    return concerns(subject, 1);
+  }
+
+  private List<Long> concerns(Subject subject, int leaning) {
+    return sql.all(
+        "SELECT entry FROM concerns WHERE subject = ? AND leaning = ? ORDER BY entry",
+        row -> row.getLong(1),
+        key(subject),
+        leaning);
+  }
+
+  static String key(Subject subject) {
+    return subject.kind().name().charAt(0) + ":" + subject.key();
+  }
+
+  @Override
+  public Optional<Item> taken(Code code) {
+    List<Descent> descent =
+        sql.all(
+            "SELECT * FROM descent WHERE code = ? ORDER BY place",
+            SqliteRows::descent,
+            code.text());
+    return sql.one(
+        "SELECT * FROM item WHERE code = ?", row -> SqliteRows.item(row, descent), code.text());
+  }
+
+  @Override
+  public Map<Code, Item> lineage(Collection<Code> roots) {
+    String array =
+        roots.stream()
+            .map(code -> '"' + code.text() + '"')
+            .collect(Collectors.joining(",", "[", "]"));
+    Map<String, List<Descent>> descents = new HashMap<>();
+    sql.all(
+        UPWARDS + "SELECT descent.* FROM up JOIN descent USING (code) ORDER BY code, place",
+        row ->
+            descents
+                .computeIfAbsent(row.getString("code"), any -> new ArrayList<>())
+                .add(SqliteRows.descent(row)),
+        array);
+    Map<Code, Item> found = new LinkedHashMap<>();
+    sql.all(
+            UPWARDS + "SELECT item.* FROM up JOIN item USING (code) WHERE struck = 0",
+            row -> SqliteRows.item(row, descents.getOrDefault(row.getString("code"), List.of())),
+            array)
+        .forEach(item -> found.put(item.code(), item));
+    return found;
+  }
+
+  @Override
+  public Optional<Taxon> taxon(String key) {
+    return sql.one("SELECT * FROM taxon WHERE key = ?", SqliteRows::taxon, key);
+  }
+
+  @Override
+  public List<Taxon> taxa() {
+    return sql.all("SELECT * FROM taxon ORDER BY key", SqliteRows::taxon);
+  }
+
+  @Override
+  public Optional<TraitDeclared> trait(String key) {
+    return sql.one(
+        "SELECT body FROM trait WHERE key = ?",
+        row -> (TraitDeclared) EntryJson.read(row.getString(1)),
+        key);
+  }
+
+  @Override
+  public List<TraitDeclared> traits() {
+    return sql.all(
+        "SELECT body FROM trait ORDER BY key",
+        row -> (TraitDeclared) EntryJson.read(row.getString(1)));
+  }
+
+  @Override
+  public List<Code> codesUnder(Code whole) {
+    return sql.all(
+        "SELECT code FROM item WHERE whole = ? ORDER BY code",
+        row -> Code.parse(row.getString(1)),
+        whole.text());
+  }
+
+  @Override
+  public List<Code> codesBeginning(String text, int most) {
+    return sql.all(
+        "SELECT code FROM item WHERE code >= ? AND code < ? ORDER BY code LIMIT ?",
+        row -> Code.parse(row.getString(1)),
+        text,
+        text + Character.MAX_VALUE,
+        most);
+  }
+
+  @Override
+  public Map<String, List<Code>> named(String beginning, int most) {
+    String from = dev.filial.core.register.Names.folded(beginning);
+    Map<String, List<Code>> found = new java.util.TreeMap<>();
+    sql.all(
+        """
+        SELECT name, code FROM own_name
+        WHERE folded >= ?1 AND folded < ?2 AND name IN (
+          SELECT DISTINCT name FROM own_name WHERE folded >= ?1 AND folded < ?2
+          ORDER BY name LIMIT ?3)
+        """,
+        row ->
+            found
+                .computeIfAbsent(row.getString(1), any -> new ArrayList<>())
+                .add(Code.parse(row.getString(2))),
+        from,
+        from + Character.MAX_VALUE,
+        most);
+    found.values().forEach(Collections::sort);
+    return Collections.unmodifiableMap(found);
+  }
+
+  @Override
+  public long lastNumber(int year) {
+    return sql.number("SELECT max(number) FROM item WHERE year = ?", year);
+  }
+
+  @Override
+  public long lastSuffix(Code whole, Item.Kind kind) {
+    return sql.number(
+        "SELECT max(suffix) FROM item WHERE whole = ? AND kind = ?", whole.text(), kind.name());
+  }
+
+  @Override
+  public List<Item> items(Set<Item.Kind> kinds) {
+    String wanted =
+        kinds.stream().map(kind -> "'" + kind.name() + "'").collect(Collectors.joining(","));
+    Map<String, List<Descent>> descents = new HashMap<>();
+    sql.all(
+        "SELECT descent.* FROM descent JOIN item USING (code) WHERE kind IN ("
+            + wanted
+            + ") ORDER BY code, place",
+        row ->
+            descents
+                .computeIfAbsent(row.getString("code"), any -> new ArrayList<>())
+                .add(SqliteRows.descent(row)));
+    return sql
+        .all(
+            "SELECT * FROM item WHERE struck = 0 AND kind IN (" + wanted + ")",
+            row -> SqliteRows.item(row, descents.getOrDefault(row.getString("code"), List.of())))
+        .stream()
+        .sorted(Item.IN_ORDER)
+        .toList();
+  }
+
+  @Override
+  public boolean isAllDiploid() {
+    return sql.number(
+            """
+            SELECT EXISTS (SELECT 1 FROM item WHERE not_diploid = 1)
+              OR EXISTS (SELECT 1 FROM taxon WHERE ploidy <> 2)
+            """)
+        == 0;
+  }
+
+  /** The entry of that number without checking its digest; for reading what is left of a file. */
+  @Nullable Entry unchecked(long number) {
+    return sql.one("SELECT * FROM entry WHERE number = ?", SqliteRows::entry, number).orElse(null);
+  }
+}

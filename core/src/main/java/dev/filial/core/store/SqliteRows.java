@@ -1,0 +1,148 @@
+package dev.filial.core.store;
+
+import dev.filial.core.name.Code;
+import dev.filial.core.number.Fraction;
+import dev.filial.core.pedigree.Route;
+import dev.filial.core.register.Count;
+import dev.filial.core.register.Descent;
+import dev.filial.core.register.Determination;
+import dev.filial.core.register.Entry;
+import dev.filial.core.register.Fate;
+import dev.filial.core.register.Item;
+import dev.filial.core.register.PartialDate;
+import dev.filial.core.register.Taxon;
+import dev.filial.core.register.TaxonDeclared;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Rows of the register's tables as records.
+ *
+ * <p>Lists lie in one column, a line each: names and shares are few, are read with their row, and
+ * cannot hold a line break. No JSON is read here, so that a question about ancestry starts fast.
+ */
+final class SqliteRows {
+
+  private SqliteRows() {}
+
+  static Entry entry(ResultSet row) throws SQLException {
+    return new Entry(
+        row.getLong("number"),
+        Instant.parse(row.getString("time")),
+        row.getString("writer"),
+        row.getString("body"),
+        row.getString("digest"));
+  }
+
+  static Item item(ResultSet row, List<Descent> descent) throws SQLException {
+    return new Item(
+        Code.parse(row.getString("code")),
+        Item.Kind.valueOf(row.getString("kind")),
+        row.getLong("entry"),
+        row.getInt("struck") == 1,
+        date(row.getString("since")),
+        date(row.getString("until")),
+        Fate.valueOf(row.getString("fate")),
+        count(row.getString("count")),
+        determination(row),
+        row.getString("field_number"),
+        lines(row.getString("names")),
+        row.getString("place"),
+        descent,
+        code(row.getString("same_as")),
+        row.getInt("never_held") == 1,
+        row.getInt("unprotected") == 1,
+        row.getString("guess"));
+  }
+
+  private static Determination determination(ResultSet row) throws SQLException {
+    String taxon = row.getString("taxon");
+    String cultivar = row.getString("cultivar");
+    String makeup = row.getString("makeup");
+    String generation = row.getString("generation");
+    Integer ploidy = integer(row, "ploidy");
+    return taxon == null
+            && cultivar == null
+            && makeup == null
+            && generation == null
+            && ploidy == null
+        ? Determination.UNKNOWN
+        : new Determination(taxon, cultivar, shares(makeup), generation, ploidy);
+  }
+
+  static Descent descent(ResultSet row) throws SQLException {
+    return new Descent(
+        Descent.Form.valueOf(row.getString("form")),
+        Route.valueOf(row.getString("route")),
+        Fraction.parse(row.getString("share")),
+        Code.parse(row.getString("seed")),
+        row.getInt("seed_sets"),
+        code(row.getString("pollen")),
+        row.getInt("pollen_sets"));
+  }
+
+  static Taxon taxon(ResultSet row) throws SQLException {
+    String declared = row.getString("declared");
+    return new Taxon(
+        row.getString("key"),
+        row.getString("name"),
+        row.getString("accepted_as"),
+        lines(row.getString("read_also")),
+        declared == null
+            ? null
+            : new TaxonDeclared(
+                declared,
+                lines(row.getString("synonyms")),
+                row.getString("within"),
+                integer(row, "ploidy"),
+                row.getString("short_name"),
+                row.getInt("hybrid") == 1,
+                shares(row.getString("makeup")),
+                row.getInt("self_incompatible") == 1,
+                row.getString("remark")));
+  }
+
+  private static @Nullable Integer integer(ResultSet row, String column) throws SQLException {
+    int value = row.getInt(column);
+    return row.wasNull() ? null : value;
+  }
+
+  private static @Nullable PartialDate date(@Nullable String text) {
+    return text == null ? null : PartialDate.parse(text);
+  }
+
+  private static @Nullable Count count(@Nullable String text) {
+    return text == null ? null : Count.parse(text);
+  }
+
+  private static @Nullable Code code(@Nullable String text) {
+    return text == null ? null : Code.parse(text);
+  }
+
+  private static List<String> lines(@Nullable String text) {
+    return text == null ? List.of() : List.of(text.split("\n", -1));
+  }
+
+  static @Nullable String lines(List<String> lines) {
+    return lines.isEmpty() ? null : String.join("\n", lines);
+  }
+
+  private static Map<String, Fraction> shares(@Nullable String text) {
+    Map<String, Fraction> shares = new LinkedHashMap<>();
+    for (String line : lines(text)) {
+      int space = line.indexOf(' ');
+      shares.put(line.substring(space + 1), Fraction.parse(line.substring(0, space)));
+    }
+    return shares;
+  }
+
+  static @Nullable String shares(Map<String, Fraction> shares) {
+    return lines(
+        shares.entrySet().stream().map(share -> share.getValue() + " " + share.getKey()).toList());
+  }
+}

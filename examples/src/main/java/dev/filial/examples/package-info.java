@@ -1,0 +1,2 @@
+/** Small programs that embed the library; the build compiles and runs them. */
+package dev.filial.examples;
