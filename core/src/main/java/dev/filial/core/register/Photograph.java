@@ -24,7 +24,8 @@ public record Photograph(String path, String sha256) {
    * @throws IllegalArgumentException if it is not 64 hexadecimal digits
    */
   public Photograph {
-    Objects.requireNonNull(path, "path");
+    Require.text("path", path);
+    Objects.requireNonNull(sha256, "sha256");
     if (!sha256.matches("[0-9a-f]{64}")) {
       throw new IllegalArgumentException(
           "\"" + sha256 + "\" is not a SHA-256 digest: 64 of the digits 0-9 and a-f");
