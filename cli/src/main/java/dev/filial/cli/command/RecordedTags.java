@@ -65,14 +65,15 @@ record RecordedTags(
     if (tags.size() == 1) {
       screen.tag(tags.get(0).lines().toArray(String[]::new));
     } else if (!tags.isEmpty()) {
-      screen.tag(lines());
+      screen.say("Write on the tags, each of which is one line here, | where a new line begins:");
+      lines().forEach(line -> screen.indented(2, line));
     }
     if (!next.isEmpty()) {
       screen.next(next);
     }
   }
 
-  private String[] lines() {
+  private List<String> lines() {
     List<String> lines = new ArrayList<>();
     int last = tags.size() - 1;
     for (int i = 0; i <= last; i++) {
@@ -84,6 +85,6 @@ record RecordedTags(
       }
       lines.add(String.join(" | ", tags.get(i).lines()));
     }
-    return lines.toArray(String[]::new);
+    return lines;
   }
 }

@@ -18,7 +18,7 @@ public final class Precautions {
 
   private static final Pattern CHEMICAL =
       Pattern.compile(
-          "\\b(?:(?:hydrogen )?peroxide|h2o2|bleach|hypochlorite|chlorine|(?:per)?manganate"
+          "\\b(?:(?:hydrogen )?peroxide|h2o2|bleach|hypochlorite|chlorine|permanganate"
               + "|fungicid|sulphur|sulfur|captan|thiram|mancozeb|propamocarb|copper|disinfect)");
   private static final Pattern ELECTRIC =
       Pattern.compile(
