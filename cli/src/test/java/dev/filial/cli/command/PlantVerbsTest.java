@@ -25,7 +25,8 @@ class PlantVerbsTest {
 
   @Test
   void aPlantGetsTheNextCodeOfTheYearOfItsDate() {
-    assertThat(bench.done("plant", "Echeveria", "laui", "--field", "KB 117", "--from", "Lena Muster"))
+    assertThat(
+            bench.done("plant", "Echeveria", "laui", "--field", "KB 117", "--from", "Lena Muster"))
         .isEqualTo(
             """
             Entry 2: 26-001M acquired: Echeveria laui, KB 117, from Lena Muster.

@@ -117,7 +117,7 @@ class EntriesPageTest {
     return section
         .lines()
         .filter(line -> line.startsWith("| `{"))
-        .map(line -> unquoted(line.split(" *\\| *")[1]))
+        .map(line -> unquoted(line.split(" *\\| *", -1)[1]))
         .toList();
   }
 
