@@ -117,7 +117,9 @@ public final class ExpectedShares {
           .makeup()
           .shares()
           .forEach((taxon, share) -> shares[plant * width + column(taxon)] = share.toDouble());
-      addUnknown(plant, founder.makeup().unknownShare().toDouble());
+      if (pedigree.hasUnknown()) {
+        addUnknown(plant, founder.makeup().unknownShare().toDouble());
+      }
     } else if (pedigree.isRamet(plant)) {
       add(plant, 1.0, pedigree.rametOf(plant));
     } else {

@@ -1,7 +1,6 @@
 package dev.filial.core.name;
 
 import java.util.Comparator;
-import java.util.Locale;
 
 /**
  * The code on a tag: year, running number, and what of it is meant, as {@code 26-013E-7}.
@@ -170,7 +169,8 @@ public record Code(int year, long number, Part part) implements Comparable<Code>
    * @throws CodeException if the text is no code; the message says what to write
    */
   public static Code parse(String text) {
-    return CodeReader.read(text);
+    Code canonical = CanonicalCode.read(text);
+    return canonical == null ? CodeReader.read(text) : canonical;
   }
 
   /** The code as it is written on a tag: {@code 26-013E-7}. */
@@ -180,7 +180,16 @@ public record Code(int year, long number, Part part) implements Comparable<Code>
 
   /** Year and number without letter and suffix: {@code 26-013}. */
   public String digits() {
-    return String.format(Locale.ROOT, "%02d-%03d", year, number);
+    // By hand: a register writes and reads codes by the thousand, and a formatter starts slowly.
+    StringBuilder digits = new StringBuilder(8);
+    if (year < 10) {
+      digits.append('0');
+    }
+    digits.append(year).append('-');
+    if (number < 100) {
+      digits.append(number < 10 ? "00" : "0");
+    }
+    return digits.append(number).toString();
   }
 
   /** The check letter: {@code E} for 26-013. */

@@ -73,7 +73,10 @@ final class Assembly {
         first[i] = founders.size();
         second[i] = Pedigree.UNKNOWN;
         founders.add(founder);
-        unknown = unknown || !founder.makeup().unknownShare().isZero();
+        unknown =
+            unknown
+                || (founder.standing() != Standing.PURE
+                    && !founder.makeup().unknownShare().isZero());
         ploidy[i] = (short) founder.ploidy();
       }
       case Kind.RAMET -> {

@@ -333,9 +333,6 @@ public final class Pedigree {
           found.set(parent);
         }
       }
-      if (i == 0) {
-        break;
-      }
     }
     return found;
   }

@@ -54,6 +54,7 @@ final class Rules {
     } else if (statement instanceof FruitRecorded fruit) {
       requireKind(fruit.cross(), Item.Kind.CROSS);
       stock.requireNotBefore(fruit.date(), fruit.cross(), "the cross was made");
+      new FruitRules(book, warnings).check(fruit);
     } else if (statement instanceof Harvested harvest) {
       requireKind(harvest.lot().whole(), Item.Kind.CROSS);
       stock.requireNotBefore(harvest.date(), harvest.lot().whole(), "the cross was made");

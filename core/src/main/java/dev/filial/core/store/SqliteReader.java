@@ -30,11 +30,23 @@ final class SqliteReader implements RegisterView {
    * All that {@code roots} come of; SQLite's recursive common table expression visits each once.
    */
   private static final String UPWARDS =
+      // A term for each kind of step, so that each is a look-up by key: over a view of all the
+      // steps
+      // SQLite would first write out the steps of the whole register. The same as Lineage.next.
       """
       WITH RECURSIVE up(code) AS (
         SELECT value FROM json_each(?)
         UNION
-        SELECT step.next FROM up JOIN step ON step.code = up.code
+        SELECT i.same_as FROM up JOIN item i ON i.code = up.code WHERE i.same_as IS NOT NULL
+        UNION
+        SELECT i.whole FROM up JOIN item i ON i.code = up.code
+          WHERE i.same_as IS NULL AND i.suffix > 0
+        UNION
+        SELECT d.seed FROM up JOIN item i ON i.code = up.code JOIN descent d ON d.code = up.code
+          WHERE i.same_as IS NULL
+        UNION
+        SELECT d.pollen FROM up JOIN item i ON i.code = up.code JOIN descent d ON d.code = up.code
+          WHERE i.same_as IS NULL AND d.pollen IS NOT NULL
       )
       """;
 
@@ -132,20 +144,28 @@ final class SqliteReader implements RegisterView {
         roots.stream()
             .map(code -> '"' + code.text() + '"')
             .collect(Collectors.joining(",", "[", "]"));
-    Map<String, List<Descent>> descents = new HashMap<>();
-    sql.all(
-        UPWARDS + "SELECT descent.* FROM up JOIN descent USING (code) ORDER BY code, place",
-        row ->
-            descents
-                .computeIfAbsent(row.getString("code"), any -> new ArrayList<>())
-                .add(SqliteRows.descent(row)),
-        array);
     Map<Code, Item> found = new LinkedHashMap<>();
+    // One walk brings both: the rows of a thing's descent lie beside each other under its key.
     sql.all(
-            UPWARDS + "SELECT item.* FROM up JOIN item USING (code) WHERE struck = 0",
-            row -> SqliteRows.item(row, descents.getOrDefault(row.getString("code"), List.of())),
-            array)
-        .forEach(item -> found.put(item.code(), item));
+        UPWARDS
+            + """
+              SELECT i.*, d.form, d.route, d.share, d.seed, d.seed_sets, d.pollen, d.pollen_sets
+              FROM up JOIN item i ON i.code = up.code LEFT JOIN descent d ON d.code = up.code
+              WHERE i.struck = 0
+              """,
+        row -> {
+          Code code = Code.parse(row.getString("code"));
+          Item before = found.get(code);
+          if (row.getString("form") == null) {
+            found.put(code, SqliteRows.item(row, List.of()));
+          } else if (before == null) {
+            found.put(code, SqliteRows.item(row, List.of(SqliteRows.descent(row))));
+          } else {
+            found.put(code, before.withFurtherDescent(SqliteRows.descent(row)));
+          }
+          return code;
+        },
+        array);
     return found;
   }
 

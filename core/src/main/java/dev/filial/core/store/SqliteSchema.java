@@ -107,24 +107,11 @@ final class SqliteSchema {
       remark TEXT
     ) STRICT, WITHOUT ROWID
     """,
-    "CREATE TABLE trait (key TEXT PRIMARY KEY, body TEXT NOT NULL) STRICT, WITHOUT ROWID",
-    // One step from a thing towards what it comes of; the same as Lineage.next.
-    """
-    CREATE VIEW step AS
-      SELECT code, same_as AS next FROM item WHERE same_as IS NOT NULL
-      UNION ALL
-      SELECT code, whole FROM item WHERE same_as IS NULL AND suffix > 0
-      UNION ALL
-      SELECT d.code, d.seed FROM descent d JOIN item i USING (code) WHERE i.same_as IS NULL
-      UNION ALL
-      SELECT d.code, d.pollen FROM descent d JOIN item i USING (code)
-        WHERE i.same_as IS NULL AND d.pollen IS NOT NULL
-    """
+    "CREATE TABLE trait (key TEXT PRIMARY KEY, body TEXT NOT NULL) STRICT, WITHOUT ROWID"
   };
 
-  /** The derived tables and views, to be dropped before they are made anew. */
+  /** The derived tables, to be dropped before they are made anew. */
   static final String[] DERIVED_NAMES = {
-    "VIEW step",
     "TABLE in_force",
     "TABLE concerns",
     "TABLE item",

@@ -165,6 +165,8 @@ public final class SqliteStore extends ForwardingView implements RegisterStore {
     source.setUrl("jdbc:sqlite:" + file.toAbsolutePath().toUri());
     try {
       Sql sql = new Sql(source.getConnection(), file.toString());
+      // In KiB: the two megabytes SQLite grants itself are read over and over by one deep lineage.
+      sql.run("PRAGMA cache_size = -65536");
       if (!readOnly) {
         sql.run("PRAGMA synchronous = EXTRA");
         sql.run("PRAGMA fullfsync = 1");
