@@ -51,7 +51,7 @@ class EntriesPageTest {
     section
         .lines()
         .filter(line -> line.startsWith("| `"))
-        .map(line -> line.split(" *\\| *"))
+        .map(line -> line.split(" *\\| *", -1))
         .forEach(cells -> rows.put(unquoted(cells[1]), unquoted(cells[3])));
     return rows;
   }
