@@ -46,7 +46,7 @@ class PlantVerbsTest {
     assertThat(json.propertyNames())
         .containsExactly("entry", "code", "text", "tag", "next", "warnings");
     assertThat(json.get("code").stringValue()).isEqualTo("26-001M");
-    assertThat(json.get("tag").get(0).stringValue()).isEqualTo("26-001M Echeveria laui");
+    assertThat(json.get("tag").get(0).stringValue()).startsWith("26-001M");
   }
 
   @Test
@@ -233,7 +233,7 @@ class PlantVerbsTest {
     assertThat(selfed.out()).contains("lau selfed");
     Outcome again = bench.type("taxon", "Echeveria laui");
     assertThat(again.status()).isEqualTo(1);
-    assertThat(again.err()).contains("has been declared already");
+    assertThat(again.err()).contains("was declared in entry 3; amend that entry");
   }
 
   @Test
