@@ -6,6 +6,7 @@ import dev.filial.core.answer.Telling;
 import dev.filial.core.name.Code;
 import dev.filial.core.register.Accepted;
 import dev.filial.core.register.RegisterView;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -44,6 +45,13 @@ public record Recorded(
   public Recorded withTag(RegisterView view, Code tagged) {
     List<String> lines = TagQuestion.of(view).ask(tagged).text().lines();
     return new Recorded(entry, code, text, lines, next, warnings);
+  }
+
+  /** The same with something more to be known. */
+  public Recorded withWarning(String more) {
+    List<String> all = new ArrayList<>(warnings);
+    all.add(more);
+    return new Recorded(entry, code, text, tag, next, List.copyOf(all));
   }
 
   @Override
