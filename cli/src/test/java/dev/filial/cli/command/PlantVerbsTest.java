@@ -25,7 +25,8 @@ class PlantVerbsTest {
 
   @Test
   void aPlantGetsTheNextCodeOfTheYearOfItsDate() {
-    assertThat(bench.done("plant", "Echeveria", "laui", "--field", "KB 117", "--from", "Lena Muster"))
+    assertThat(
+            bench.done("plant", "Echeveria", "laui", "--field", "KB 117", "--from", "Lena Muster"))
         .isEqualTo(
             """
             Entry 2: 26-001M acquired: Echeveria laui, KB 117, from Lena Muster.
@@ -208,7 +209,7 @@ class PlantVerbsTest {
 
     Outcome missing = bench.type("seed", "Echeveria laui");
     assertThat(missing.status()).isEqualTo(2);
-    assertThat(missing.err()).contains("COUNT is missing").contains("few, many or ?");
+    assertThat(missing.err()).contains("COUNT is missing");
     assertThat(bench.type("seed", "Echeveria laui", "lots").err()).contains("is not a count");
   }
 
