@@ -30,23 +30,23 @@ final class SqliteReader implements RegisterView {
    * All that {@code roots} come of; SQLite's recursive common table expression visits each once.
    */
   private static final String UPWARDS =
-      // A term for each kind of step, so that each is a look-up by key: over a view of all the
-      // steps
-      // SQLite would first write out the steps of the whole register. The same as Lineage.next.
+      // The same steps as Lineage.next, three columns of one row: a thing and its descent are each
+      // looked up once. Over a view of all the steps SQLite would first write out the steps of the
+      // whole register, and with a term for each kind of step it would look everything up four
+      // times.
       """
       WITH RECURSIVE up(code) AS (
         SELECT value FROM json_each(?)
         UNION
-        SELECT i.same_as FROM up JOIN item i ON i.code = up.code WHERE i.same_as IS NOT NULL
-        UNION
-        SELECT i.whole FROM up JOIN item i ON i.code = up.code
-          WHERE i.same_as IS NULL AND i.suffix > 0
-        UNION
-        SELECT d.seed FROM up JOIN item i ON i.code = up.code JOIN descent d ON d.code = up.code
-          WHERE i.same_as IS NULL
-        UNION
-        SELECT d.pollen FROM up JOIN item i ON i.code = up.code JOIN descent d ON d.code = up.code
-          WHERE i.same_as IS NULL AND d.pollen IS NOT NULL
+        SELECT CASE way.n
+            WHEN 0 THEN coalesce(i.same_as, CASE WHEN i.suffix > 0 THEN i.whole END)
+            WHEN 1 THEN CASE WHEN i.same_as IS NULL THEN d.seed END
+            ELSE CASE WHEN i.same_as IS NULL THEN d.pollen END
+          END AS next
+        FROM up CROSS JOIN item i ON i.code = up.code
+          LEFT JOIN descent d ON d.code = up.code
+          CROSS JOIN (SELECT 0 AS n UNION ALL SELECT 1 UNION ALL SELECT 2) way
+        WHERE next IS NOT NULL
       )
       """;
 
