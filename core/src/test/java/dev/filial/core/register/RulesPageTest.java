@@ -211,6 +211,26 @@ class RulesPageTest {
             cross("26-002", "24-001", "26-001", "2026-03")),
         warned("more come up than was sown", bench -> {}, germinated("25-001 S1", "2025-10", "31")),
         warned(
+            "more flowers set or failed than were tried",
+            bench ->
+                bench.say(
+                    new Pollinated(
+                        code("26-001"),
+                        code("24-001"),
+                        Bench.pollen("24-002"),
+                        null,
+                        Count.of(6),
+                        List.of(),
+                        Fraction.ZERO,
+                        Fraction.ZERO,
+                        Fraction.ZERO,
+                        null,
+                        null,
+                        false,
+                        null,
+                        null)),
+            new FruitRecorded(code("26-001"), null, Count.of(5), Count.of(2), null, null)),
+        warned(
             "selfing of a self-incompatible plant",
             bench -> bench.say(selfIncompatible("Echeveria laui")),
             cross("26-001", "24-001", new Pollen.Itself(), "2026-03")),
