@@ -77,18 +77,19 @@ class SqliteCrashTest {
     assertThat(copy).hasBinaryContent(before);
   }
 
+  /**
+   * How much of the file SQLite had got to is chance; what it shows must be the old book or none.
+   */
   @Test
-  void withoutItsJournalTheFileIsNotTakenForSound() throws Exception {
+  void withoutItsJournalTheFileIsTheOldBookOrNotTakenForSound() throws Exception {
     Path copy = asLeft();
     byte[] left = Files.readAllBytes(copy);
-    List<String> faults;
     try (SqliteStore store = SqliteStore.open(copy)) {
-      faults = store.verify().faults();
+      Verification found = store.verify();
+      assertThat(found.isSound() ? found.entries() : 4).isEqualTo(4);
     } catch (StoreException e) {
       assertThat(e.reason()).isEqualTo(Reason.DAMAGED);
-      faults = List.of(e.getMessage());
     }
-    assertThat(faults).isNotEmpty();
     assertThat(copy).hasBinaryContent(left);
   }
 
