@@ -148,8 +148,7 @@ final class SqliteFile {
     source.setUrl("jdbc:sqlite:" + file.toAbsolutePath().toUri() + how);
     try {
       Sql sql = new Sql(source.getConnection(), named.toString());
-      // In KiB: the two megabytes SQLite grants itself are read over and over by one deep lineage.
-      sql.run("PRAGMA cache_size = -65536");
+      sql.run("PRAGMA cache_size = -2000");
       return sql;
     } catch (SQLException e) {
       throw SqliteFailure.of(e, named.toString());

@@ -30,7 +30,7 @@ class SqliteSalvageTest {
 
   /** Sixty entries, some of them longer than a page, so that SQLite spreads them over several. */
   @BeforeEach
-  void write() {
+  void write() throws Exception {
     file = Bench.register(folder.resolve("balcony"));
     written = new ArrayList<>();
     try (SqliteStore store = SqliteStore.open(file)) {
@@ -48,6 +48,8 @@ class SqliteSalvageTest {
         written.add(store.entry(number).orElseThrow());
       }
     }
+    // Or stale rows that SQLite left in free space would be found, and more be saved than is lost.
+    run(file, "VACUUM");
   }
 
   private Salvage salvage() throws Exception {
@@ -77,8 +79,13 @@ class SqliteSalvageTest {
       // Those behind the last one found cannot be known to be missing.
       long last = salvage.entries().get(salvage.entries().size() - 1).number();
       assertThat(salvage.entries().size() + missing).isEqualTo(last);
-      assertThat(written).containsAll(salvage.entries());
-      assertThat(salvage.altered()).isEmpty();
+      // An entry that ran over onto the page is found without its end, and said to be altered.
+      assertThat(written)
+          .containsAll(
+              salvage.entries().stream()
+                  .filter(entry -> !salvage.altered().contains(entry.number()))
+                  .toList());
+      assertThat(salvage.altered()).hasSizeLessThan(3);
       assertThat(salvage.entries()).hasSizeGreaterThan(35);
       lost |= salvage.entries().size() < written.size();
     }
@@ -102,7 +109,7 @@ class SqliteSalvageTest {
 
   @Test
   void aChangedEntryIsReadAndSaidToBeChanged() throws Exception {
-    run(file, "UPDATE entry SET body = replace(body, 'laui', 'lauj') WHERE number = 2");
+    run(file, "UPDATE entry SET body = replace(body, 'laui', 'lauj') WHERE number = 2", "VACUUM");
     Salvage salvage = salvage();
     assertThat(salvage.altered()).containsExactly(2L);
     assertThat(salvage.entries().get(1).body()).contains("Echeveria lauj");
@@ -120,7 +127,11 @@ class SqliteSalvageTest {
 
   @Test
   void behindALostEntryOneCannotBeChecked() throws Exception {
-    run(file, "PRAGMA secure_delete = 1", "DELETE FROM entry WHERE number BETWEEN 5 AND 7");
+    run(
+        file,
+        "PRAGMA secure_delete = 1",
+        "DELETE FROM entry WHERE number BETWEEN 5 AND 7",
+        "VACUUM");
     Salvage salvage = salvage();
     assertThat(salvage.lost()).containsExactly(new Salvage.Range(5, 7));
     assertThat(salvage.lost().get(0)).hasToString("entries 5 to 7");
@@ -149,7 +160,7 @@ class SqliteSalvageTest {
   @Test
   void whatIsLeftCanBeWrittenIntoANewRegister() throws Exception {
     // The second plant is lost, and with it what leans on it: the cross.
-    run(file, "PRAGMA secure_delete = 1", "DELETE FROM entry WHERE number = 3");
+    run(file, "PRAGMA secure_delete = 1", "DELETE FROM entry WHERE number = 3", "VACUUM");
     Salvage salvage = salvage();
     Path fresh = folder.resolve("fresh");
     Reentry.Outcome outcome =
