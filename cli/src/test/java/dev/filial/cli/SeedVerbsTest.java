@@ -141,7 +141,7 @@ class SeedVerbsTest {
     assertThat(outcome.status()).isEqualTo(1);
     // H3 was given away: two are left to choose from.
     assertThat(outcome.err())
-        .contains("26-013E has 2 seed lots: 26-013E H1 (60), 26-013E H2 (60); name one of");
+        .contains("26-013E has 2 seed lots: 26-013E H1 (60), 26-013E H2 (60); name");
   }
 
   @Test

@@ -215,7 +215,7 @@ class SowingVerbsTest {
   void thePickedAreTalliedNext() {
     assertThat(filial("number", "26-013 P2", "2", "--picked-for", "tips").out())
         .contains("picked for tips")
-        .contains("filial tally \"26-013E P2\" tips STATE=COUNT ...");
+        .contains("filial tally \"26-013E P2\"\n      tips STATE=COUNT ...");
     assertThat(filial("number", "26-013 P2", "2", "--picked-for", "beauty").err())
         .contains("no trait is called \"beauty\"");
   }

@@ -52,8 +52,7 @@ public final class CrossCommand implements BenchCommand {
     pollenParent = words.optionalArgument("POLLEN_PARENT", "The plant whose pollen was put on it.");
     pollen = new PollenOptions(words);
     flowers =
-        words.option(
-            "--flowers", "COUNT", "How many flowers were pollinated.", RecordReadings.COUNT);
+        words.option("--flowers", "COUNT", "How many flowers were pollinated.", Reading.COUNT);
     protection = new ProtectionFlags(words);
     selfs =
         words.option(
@@ -95,7 +94,8 @@ public final class CrossCommand implements BenchCommand {
             "Records one pollination. The same pair on another day is another cross. At a terminal"
                 + " the parents can be left out: you are asked, and Enter takes those of the cross"
                 + " before.")
-        .example("filial cross 22-001 22-002 --flowers 3 --bagged");
+        .example("filial cross Rosa Lilo --flowers 3 --bagged")
+        .example("filial cross Lilo --open --perhaps Rosa=2 --perhaps 22-004 --unknown 1/4");
   }
 
   /**

@@ -3,6 +3,7 @@ package dev.filial.cli.command;
 import dev.filial.cli.frame.Answer;
 import dev.filial.cli.frame.Bench;
 import dev.filial.cli.frame.BenchCommand;
+import dev.filial.cli.frame.CommandLine;
 import dev.filial.cli.frame.OpenRegister;
 import dev.filial.cli.frame.OpenRegister.Writing;
 import dev.filial.cli.frame.Reading;
@@ -38,7 +39,7 @@ public final class FateCommand implements BenchCommand {
                 "--count",
                 "COUNT",
                 "How many of each pot or seed lot; otherwise all of it.",
-                RecordReadings.COUNT);
+                Reading.COUNT);
     cause = words.option("--cause", "TEXT", why, RecordReadings.LINE);
     date = new DateOption(words, event);
     remark = words.option("--remark", "TEXT", "Anything else.", RecordReadings.LINE);
@@ -51,7 +52,7 @@ public final class FateCommand implements BenchCommand {
         .describe(
             "Records that plants died, or some or all of a pot. They stay in the register, and so"
                 + " does all that was raised from them.")
-        .example("filial died 22-001 --cause \"red spider\"");
+        .example("filial died 24-007-3 --cause \"red spider\"");
     return new FateCommand(words, Fate.DEAD, "it died", "What of, if you know.");
   }
 
@@ -59,7 +60,7 @@ public final class FateCommand implements BenchCommand {
   public static BenchCommand discard(Words words) {
     words
         .describe("Records that plants, seed, or some of a pot were thrown out.")
-        .example("filial discard 22-001 --cause \"weak growth\"");
+        .example("filial discard 24-007-3 --cause \"weak growth\"");
     return new FateCommand(words, Fate.DISCARDED, "it was thrown out", "Why.");
   }
 
@@ -67,7 +68,7 @@ public final class FateCommand implements BenchCommand {
   public static BenchCommand keep(Words words) {
     words
         .describe("Marks plants, pots or seed as worth keeping.")
-        .example("filial keep 22-001 --cause \"the best of its sisters\"");
+        .example("filial keep 24-007-2 --cause \"the best of its sisters\"");
     return new FateCommand(words, Fate.KEPT, "that was decided", "What for.");
   }
 
@@ -93,7 +94,7 @@ public final class FateCommand implements BenchCommand {
         accepted,
         Several.only(codes),
         fate == Fate.KEPT
-            ? "all that is known of it: filial show " + codes.get(0).text()
+            ? "all that is known of it: filial show " + CommandLine.quoted(codes.get(0).text())
             : "if that was the wrong one: filial undo");
   }
 }

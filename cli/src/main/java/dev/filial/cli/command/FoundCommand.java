@@ -50,7 +50,7 @@ public final class FoundCommand implements BenchCommand {
         .describe(
             "Records a plant that lost its tag. It gets a code of its own, and every answer about"
                 + " it weighs what it may be.")
-        .example("filial found 22-001=2 22-002 --unknown 10%");
+        .example("filial found 24-007-3=2 24-008-1 --unknown 10%");
   }
 
   @Override

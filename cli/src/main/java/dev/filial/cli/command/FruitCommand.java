@@ -5,6 +5,7 @@ import dev.filial.cli.frame.Bench;
 import dev.filial.cli.frame.BenchCommand;
 import dev.filial.cli.frame.OpenRegister;
 import dev.filial.cli.frame.OpenRegister.Writing;
+import dev.filial.cli.frame.Reading;
 import dev.filial.cli.frame.Recorded;
 import dev.filial.cli.frame.Trouble;
 import dev.filial.cli.frame.Words;
@@ -29,9 +30,8 @@ public final class FruitCommand implements BenchCommand {
   /** Declares its words. */
   public FruitCommand(Words words) {
     cross = words.argument("CROSS", "The code of the cross.");
-    set =
-        words.option("--set", "COUNT", "How many of its flowers set fruit.", RecordReadings.COUNT);
-    failed = words.option("--failed", "COUNT", "How many failed.", RecordReadings.COUNT);
+    set = words.option("--set", "COUNT", "How many of its flowers set fruit.", Reading.COUNT);
+    failed = words.option("--failed", "COUNT", "How many failed.", Reading.COUNT);
     why = words.option("--why", "TEXT", "Why they failed, if you know.", RecordReadings.LINE);
     date = new DateOption(words, "that was seen");
     remark = words.option("--remark", "TEXT", "Anything else.", RecordReadings.LINE);
@@ -40,7 +40,7 @@ public final class FruitCommand implements BenchCommand {
         .describe(
             "Records how the flowers of a cross fared. Flowers that were recorded once are not"
                 + " counted again the next time.")
-        .example("filial fruit 26-001 --set 2 --failed 1 --why \"rotted in the rain\"");
+        .example("filial fruit 26-014 --set 2 --failed 1 --why \"rotted in the rain\"");
   }
 
   @Override

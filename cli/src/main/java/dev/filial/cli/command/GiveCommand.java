@@ -6,16 +6,12 @@ import dev.filial.cli.frame.BenchCommand;
 import dev.filial.cli.frame.OpenRegister;
 import dev.filial.cli.frame.OpenRegister.Writing;
 import dev.filial.cli.frame.Reading;
-import dev.filial.cli.frame.Recorded;
 import dev.filial.cli.frame.Words;
-import dev.filial.core.answer.TagQuestion;
-import dev.filial.core.answer.Telling;
 import dev.filial.core.name.Code;
 import dev.filial.core.register.Accepted;
 import dev.filial.core.register.Count;
 import dev.filial.core.register.Fate;
 import dev.filial.core.register.FateRecorded;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
@@ -48,7 +44,7 @@ public final class GiveCommand implements BenchCommand {
             "--count",
             "COUNT",
             "How many of each pot or seed lot; otherwise all of it.",
-            RecordReadings.COUNT);
+            Reading.COUNT);
     to = words.option("--to", "NAME", "Who has it now.", RecordReadings.LINE);
     abroad =
         words.flag("--abroad", "It goes across a border: be told what to ask about beforehand.");
@@ -59,7 +55,7 @@ public final class GiveCommand implements BenchCommand {
         .describe(
             "Records that plants, seed, or some of a pot left the house. The code they travel with"
                 + " has your mark before it, so that it is never taken for somebody else's.")
-        .example("filial give 22-001 --to \"Lena Muster\"");
+        .example("filial give 24-007-3 --to \"Lena Muster\"");
   }
 
   @Override
@@ -82,15 +78,6 @@ public final class GiveCommand implements BenchCommand {
                 to.get().orElse(null),
                 null,
                 remark.get().orElse(null)));
-    TagQuestion travelling = TagQuestion.of(writing.view()).withMark(true);
-    List<String> tags = new ArrayList<>();
-    codes.forEach(code -> tags.addAll(travelling.ask(code).text().lines()));
-    return new Recorded(
-        accepted.entry().number(),
-        Several.only(codes),
-        Telling.of(accepted.entry().statement()),
-        List.copyOf(tags),
-        "",
-        writing.warnings());
+    return RecordedTags.travelling(writing, accepted, codes, "");
   }
 }

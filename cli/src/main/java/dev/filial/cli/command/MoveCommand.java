@@ -3,6 +3,7 @@ package dev.filial.cli.command;
 import dev.filial.cli.frame.Answer;
 import dev.filial.cli.frame.Bench;
 import dev.filial.cli.frame.BenchCommand;
+import dev.filial.cli.frame.CommandLine;
 import dev.filial.cli.frame.OpenRegister;
 import dev.filial.cli.frame.OpenRegister.Writing;
 import dev.filial.cli.frame.Reading;
@@ -33,7 +34,7 @@ public final class MoveCommand implements BenchCommand {
     register = OpenRegister.toWrite(words);
     words
         .describe("Records that plants, pots or packets stand somewhere else now.")
-        .example("filial move 22-001 22-002 --to \"cold frame\"");
+        .example("filial move 22-001 24-007-2 --to \"cold frame\"");
   }
 
   @Override
@@ -50,6 +51,6 @@ public final class MoveCommand implements BenchCommand {
         writing,
         accepted,
         Several.only(codes),
-        "all that is known of it: filial show " + codes.get(0).text());
+        "all that is known of it: filial show " + CommandLine.quoted(codes.get(0).text()));
   }
 }

@@ -34,7 +34,7 @@ public final class NameCommand implements BenchCommand {
         .describe(
             "Gives a plant a further name: its own, or its code in an old notebook. It can be named"
                 + " by that from then on; its seedlings never inherit it.")
-        .example("filial name 22-001 \"Grey Lady\"");
+        .example("filial name 24-007-2 \"Grey Lady\"");
   }
 
   @Override

@@ -3,6 +3,7 @@ package dev.filial.cli.command;
 import dev.filial.cli.frame.Answer;
 import dev.filial.cli.frame.Bench;
 import dev.filial.cli.frame.BenchCommand;
+import dev.filial.cli.frame.CommandLine;
 import dev.filial.cli.frame.OpenRegister;
 import dev.filial.cli.frame.OpenRegister.Writing;
 import dev.filial.cli.frame.Reading;
@@ -42,6 +43,10 @@ public final class NoteCommand implements BenchCommand {
     Code code = writing.find(what.get()).code();
     String remark = RecordReadings.line(String.join(" ", text.get()));
     Accepted accepted = writing.append(new Noted(code, remark, date.orToday(bench)));
-    return Recorded.of(writing, accepted, code, "all that is known: filial show " + code.text());
+    return Recorded.of(
+        writing,
+        accepted,
+        code,
+        "all that is known: filial show " + CommandLine.quoted(code.text()));
   }
 }

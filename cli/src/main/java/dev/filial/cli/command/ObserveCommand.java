@@ -3,6 +3,7 @@ package dev.filial.cli.command;
 import dev.filial.cli.frame.Answer;
 import dev.filial.cli.frame.Bench;
 import dev.filial.cli.frame.BenchCommand;
+import dev.filial.cli.frame.CommandLine;
 import dev.filial.cli.frame.OpenRegister;
 import dev.filial.cli.frame.OpenRegister.Writing;
 import dev.filial.cli.frame.Reading;
@@ -53,7 +54,7 @@ public final class ObserveCommand implements BenchCommand {
         .describe(
             "Records what one plant showed. How many seedlings of a sowing or a pot showed what is"
                 + " recorded with: filial tally.")
-        .example("filial observe 22-001 \"leaf tip\" red");
+        .example("filial observe 26-013-1 tips red");
   }
 
   @Override
@@ -80,7 +81,7 @@ public final class ObserveCommand implements BenchCommand {
         code,
         code.isSeedling()
             ? "worth keeping? filial keep " + code.text() + ", or filial discard " + code.text()
-            : "all that was seen: filial show " + code.text());
+            : "all that was seen: filial show " + CommandLine.quoted(code.text()));
   }
 
   /** The state that was typed, in the case in which it was declared. */

@@ -53,7 +53,7 @@ public final class OffsetCommand implements BenchCommand {
         .describe(
             "Records a plant grown on from a piece of another: the same plant once more, so what"
                 + " is seen on one is true of both.")
-        .example("filial offset 22-001 --how \"leaf cutting\"");
+        .example("filial offset Lilo --how \"leaf cutting\"");
   }
 
   @Override

@@ -3,7 +3,6 @@ package dev.filial.cli.command;
 import dev.filial.cli.frame.Reading;
 import dev.filial.core.name.Code;
 import dev.filial.core.number.Fraction;
-import dev.filial.core.register.Count;
 import java.math.BigDecimal;
 
 /** How the words of what is recorded become values. */
@@ -11,9 +10,6 @@ final class RecordReadings {
 
   /** A code as people type it. */
   static final Reading<Code> CODE = (text, bench) -> Code.parse(text);
-
-  /** 80, ~80, few, many or ?. */
-  static final Reading<Count> COUNT = (text, bench) -> Count.parse(text);
 
   /** 5%, 1/20 or 0.05: a part of a whole. */
   static final Reading<Fraction> SHARE =

@@ -11,10 +11,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * An entry that gave out several codes, each of which wants a tag.
+ * An entry that gave out codes, or sent things away, each of which wants a tag.
  *
  * @param entry the number of the entry
- * @param codes the codes it gave out
+ * @param codes the codes it gave out or speaks of
  * @param text what it says
  * @param tags what to write on each tag
  * @param next what comes next at the bench, or what to type next
@@ -42,7 +42,21 @@ record RecordedTags(
 
   static RecordedTags of(
       OpenRegister.Writing writing, Accepted accepted, List<Code> codes, String next) {
-    TagQuestion question = TagQuestion.of(writing.view());
+    return of(writing, accepted, codes, next, TagQuestion.of(writing.view()));
+  }
+
+  /** The same for what leaves the house, with the grower's mark before each code. */
+  static RecordedTags travelling(
+      OpenRegister.Writing writing, Accepted accepted, List<Code> codes, String next) {
+    return of(writing, accepted, codes, next, TagQuestion.of(writing.view()).withMark(true));
+  }
+
+  private static RecordedTags of(
+      OpenRegister.Writing writing,
+      Accepted accepted,
+      List<Code> codes,
+      String next,
+      TagQuestion question) {
     return new RecordedTags(
         accepted.entry().number(),
         codes,
@@ -61,7 +75,7 @@ record RecordedTags(
 
   @Override
   public void show(Screen screen) {
-    screen.say("Entry " + entry + ": " + text + ".");
+    screen.say("Entry " + entry + ": " + text + (text.endsWith(".") ? "" : "."));
     if (tags.size() == 1) {
       screen.tag(tags.get(0).lines().toArray(String[]::new));
     } else if (!tags.isEmpty()) {

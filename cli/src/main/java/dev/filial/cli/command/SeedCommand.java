@@ -3,10 +3,11 @@ package dev.filial.cli.command;
 import dev.filial.cli.frame.Answer;
 import dev.filial.cli.frame.Bench;
 import dev.filial.cli.frame.BenchCommand;
+import dev.filial.cli.frame.LeftOut;
 import dev.filial.cli.frame.OpenRegister;
 import dev.filial.cli.frame.OpenRegister.Writing;
+import dev.filial.cli.frame.Reading;
 import dev.filial.cli.frame.Recorded;
-import dev.filial.cli.frame.Trouble;
 import dev.filial.cli.frame.Words;
 import dev.filial.core.answer.DeterminationReading;
 import dev.filial.core.name.Code;
@@ -34,8 +35,7 @@ public final class SeedCommand implements BenchCommand {
     taxon =
         words.optionalArgument("TAXON", "The name on the packet, in quotes; ? if nobody knows.");
     count =
-        words.optionalArgument(
-            "COUNT", "How many seeds: 80, ~80, few, many or ?.", RecordReadings.COUNT);
+        words.optionalArgument("COUNT", "How many seeds: 80, ~80, few, many or ?.", Reading.COUNT);
     label = new LabelOptions(words);
     date = new DateOption(words, "it came");
     code = new CodeOption(words);
@@ -48,38 +48,26 @@ public final class SeedCommand implements BenchCommand {
         .example("filial seed \"Echeveria laui\" ~40 --from \"Lena Muster\"");
   }
 
-  private record Packet(String taxon, Count count) {}
-
   @Override
   public Answer run(Bench bench) {
-    Packet packet = packet(bench);
-    return register.write(bench, writing -> record(writing, packet, bench));
+    String written =
+        LeftOut.orAsk(
+            taxon.get(), "TAXON", "Taxon on the packet, ? if unknown", "?", Reading.TEXT, bench);
+    Count seeds =
+        LeftOut.orAsk(
+            count.get(),
+            "COUNT",
+            "How many seeds (80, ~80, few, many or ?)",
+            "?",
+            Reading.COUNT,
+            bench);
+    return register.write(bench, writing -> record(writing, written, seeds, bench));
   }
 
-  private Packet packet(Bench bench) {
-    Optional<String> written =
-        taxon.get().or(() -> bench.asker().ask("Taxon on the packet, ? if unknown", "?"));
-    Optional<Count> seeds =
-        count
-            .get()
-            .or(
-                () ->
-                    bench
-                        .asker()
-                        .ask("How many seeds (80, ~80, few, many or ?)", "?")
-                        .map(Count::parse));
-    if (written.isEmpty() || seeds.isEmpty()) {
-      throw Trouble.usage(
-          written.isEmpty() ? "TAXON and COUNT are missing" : "COUNT is missing",
-          "How many seeds are in the packet? Write 80, ~80, few, many or ?.");
-    }
-    return new Packet(written.get(), seeds.get());
-  }
-
-  private Answer record(Writing writing, Packet packet, Bench bench) {
+  private Answer record(Writing writing, String written, Count seeds, Bench bench) {
     @Nullable PartialDate day = date.orToday(bench);
     Code given = code.in(writing.view(), day, bench);
-    DeterminationReading.Reading read = label.determination(writing.view(), packet.taxon());
+    DeterminationReading.Reading read = label.determination(writing.view(), written);
     read.notes().forEach(writing::note);
     Accepted accepted =
         writing.append(
@@ -88,7 +76,7 @@ public final class SeedCommand implements BenchCommand {
                 read.determination(),
                 label.provenance(),
                 day,
-                packet.count(),
+                seeds,
                 rest.place(),
                 rest.remark()));
     return Recorded.of(writing, accepted, given, "when you sow it: filial sow " + given.text())

@@ -3,6 +3,7 @@ package dev.filial.cli.command;
 import dev.filial.cli.frame.Answer;
 import dev.filial.cli.frame.Bench;
 import dev.filial.cli.frame.BenchCommand;
+import dev.filial.cli.frame.CommandLine;
 import dev.filial.cli.frame.OpenRegister;
 import dev.filial.cli.frame.OpenRegister.Writing;
 import dev.filial.cli.frame.Reading;
@@ -99,7 +100,10 @@ public final class TaxonCommand implements BenchCommand {
                 selfIncompatible.getAsBoolean(),
                 remark.get().orElse(null)));
     return Recorded.of(
-        writing, accepted, null, "enter a plant of it: filial plant \"" + declared + "\"");
+        writing,
+        accepted,
+        null,
+        "enter a plant of it: filial plant " + CommandLine.quoted(declared));
   }
 
   /** The name in full; a synonym is meant to differ by little, any other name is not. */

@@ -3,6 +3,7 @@ package dev.filial.cli.command;
 import dev.filial.cli.frame.Answer;
 import dev.filial.cli.frame.Bench;
 import dev.filial.cli.frame.BenchCommand;
+import dev.filial.cli.frame.CommandLine;
 import dev.filial.cli.frame.OpenRegister;
 import dev.filial.cli.frame.OpenRegister.Writing;
 import dev.filial.cli.frame.Recorded;
@@ -29,7 +30,8 @@ public final class TraitCommand implements BenchCommand {
 
   /** Declares its words. */
   public TraitCommand(Words words) {
-    name = words.argument("NAME", "What it is called, as \"leaf edge\".", RecordReadings.LINE);
+    name =
+        words.argument("NAME", "What it is called, as \"leaf edge\" or tips.", RecordReadings.LINE);
     states =
         words.option(
             "--states",
@@ -45,7 +47,7 @@ public final class TraitCommand implements BenchCommand {
         .describe(
             "Declares a trait that plants are looked at for. It has states, or it is scored from"
                 + " --least to --most, or it is measured in a --unit.")
-        .example("filial trait \"leaf tip\" --states red,green");
+        .example("filial trait \"leaf edge\" --states red,green");
   }
 
   @Override
@@ -80,9 +82,9 @@ public final class TraitCommand implements BenchCommand {
         writing,
         accepted,
         null,
-        "look at a plant: filial observe PLANT \""
-            + name.get()
-            + "\" "
-            + (possible.isEmpty() ? "NUMBER" : possible.get(0)));
+        "look at a plant: filial observe PLANT "
+            + CommandLine.quoted(name.get())
+            + " "
+            + (possible.isEmpty() ? "NUMBER" : CommandLine.quoted(possible.get(0))));
   }
 }

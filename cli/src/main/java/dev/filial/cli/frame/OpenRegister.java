@@ -52,7 +52,7 @@ public final class OpenRegister {
   /** Reads. */
   public <R> R read(Bench bench, Function<RegisterView, R> work) {
     try (RegisterStore store = SqliteStore.open(file.existingFile(bench))) {
-      return work.apply(store);
+      return store.read(work);
     }
   }
 

@@ -197,7 +197,10 @@ class CrossVerbsTest {
             Next: when the fruit is ripe: filial harvest 26-001M
             """);
     assertThat(bench.type("fruit", "26-1", "--failed", "2").err()).contains("4 were pollinated");
-    assertThat(bench.done("fruit", "26-1", "--set", "0")).doesNotContain("harvest");
+    bench.done("cross", "23-1", "23-3", "--date", "4 mar");
+    assertThat(bench.done("fruit", "26-2", "--set", "0", "--failed", "~9"))
+        .doesNotContain("harvest")
+        .contains("Next: how the cross stands: filial show 26-002N");
     refused(2, "how many flowers set, and how many failed?", "fruit", "26-1");
     refused(2, "--why says why", "fruit", "26-1", "--set", "1", "--why", "rotted");
     refused(1, "is a plant, not a cross", "fruit", "23-1", "--set", "1");

@@ -56,10 +56,11 @@ class FateVerbsTest {
 
   @Test
   void everyGiftOfSeveralHasItsTag() {
-    assertThat(bench.json("give", "23-001", "25-001 H1").get("tag"))
-        .map(line -> line.stringValue())
-        .filteredOn(line -> line.startsWith("KB "))
-        .hasSize(2);
+    assertThat(bench.done("give", "23-001", "25-001 H1"))
+        .contains("    KB 23-001A | Echeveria laui\n")
+        .containsPattern("    KB 25-001. H1 \\| Echeveria setosa\n");
+    assertThat(bench.json("give", "23-001").get("tags").get(0).get("lines").get(0).stringValue())
+        .startsWith("KB 23-001A");
   }
 
   @Test
@@ -96,7 +97,7 @@ class FateVerbsTest {
         .isEqualTo(
             """
             Entry 4: trait Leaf edge: red, green.
-            Next: look at a plant: filial observe PLANT "Leaf edge" red
+            Next: look at a plant: filial observe PLANT 'Leaf edge' red
             """);
     assertThat(bench.done("observe", "23-001", "leaf edge", "RED"))
         .contains("23-001A: Leaf edge red");

@@ -12,14 +12,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** Reads what an acquired plant or packet was said to be off its label. */
 public final class DeterminationReading {
-
-  private static final Pattern GENERATION =
-      Pattern.compile("F[1-9]\\d{0,3}|BC[1-9]\\d{0,3}(F[1-9]\\d{0,3})?");
 
   private final TaxonReading names;
 
@@ -62,9 +58,9 @@ public final class DeterminationReading {
    * counts as that species; one named with its genus alone stays a name of its own.
    *
    * @throws dev.filial.core.name.NameException if a name on it is none
-   * @throws RegisterRefusal if two cultivars are named, the generation is none, or an abbreviated
-   *     genus cannot be told
-   * @throws IllegalArgumentException if the shares exceed 1 or the ploidy is out of range
+   * @throws RegisterRefusal if two cultivars are named, or an abbreviated genus cannot be told
+   * @throws IllegalArgumentException if the shares exceed 1, the generation is none, or the ploidy
+   *     is out of range
    */
   public Reading read(Label label) {
     List<String> notes = new ArrayList<>();
@@ -135,13 +131,6 @@ public final class DeterminationReading {
       return null;
     }
     String generation = stated.strip().toUpperCase(Locale.ROOT);
-    if (!GENERATION.matcher(generation).matches()) {
-      throw new RegisterRefusal(
-          "\""
-              + stated
-              + "\" is no generation; write F1, F2, BC1 or BC1F2, and what else there is to say as"
-              + " a remark");
-    }
     if (makeup.size() != 2) {
       notes.add(
           generation
