@@ -139,12 +139,13 @@ public final class Corrections {
       if (kind == Pollinated.class && path.equals("seed")) {
         path = "seedParent";
       }
-      if (path.indexOf('.') < 0 && component(kind, path) == null) {
-        String name = path;
+      int dot = path.indexOf('.');
+      String first = dot < 0 ? path : path.substring(0, dot);
+      if (component(kind, first) == null) {
         List<String> inner =
-            properties(kind).stream().filter(one -> one.endsWith("." + name)).toList();
+            properties(kind).stream().filter(one -> one.endsWith("." + first)).toList();
         if (inner.size() == 1) {
-          path = inner.get(0);
+          path = inner.get(0) + path.substring(first.length());
         }
       }
       set(root, kind, path);
@@ -302,14 +303,13 @@ public final class Corrections {
     private JsonNode json(Type type) {
       boolean list =
           type instanceof ParameterizedType generic && generic.getRawType() == List.class;
-      try {
-        JsonNode node = MAPPER.readTree(value);
-        if (list ? node.isArray() : node.isObject()) {
-          return node;
+      if (value.startsWith(list ? "[" : "{")) {
+        try {
+          return MAPPER.readTree(value);
+        } catch (JacksonException e) {
+          throw new IllegalArgumentException(
+              property + " cannot be read as JSON: " + e.getOriginalMessage(), e);
         }
-      } catch (JacksonException e) {
-        throw new IllegalArgumentException(
-            property + " cannot be read as JSON: " + e.getOriginalMessage(), e);
       }
       throw new IllegalArgumentException(
           property
