@@ -7,9 +7,12 @@ import dev.filial.core.ancestry.Level;
 import dev.filial.core.ancestry.Shares;
 import dev.filial.core.name.Code;
 import dev.filial.core.number.Fraction;
+import dev.filial.core.pedigree.Descent;
+import dev.filial.core.pedigree.Pedigree;
 import dev.filial.core.register.Item;
 import dev.filial.core.register.RegisterView;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -89,7 +92,8 @@ public final class AncestryQuestion {
    * @param seedParentLine the plants from this one back whose cytoplasm it has
    * @param cytoplasm the same in words, with the taxon
    * @param ploidy chromosome sets; 0 when they differ between the ways it may have come about
-   * @param ancestors how many plants stand behind it, as recorded
+   * @param ancestors how many different plants stand behind it, an offset being the plant it was
+   *     taken from, over all the ways it may have come about
    * @param notes doubts the answer leans on, one sentence each
    */
   public record Ancestry(
@@ -145,8 +149,31 @@ public final class AncestryQuestion {
         expected.seedLine().line(),
         expected.seedLine().text(),
         behind.pedigree().ploidy(behind.pedigree().indexOf(name)),
-        behind.pedigree().size() - 1,
+        ancestors(behind, name),
         behind.notes());
+  }
+
+  /** How many genotypes stand behind the plant. */
+  private static int ancestors(RegisterPedigree behind, String name) {
+    Pedigree pedigree = behind.pedigree();
+    int asked = pedigree.indexOf(name);
+    BitSet plants = new BitSet();
+    BitSet repeated = new BitSet();
+    pedigree.ancestors(asked).stream()
+        .forEach(
+            plant -> {
+              plants.set(pedigree.genet(plant));
+              for (Descent descent : pedigree.descents(plant)) {
+                // What a plant may be is that plant again, and no ancestor of it.
+                if (descent instanceof Descent.Copy copy
+                    && behind.item(pedigree.code(copy.of())).isEmpty()) {
+                  repeated.set(copy.of());
+                }
+              }
+            });
+    plants.clear(pedigree.genet(asked));
+    plants.andNot(repeated);
+    return plants.cardinality();
   }
 
   static List<TaxonShare> largestFirst(Shares shares) {

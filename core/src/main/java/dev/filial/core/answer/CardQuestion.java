@@ -10,10 +10,11 @@ import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.SeedAcquired;
 import dev.filial.core.register.Statement;
 import dev.filial.core.register.Subject;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
@@ -40,7 +41,7 @@ public final class CardQuestion {
    * @param what its taxon, or its parents
    * @param names its own names
    * @param readAs the code that was asked for, when that record was joined with this one; else null
-   * @param fate what became of it
+   * @param fate what became of it; nothing for a cross or a packet, of which nothing becomes
    * @param since the day it came about or came here, or null
    * @param until the day it left, or null
    * @param count how many there are now, or null
@@ -82,7 +83,7 @@ public final class CardQuestion {
         Describing.of(view, item),
         names(records),
         item.code().equals(code) ? null : code,
-        fate(item),
+        Describing.fate(item),
         item.since(),
         item.until(),
         item.count(),
@@ -98,18 +99,14 @@ public final class CardQuestion {
         entries.stream().map(entry -> Said.of(view, entry)).toList());
   }
 
-  /** The record and those that were joined with it. */
+  /** The record and those that are read as it, over any number of joins. */
   private Set<Code> records(Item item) {
     Set<Code> records = new LinkedHashSet<>();
-    records.add(item.code());
-    for (long entry : view.entriesOn(Subject.of(item.code()))) {
-      for (Subject subject : view.effective(entry).orElseThrow().subjects()) {
-        if (subject.kind() == Subject.Kind.CODE) {
-          Code other = Code.parse(subject.key());
-          view.item(other)
-              .filter(found -> item.code().equals(found.sameAs()))
-              .ifPresent(found -> records.add(other));
-        }
+    Deque<Code> open = new ArrayDeque<>(List.of(item.code()));
+    while (!open.isEmpty()) {
+      Code record = open.remove();
+      if (records.add(record)) {
+        open.addAll(Offspring.joined(view, record));
       }
     }
     return records;
@@ -119,12 +116,6 @@ public final class CardQuestion {
     List<String> names = new ArrayList<>();
     records.forEach(record -> view.item(record).ifPresent(item -> names.addAll(item.names())));
     return names.stream().distinct().toList();
-  }
-
-  private static String fate(Item item) {
-    return item.neverHeld()
-        ? "never held here"
-        : item.fate().name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
   private @Nullable Provenance provenance(Item item) {

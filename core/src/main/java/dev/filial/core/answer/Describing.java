@@ -1,14 +1,19 @@
 package dev.filial.core.answer;
 
+import dev.filial.core.name.Code;
 import dev.filial.core.name.TaxonName;
+import dev.filial.core.pedigree.Route;
 import dev.filial.core.register.Descent;
 import dev.filial.core.register.Determination;
+import dev.filial.core.register.Fate;
 import dev.filial.core.register.Item;
 import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.Taxon;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** Names things in few words. */
 public final class Describing {
@@ -45,35 +50,55 @@ public final class Describing {
    * @return as {@code Echeveria laui} or {@code 24-001A × 24-002C}
    */
   public static String of(RegisterView view, Item item) {
-    Item said =
-        item.kind() == Item.Kind.PLANT || item.code().isWhole()
-            ? item
-            : view.item(item.code().whole()).orElse(item);
+    return of(view, item, Code::text);
+  }
+
+  /**
+   * The same, parents being called as {@code parentName} has it.
+   *
+   * @return as {@code laui × agavoides}
+   */
+  static String of(RegisterView view, Item item, Function<Code, String> parentName) {
+    Item said = origin(view, item);
     if (said.descent().isEmpty()) {
-      return acquired(view, said);
+      return acquired(view, said.determination());
+    }
+    if (said.kind() == Item.Kind.CROSS) {
+      return parents(said, parentName);
     }
     Descent first = said.descent().get(0);
-    return switch (first.form()) {
-      case COPY ->
-          said.descent().size() == 1 && first.share().isOne()
-              ? "ramet of " + first.seed().text()
-              : "one of " + seeds(said);
-      case DOUBLED -> "doubled ramet of " + first.seed().text();
-      case SIBLING -> (said.kind() == Item.Kind.MIXTURE ? "mixture of " : "one of ") + seeds(said);
-      case SEXUAL -> parents(said);
-    };
+    boolean certain = said.descent().size() == 1 && first.share().isOne();
+    if (certain && first.form() != Descent.Form.SIBLING) {
+      String source = parentName.apply(first.seed());
+      return (first.form() == Descent.Form.DOUBLED ? "doubled offset of " : "offset of ") + source;
+    }
+    String several =
+        said.descent().stream()
+            .map(descent -> parentName.apply(descent.seed()))
+            .collect(Collectors.joining(", "));
+    if (said.kind() == Item.Kind.MIXTURE) {
+      return "mixture of " + several;
+    }
+    boolean orElse =
+        !said.descent().stream()
+            .map(Descent::share)
+            .reduce(first.share().minus(first.share()), (sum, share) -> sum.plus(share))
+            .isOne();
+    return "one of " + several + (orElse ? ", or something else" : "");
   }
 
-  private static String seeds(Item item) {
-    return item.descent().stream()
-        .map(descent -> descent.seed().text())
-        .collect(Collectors.joining(", "));
+  /** The thing itself, or for what stands under a whole code, what that code stands for. */
+  static Item origin(RegisterView view, Item item) {
+    return item.kind() == Item.Kind.PLANT || item.code().isWhole()
+        ? item
+        : view.item(item.code().whole()).orElse(item);
   }
 
-  private static String parents(Item item) {
-    String seed = item.descent().get(0).seed().text();
+  private static String parents(Item cross, Function<Code, String> parentName) {
+    Descent first = cross.descent().get(0);
+    String seed = parentName.apply(first.seed());
     List<Descent> intended =
-        item.descent().stream()
+        cross.descent().stream()
             .filter(
                 descent ->
                     switch (descent.route()) {
@@ -82,51 +107,96 @@ public final class Describing {
                     })
             .toList();
     if (intended.isEmpty()) {
-      return seed + " selfed";
+      boolean selfed =
+          cross.descent().stream().anyMatch(descent -> descent.route() == Route.SELFING);
+      return first.route() == Route.APOMIXIS
+          ? seed + " without fertilisation"
+          : seed + (selfed ? " selfed" : " × ?");
     }
-    String pollen =
+    List<String> pollen =
         intended.stream()
-            .map(descent -> descent.pollen() == null ? "?" : descent.pollen().text())
+            .map(descent -> descent.pollen() == null ? "?" : parentName.apply(descent.pollen()))
             .distinct()
-            .collect(Collectors.joining("/"));
+            .toList();
     return switch (intended.get(0).route()) {
       case OPEN_POLLINATION ->
-          seed + " open" + (pollen.equals("?") ? "" : " (" + pollen.replace("/", ", ") + ")");
-      case POLLEN_MIX -> seed + " × mix of " + pollen.replace("/", ", ");
-      default -> seed + " × " + pollen;
+          seed + " open" + (pollen.equals(List.of("?")) ? "" : " (" + join(pollen) + ")");
+      case POLLEN_MIX -> seed + " × mix of " + join(pollen);
+      default -> seed + " × " + join(pollen);
     };
   }
 
-  private static String acquired(RegisterView view, Item item) {
-    Determination said = item.determination();
+  private static String join(List<String> words) {
+    return String.join(", ", words);
+  }
+
+  private static String acquired(RegisterView view, Determination said) {
     if (said.taxon() == null) {
       return determination(said);
     }
-    Taxon accepted = view.accepted(said.taxon());
-    TaxonName name = TaxonName.parse(accepted.name()).withoutAuthors();
-    String qualifier =
-        TaxonName.parse(said.taxon())
-            .qualifier()
-            .map(doubt -> " (" + doubt.text() + ")")
-            .orElse("");
-    Determination rest =
-        new Determination(
-            name.unqualified().text(),
-            said.cultivar(),
-            said.makeup(),
-            said.generation(),
-            said.ploidy());
-    return determination(rest) + qualifier;
+    String doubt =
+        TaxonName.parse(said.taxon()).qualifier().map(q -> " (" + q.text() + ")").orElse("");
+    return determination(
+            new Determination(
+                name(view, said.taxon()).text(),
+                said.cultivar(),
+                said.makeup(),
+                said.generation(),
+                said.ploidy()))
+        + doubt;
+  }
+
+  /** The accepted name of the taxon written so, without authors and without doubts. */
+  static TaxonName name(RegisterView view, String written) {
+    return TaxonName.parse(view.accepted(written).name()).unqualified().withoutAuthors();
   }
 
   /**
-   * The shortest name of the taxon written so that a tag can bear: as declared, else the epithet.
+   * The shortest name of the taxon written so that a tag can bear: as declared, else the cultivar
+   * or the epithet; cf. or aff. before it where it was written with that.
    */
   static String shortName(RegisterView view, String written) {
     Taxon taxon = view.accepted(written);
-    if (taxon.declared() != null && taxon.declared().shortName() != null) {
-      return taxon.declared().shortName();
+    String name =
+        taxon.declared() != null && taxon.declared().shortName() != null
+            ? taxon.declared().shortName()
+            : TaxonName.parse(taxon.name()).unqualified().shortName();
+    return TaxonName.parse(written).qualifier().map(doubt -> doubt.text() + " ").orElse("") + name;
+  }
+
+  /** What an acquired plant is in as few words as a tag can bear; null when it is of no name. */
+  static @Nullable String shortest(RegisterView view, Determination said) {
+    if (said.cultivar() != null) {
+      return "'" + said.cultivar() + "'";
     }
-    return TaxonName.parse(taxon.name()).shortName();
+    if (said.taxon() != null) {
+      return shortName(view, said.taxon());
+    }
+    return said.makeup().isEmpty()
+        ? null
+        : said.makeup().keySet().stream()
+            .map(name -> shortName(view, name))
+            .collect(Collectors.joining(" + "));
+  }
+
+  /** What became of a thing; nothing for a cross and its like, of which nothing becomes. */
+  static String fate(Item item) {
+    if (item.neverHeld()) {
+      return "never held here";
+    }
+    if (item.kind().isFamily()) {
+      return "";
+    }
+    if (item.fate() == Fate.ALIVE && item.kind() == Item.Kind.LOT) {
+      return "in store";
+    }
+    return switch (item.fate()) {
+      case ALIVE -> "alive";
+      case KEPT -> "kept";
+      case DISCARDED -> "discarded";
+      case DEAD -> "dead";
+      case GIVEN -> "given away";
+      case USED_UP -> "used up";
+    };
   }
 }

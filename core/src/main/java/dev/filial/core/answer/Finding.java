@@ -13,6 +13,7 @@ import dev.filial.core.register.RegisterOpened;
 import dev.filial.core.register.RegisterRefusal;
 import dev.filial.core.register.RegisterView;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +21,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What somebody means by what they read off a tag or know by name: a code, the grower's mark before
@@ -30,6 +32,9 @@ public final class Finding {
 
   /** How many possibilities are named. */
   private static final int NAMED = 8;
+
+  /** How many names of the same beginning are looked at. */
+  private static final int LOOKED_AT = 1000;
 
   private final RegisterView view;
 
@@ -54,22 +59,32 @@ public final class Finding {
   public record Match(Code code, String kind, String what, List<String> names, String why) {}
 
   /**
-   * The one thing meant.
+   * The one thing meant; of a record that was joined with another, the other.
    *
    * @throws RegisterRefusal if nothing is, or several may be; the message names those near it
    */
   public Item one(String text) {
+    return Things.required(view, code(text));
+  }
+
+  /**
+   * The code of the one thing meant, as it was typed even if that record was joined with another.
+   *
+   * @throws RegisterRefusal if nothing is, or several may be; the message names those near it
+   */
+  public Code code(String text) {
     String typed = text.strip();
-    if (typed.contains("_")) {
-      return only(text, smudged(typed));
+    List<Code> called = called(typed);
+    if (called.size() == 1) {
+      return called.get(0);
     }
-    Optional<Item> byName = exactName(typed);
-    if (byName.isPresent()) {
-      return byName.get();
+    if (typed.contains("_")) {
+      List<Match> begun = named(typed);
+      return only(text, begun.isEmpty() ? smudged(typed) : begun);
     }
     Code code;
     try {
-      code = code(typed);
+      code = typedCode(typed);
     } catch (WrongLetterException e) {
       throw new RegisterRefusal(e.getMessage() + near(typed));
     } catch (CodeException e) {
@@ -84,39 +99,49 @@ public final class Finding {
       }
       return only(text, named);
     }
-    Optional<Item> found = view.resolved(code);
-    if (found.isEmpty() && code.isLot() && code.part().number() == 1) {
-      throw absent(code, code.whole().text() + " has no seed lot yet");
+    if (view.item(code).isEmpty()) {
+      boolean firstLot = code.isLot() && code.part().number() == 1;
+      throw absent(code, firstLot ? code.whole().text() + " has no seed lot yet" : null);
     }
-    return found.orElseThrow(() -> absent(code, null));
+    return code;
   }
 
   /**
    * All that the text may mean, the likeliest first: for one who holds a tag they cannot quite
-   * read.
+   * read, or half remembers a plant. Codes and names come before things of which something else
+   * says so: taxon, parents, field number or place.
    */
   public List<Match> all(String text) {
     String typed = text.strip();
-    if (typed.contains("_")) {
-      return smudged(typed);
+    Map<Code, Match> found = new LinkedHashMap<>();
+    boolean certain = false;
+    if (typed.contains("_") && looksSmudged(typed)) {
+      smudged(typed).forEach(match -> found.putIfAbsent(match.code(), match));
+    } else {
+      try {
+        Optional<Item> item = view.resolved(typedCode(typed));
+        item.ifPresent(there -> found.put(there.code(), match(there, "as typed")));
+        certain = item.isPresent();
+      } catch (CodeException e) {
+        certain = false; // not a code as it stands: a name, or a code one slip away
+      }
     }
-    Set<Match> found = new LinkedHashSet<>();
-    try {
-      Code code = code(typed);
-      view.resolved(code).ifPresent(item -> found.add(match(item, "as typed")));
-    } catch (CodeException e) {
-      // Not a code as it stands: a name, or a code one slip away.
-      found.addAll(named(typed));
+    named(typed).forEach(match -> found.putIfAbsent(match.code(), match));
+    if (!certain && looksLikeCode(typed)) {
+      slips(typed).forEach(match -> found.putIfAbsent(match.code(), match));
     }
-    found.addAll(named(typed));
-    if (found.isEmpty() || looksLikeCode(typed)) {
-      slips(typed).forEach(found::add);
+    if (found.isEmpty() && !typed.isEmpty()) {
+      for (ListQuestion.Line line : ListQuestion.of(view).withGone(true).withText(typed).ask()) {
+        found.put(
+            line.code(),
+            new Match(line.code(), line.kind(), line.what(), line.names(), "by words"));
+      }
     }
-    return List.copyOf(found);
+    return List.copyOf(found.values());
   }
 
   /** Reads a code, with the mark of this register or without. */
-  private Code code(String typed) {
+  private Code typedCode(String typed) {
     try {
       return Code.parse(typed);
     } catch (WrongLetterException e) {
@@ -137,16 +162,29 @@ public final class Finding {
         && Character.isDigit(typed.charAt(1));
   }
 
-  private Optional<Item> exactName(String typed) {
+  private static boolean looksSmudged(String typed) {
+    try {
+      return SmudgedCode.parse(typed).combinations() >= 1;
+    } catch (CodeException e) {
+      return false;
+    }
+  }
+
+  /**
+   * What bears exactly that name, in either case, each plant once however often it was recorded.
+   */
+  private List<Code> called(String typed) {
     Set<Code> codes = new LinkedHashSet<>();
-    view.named(typed, NAMED)
+    view.named(typed, LOOKED_AT)
         .forEach(
             (name, named) -> {
               if (name.strip().equalsIgnoreCase(typed)) {
                 codes.addAll(named);
               }
             });
-    return codes.size() == 1 ? view.resolved(codes.iterator().next()) : Optional.empty();
+    Set<Code> plants = new LinkedHashSet<>();
+    codes.forEach(code -> view.resolved(code).ifPresent(item -> plants.add(item.code())));
+    return List.copyOf(plants);
   }
 
   private List<Match> named(String typed) {
@@ -154,7 +192,7 @@ public final class Finding {
     if (typed.isEmpty()) {
       return matches;
     }
-    for (Map.Entry<String, List<Code>> name : view.named(typed, 10 * NAMED).entrySet()) {
+    for (Map.Entry<String, List<Code>> name : view.named(typed, LOOKED_AT).entrySet()) {
       for (Code code : name.getValue()) {
         view.resolved(code).ifPresent(item -> matches.add(match(item, "called " + name.getKey())));
       }
@@ -162,9 +200,21 @@ public final class Finding {
     return matches;
   }
 
+  /**
+   * What fits the smudged tag, in order; cost in proportion to the codes of the years it may be.
+   */
   private List<Match> smudged(String typed) {
-    return SmudgedCode.parse(typed).candidates(code -> view.item(code).isPresent()).stream()
-        .map(code -> match(view.item(code).orElseThrow(), "fits the smudged tag"))
+    SmudgedCode tag = SmudgedCode.parse(typed);
+    String readable = tag.toString();
+    int end = 0;
+    while (end < 2 && readable.charAt(end) != '_') {
+      end++;
+    }
+    return view.codesBeginning(readable.substring(0, end), Integer.MAX_VALUE).stream()
+        .filter(tag::matches)
+        .sorted()
+        .flatMap(code -> view.item(code).stream())
+        .map(item -> match(item, "fits the smudged tag"))
         .toList();
   }
 
@@ -187,10 +237,10 @@ public final class Finding {
     return new Match(item.code(), item.kind().word(), Describing.of(view, item), item.names(), why);
   }
 
-  private Item only(String text, List<Match> matches) {
+  private Code only(String text, List<Match> matches) {
     List<Code> codes = matches.stream().map(Match::code).distinct().toList();
     if (codes.size() == 1) {
-      return Things.required(view, codes.get(0));
+      return codes.get(0);
     }
     if (codes.isEmpty()) {
       throw new RegisterRefusal(
@@ -209,7 +259,7 @@ public final class Finding {
     return matches.size() > NAMED ? named + " and " + (matches.size() - NAMED) + " more" : named;
   }
 
-  private RegisterRefusal absent(Code code, @org.jspecify.annotations.Nullable String reason) {
+  private RegisterRefusal absent(Code code, @Nullable String reason) {
     if (view.taken(code).isPresent()) {
       return new RegisterRefusal(
           code.text() + " was struck with entry " + view.taken(code).orElseThrow().entry());

@@ -1,29 +1,49 @@
 package dev.filial.core.answer;
 
 import dev.filial.core.name.Code;
+import dev.filial.core.register.Amended;
+import dev.filial.core.register.Counted;
+import dev.filial.core.register.Doubted;
 import dev.filial.core.register.Fate;
 import dev.filial.core.register.FateRecorded;
+import dev.filial.core.register.FruitRecorded;
 import dev.filial.core.register.Introduction;
 import dev.filial.core.register.Item;
+import dev.filial.core.register.Joined;
+import dev.filial.core.register.Moved;
+import dev.filial.core.register.Named;
+import dev.filial.core.register.Noted;
+import dev.filial.core.register.Observed;
 import dev.filial.core.register.RegisterRefusal;
 import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.Statement;
 import dev.filial.core.register.Subject;
+import dev.filial.core.register.Tallied;
+import dev.filial.core.register.Taxon;
+import dev.filial.core.register.TaxonDeclared;
+import dev.filial.core.register.TaxonRenamed;
+import dev.filial.core.register.TraitDeclared;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What hangs on a statement: if it was wrong, which descendants, entries and gifts are touched.
  *
  * <p>Breadth-first from what the entry speaks of, through everything that leans on it; cost in
- * proportion to what is found.
+ * proportion to what is found. An entry on where something stands, how many there are or what was
+ * seen of it touches that thing alone; one on where it came from or what it is, all that came of it
+ * too.
  */
 public final class HangingQuestion {
 
@@ -82,17 +102,18 @@ public final class HangingQuestion {
     if (view.entry(number).isEmpty()) {
       throw new RegisterRefusal("there is no entry " + number + "; the last one is " + view.size());
     }
-    Statement statement = view.effective(number).orElse(null);
-    Set<Code> roots = new LinkedHashSet<>();
-    Set<Code> introduced = new LinkedHashSet<>();
+    Statement statement = meant(number);
+    Map<Code, Integer> steps = new LinkedHashMap<>();
     if (statement != null) {
-      introduced.addAll(Introduction.codes(statement));
-      roots.addAll(introduced);
-      if (introduced.isEmpty()) {
-        roots.addAll(codes(statement));
+      Set<Code> roots = roots(statement);
+      if (bearsOnOffspring(statement)) {
+        steps = walk(roots);
+      } else {
+        for (Code root : roots) {
+          steps.put(root, 0);
+        }
       }
     }
-    Map<Code, Integer> steps = walk(roots);
     List<Touched> things = new ArrayList<>();
     TreeSet<Long> entries = new TreeSet<>();
     steps.forEach(
@@ -106,24 +127,85 @@ public final class HangingQuestion {
           entries.addAll(view.entriesOn(Subject.of(code)));
         });
     entries.remove(number);
-    things.sort(java.util.Comparator.comparingInt(Touched::steps).thenComparing(Touched::code));
+    things.sort(Comparator.comparingInt(Touched::steps).thenComparing(Touched::code));
     return new Hanging(
         Said.of(view, number), List.copyOf(things), List.copyOf(entries), gifts(entries));
   }
 
-  /** The things a statement speaks of that gives out no code: its own, or those of its taxon. */
-  private Set<Code> codes(Statement statement) {
-    Set<Code> codes = new LinkedHashSet<>();
+  /** What an entry says; of an amendment, or of a mark as a guess, what the entry it names says. */
+  private @Nullable Statement meant(long number) {
+    Statement statement = view.effective(number).orElse(null);
+    while (true) {
+      long named;
+      if (statement instanceof Amended amended) {
+        named = amended.entry();
+      } else if (statement instanceof Doubted doubted) {
+        named = doubted.entry();
+      } else {
+        return statement;
+      }
+      // What was struck is looked at as it was: that is what the striking changed.
+      Statement first = view.entry(named).orElseThrow().statement();
+      statement = view.effective(named).orElse(first);
+    }
+  }
+
+  /** Whether offspring are touched too: by where a plant came from, not by where it stands. */
+  private static boolean bearsOnOffspring(Statement statement) {
+    return !(statement instanceof FateRecorded
+        || statement instanceof Moved
+        || statement instanceof Named
+        || statement instanceof Noted
+        || statement instanceof Counted
+        || statement instanceof FruitRecorded
+        || statement instanceof Observed
+        || statement instanceof Tallied
+        || statement instanceof TraitDeclared);
+  }
+
+  private Set<Code> roots(Statement statement) {
+    List<Code> introduced = Introduction.codes(statement);
+    if (!introduced.isEmpty()) {
+      return new LinkedHashSet<>(introduced);
+    }
+    if (statement instanceof Joined joined) {
+      return new LinkedHashSet<>(List.of(joined.other()));
+    }
+    Set<Code> roots = new LinkedHashSet<>();
+    if (statement instanceof TaxonRenamed renamed) {
+      addPlantsOf(renamed.from(), roots, new HashSet<>());
+      return roots;
+    }
+    if (statement instanceof TaxonDeclared taxon) {
+      addPlantsOf(taxon.name(), roots, new HashSet<>());
+      return roots;
+    }
     for (Subject subject : statement.subjects()) {
       if (subject.kind() == Subject.Kind.CODE) {
-        codes.add(Code.parse(subject.key()));
+        roots.add(Code.parse(subject.key()));
       } else {
         for (long entry : view.entriesMentioning(subject)) {
-          codes.addAll(Introduction.codes(view.effective(entry).orElseThrow()));
+          view.effective(entry).orElseThrow().subjects().stream()
+              .filter(other -> other.kind() == Subject.Kind.CODE)
+              .forEach(other -> roots.add(Code.parse(other.key())));
         }
       }
     }
-    return codes;
+    return roots;
+  }
+
+  /** What was recorded as of that taxon, or of one that is read as it. */
+  private void addPlantsOf(String name, Set<Code> plants, Set<Subject> seen) {
+    Subject taxon = Subject.taxon(name);
+    if (!seen.add(taxon)) {
+      return;
+    }
+    for (long entry : view.entriesMentioning(taxon)) {
+      plants.addAll(Introduction.codes(view.effective(entry).orElseThrow()));
+    }
+    for (Taxon known : view.taxon(taxon.key()).stream().toList()) {
+      known.readAlso().forEach(other -> addPlantsOf(other, plants, seen));
+    }
   }
 
   private Map<Code, Integer> walk(Set<Code> roots) {

@@ -1,58 +1,177 @@
 package dev.filial.core.answer;
 
 import dev.filial.core.name.Code;
-import dev.filial.core.name.NameException;
+import dev.filial.core.name.Rank;
 import dev.filial.core.name.TaxonName;
+import dev.filial.core.number.Fraction;
+import dev.filial.core.register.Descent;
+import dev.filial.core.register.Determination;
+import dev.filial.core.register.Doubted;
 import dev.filial.core.register.Item;
+import dev.filial.core.register.Joined;
+import dev.filial.core.register.LotsMerged;
+import dev.filial.core.register.RegisterView;
+import dev.filial.core.register.Statement;
+import dev.filial.core.register.Subject;
+import dev.filial.core.register.TaxonDeclared;
+import dev.filial.core.register.TaxonRenamed;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** What an answer leans on without knowing it for certain. */
 final class LineageNotes {
 
-  private LineageNotes() {}
+  private final RegisterView view;
+  private final Set<Code> asked;
+  private final List<String> notes = new ArrayList<>();
+  private final Set<Subject> taxa = new LinkedHashSet<>();
 
-  /** A sentence for each doubt in the lineage, in order of entry. */
-  static List<String> of(Collection<Item> lineage) {
-    List<String> notes = new ArrayList<>();
-    lineage.stream()
-        .sorted(Item.IN_ORDER)
-        .filter(item -> item.sameAs() == null)
-        .forEach(item -> add(notes, item));
-    return notes;
+  private LineageNotes(RegisterView view, Collection<Code> roots) {
+    this.view = view;
+    this.asked = roots.stream().map(Code::whole).collect(Collectors.toSet());
   }
 
-  private static void add(List<String> notes, Item item) {
-    Code code = item.code();
+  /**
+   * A sentence for each doubt in the lineage, in order of entry, those about names last. That one
+   * of {@code roots} itself may have come about in several ways is left to the answer to say.
+   */
+  static List<String> of(RegisterView view, Collection<Item> lineage, Collection<Code> roots) {
+    LineageNotes notes = new LineageNotes(view, roots);
+    lineage.stream().sorted(Item.IN_ORDER).forEach(notes::add);
+    notes.taxa.forEach(notes::addName);
+    return notes.notes;
+  }
+
+  private void add(Item item) {
+    String code = item.code().text();
+    if (item.sameAs() != null) {
+      addJoin(item);
+      return;
+    }
     if (item.guess() != null) {
-      notes.add(
-          "what is recorded of "
-              + code.text()
-              + " is a guess of "
-              + item.guess()
-              + " (entry "
-              + item.entry()
-              + ")");
+      notes.add(guess("what is recorded of " + code, item.guess(), item.entry()));
     }
     if (item.unprotected()) {
       notes.add(
-          code.text()
+          code
               + " was made on unprotected flowers, and no share of selfs and strays is stated: taken"
               + " as pure");
     }
-    String taxon = item.determination().taxon();
-    if (taxon != null && isDoubtful(taxon)) {
-      notes.add(code.text() + " is determined only as " + taxon);
+    addDetermination(code, item.determination());
+    if (item.descent().size() > 1 && !asked.contains(item.code())) {
+      notes.add(code + " may have come about in several ways, counted by share: " + ways(item));
+    }
+    if (item.kind() == Item.Kind.MIXTURE) {
+      addGuessedMixture(item);
     }
   }
 
-  private static boolean isDoubtful(String taxon) {
-    try {
-      TaxonName name = TaxonName.parse(taxon);
-      return name.qualifier().isPresent() || name.isUndetermined();
-    } catch (NameException e) {
-      throw new IllegalStateException("the register took a name that cannot be read: " + taxon, e);
+  private void addJoin(Item item) {
+    for (long entry : view.entriesOn(Subject.of(item.code()))) {
+      if (view.effective(entry).orElse(null) instanceof Joined joined
+          && joined.other().equals(item.code())) {
+        String by = guessOf(entry);
+        if (by != null) {
+          notes.add(
+              guess(
+                  "that " + item.code().text() + " is the same plant as " + joined.keep().text(),
+                  by,
+                  entry));
+        }
+      }
     }
+  }
+
+  private void addDetermination(String code, Determination said) {
+    said.makeup().keySet().forEach(name -> taxa.add(Subject.taxon(name)));
+    if (said.taxon() != null) {
+      taxa.add(Subject.taxon(said.taxon()));
+      addTaxon(code, said, said.taxon());
+    }
+    if (said.generation() != null && !Founders.isGeneration(said.generation())) {
+      notes.add(
+          "the generation stated of "
+              + code
+              + ", \""
+              + said.generation()
+              + "\", is not counted from: it is none of F1, F2 …, BC1, BC1F2 …");
+    }
+  }
+
+  private void addTaxon(String code, Determination said, String taxon) {
+    TaxonName name = TaxonName.parse(taxon);
+    boolean genusOnly = name.rank() == Rank.GENUS && said.cultivar() == null;
+    if (name.qualifier().isPresent()) {
+      notes.add(
+          code
+              + " is determined only as "
+              + name.text()
+              + ", and counted as "
+              + view.accepted(name.unqualified().text()).name());
+    } else if ((name.isUndetermined() || genusOnly) && said.makeup().isEmpty()) {
+      notes.add(code + " is determined only as " + name.text() + ", and its species is unknown");
+    } else if (name.epithets().isEmpty() && !genusOnly && !name.isUndetermined()) {
+      notes.add(
+          code
+              + " is a cultivar of no stated species: "
+              + Founders.written(said).orElse(name.text())
+              + " is counted as a taxon of its own, and as no pure plant");
+    }
+  }
+
+  private static String ways(Item item) {
+    Map<String, Fraction> ways = new LinkedHashMap<>();
+    for (Descent descent : item.descent()) {
+      boolean unknown = descent.form() == Descent.Form.SEXUAL && descent.pollen() == null;
+      String way = descent.route().text() + (unknown ? " by an unknown plant" : "");
+      ways.merge(way, descent.share(), Fraction::plus);
+    }
+    return ways.entrySet().stream()
+        .map(way -> way.getValue().toPercent(1) + " " + way.getKey())
+        .collect(Collectors.joining(", "));
+  }
+
+  private void addGuessedMixture(Item item) {
+    if (view.effective(item.entry()).orElse(null) instanceof LotsMerged merged
+        && merged.parts().stream().anyMatch(part -> !part.taken().isExact())) {
+      notes.add(
+          "the shares of the lots mixed in "
+              + item.code().text()
+              + " rest on seed that was not counted");
+    }
+  }
+
+  /** Whether somebody only guessed what a name is to be read as. */
+  private void addName(Subject taxon) {
+    for (long entry : view.entriesOn(taxon)) {
+      Statement said = view.effective(entry).orElse(null);
+      if (said instanceof TaxonRenamed || said instanceof TaxonDeclared) {
+        String by = guessOf(entry);
+        if (by != null) {
+          notes.add(guess("that " + Telling.of(said), by, entry));
+        }
+      }
+    }
+  }
+
+  private @Nullable String guessOf(long entry) {
+    String by = null;
+    for (long doubt : view.entriesOn(Subject.entry(entry))) {
+      if (view.effective(doubt).orElse(null) instanceof Doubted doubted) {
+        by = doubted.by();
+      }
+    }
+    return by;
+  }
+
+  private static String guess(String what, String by, long entry) {
+    return what + " is a guess of " + by + " (entry " + entry + ")";
   }
 }

@@ -5,10 +5,13 @@ import dev.filial.core.register.Count;
 import dev.filial.core.register.Item;
 import dev.filial.core.register.PartialDate;
 import dev.filial.core.register.RegisterView;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.StringJoiner;
 import org.jspecify.annotations.Nullable;
 
 /** What the register holds, by kind, and narrowed by what is asked. */
@@ -48,7 +51,10 @@ public final class ListQuestion {
     return new ListQuestion(view, kinds, also, text, year);
   }
 
-  /** The same, only where code, name, taxon, parents, field number or place hold these words. */
+  /**
+   * The same, only where code, kind, name, taxon (also as it came), parents, field number or place
+   * hold all of these words, in either case.
+   */
   public ListQuestion withText(@Nullable String words) {
     return new ListQuestion(view, kinds, gone, words, year);
   }
@@ -69,7 +75,7 @@ public final class ListQuestion {
    * @param since the day it came about or came here, or null
    * @param count how many there are now, or null
    * @param place where it stands, or null
-   * @param fate what became of it
+   * @param fate what became of it; nothing for a cross or a packet, of which nothing becomes
    */
   public record Line(
       Code code,
@@ -84,13 +90,18 @@ public final class ListQuestion {
 
   /** The list, in order of entry. */
   public List<Line> ask() {
-    return view.items(kinds).stream()
-        .filter(item -> item.sameAs() == null)
-        .filter(item -> gone || (item.fate().isHere() && !item.neverHeld()))
-        .filter(item -> year == null || item.code().year() == Math.floorMod(year, 100))
-        .map(this::line)
-        .filter(this::holdsText)
-        .toList();
+    List<Line> lines = new ArrayList<>();
+    for (Item item : view.items(kinds)) {
+      if (item.sameAs() == null
+          && (gone || (item.fate().isHere() && !item.neverHeld()))
+          && (year == null || item.code().year() == Math.floorMod(year, 100))) {
+        Line line = line(item);
+        if (holdsText(item, line)) {
+          lines.add(line);
+        }
+      }
+    }
+    return lines;
   }
 
   private Line line(Item item) {
@@ -103,24 +114,29 @@ public final class ListQuestion {
         item.since(),
         item.count(),
         item.place(),
-        item.neverHeld()
-            ? "never held"
-            : item.fate().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+        Describing.fate(item));
   }
 
-  private boolean holdsText(Line line) {
+  /** Whether each of the words stands somewhere in what is said of it, in any order. */
+  private boolean holdsText(Item item, Line line) {
     if (text == null) {
       return true;
     }
-    String all =
-        String.join(
-                "\n",
-                line.code().text(),
-                line.what(),
-                String.join("\n", line.names()),
-                line.fieldNumber() == null ? "" : line.fieldNumber(),
-                line.place() == null ? "" : line.place())
-            .toLowerCase(Locale.ROOT);
-    return all.contains(text.strip().toLowerCase(Locale.ROOT));
+    StringJoiner all = new StringJoiner("\n");
+    all.add(line.code().text()).add(line.what()).add(line.kind());
+    line.names().forEach(all::add);
+    // The name it came under is known to some who never heard the one that is accepted now.
+    add(all, item.determination().taxon());
+    add(all, item.fieldNumber());
+    add(all, item.place());
+    String said = all.toString().toLowerCase(Locale.ROOT);
+    return Arrays.stream(text.strip().toLowerCase(Locale.ROOT).split("\\s+", -1))
+        .allMatch(said::contains);
+  }
+
+  private static void add(StringJoiner all, @Nullable String words) {
+    if (words != null) {
+      all.add(words);
+    }
   }
 }

@@ -5,15 +5,16 @@ import dev.filial.core.name.FormulaStyle;
 import dev.filial.core.name.HybridFormula;
 import dev.filial.core.name.Notation;
 import dev.filial.core.name.TaxonName;
-import dev.filial.core.pedigree.Case;
+import dev.filial.core.pedigree.Descent;
 import dev.filial.core.pedigree.Founder;
 import dev.filial.core.pedigree.NotationOf;
 import dev.filial.core.pedigree.Pedigree;
-import dev.filial.core.pedigree.Standing;
 import dev.filial.core.register.Item;
 import dev.filial.core.register.RegisterRefusal;
 import dev.filial.core.register.RegisterView;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Deque;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -41,9 +42,9 @@ public final class NotationQuestion {
 
   /** What the sources of a notation are called. */
   public enum Sources {
-    /** By their own name, else by taxon and field number. */
+    /** By their own name or cultivar, else by taxon and field number. */
     NAMES,
-    /** By short names of taxa. */
+    /** By short names of taxa, in full where two are shortened alike. */
     TAXA,
     /** By codes. */
     CODES
@@ -68,42 +69,18 @@ public final class NotationQuestion {
   public Written notation(Code code, Sources sources, Notation.Style style) {
     Item item = Things.required(view, code);
     RegisterPedigree behind = RegisterPedigree.of(view, List.of(item.code()), false);
+    String name = item.code().text();
     Notation notation =
-        NotationOf.of(behind.pedigree(), item.code().text(), names(behind, sources));
-    return new Written(item.code(), notation.text(style), behind.notes());
-  }
-
-  private NotationOf.Names names(RegisterPedigree behind, Sources sources) {
-    return new NotationOf.Names() {
-      @Override
-      public String founder(String code, Founder founder) {
-        if (sources == Sources.CODES) {
-          return code;
-        }
-        List<String> own = behind.item(code).map(Item::names).orElse(List.of());
-        if (sources == Sources.NAMES && !own.isEmpty()) {
-          return own.get(0);
-        }
-        if (founder.standing() == Standing.UNKNOWN || founder.makeup().shares().size() != 1) {
-          return code;
-        }
-        String taxon = founder.makeup().shares().firstKey();
-        String shortName = Describing.shortName(view, taxon);
-        return sources == Sources.NAMES && founder.fieldNumber() != null
-            ? shortName + " " + founder.fieldNumber()
-            : shortName;
-      }
-
-      @Override
-      public String mixture(String code, List<Case> cases) {
-        return code;
-      }
-
-      @Override
-      public String unknownParent(String offspring) {
-        return "unknown";
-      }
-    };
+        NotationOf.of(behind.pedigree(), name, SourceNames.of(view, behind, sources));
+    List<String> notes = new ArrayList<>(behind.notes());
+    int plant = behind.pedigree().genet(behind.pedigree().indexOf(name));
+    if (behind.pedigree().caseCount(plant) > 1) {
+      notes.add(
+          behind.pedigree().code(plant)
+              + " may have come about in several ways, which notation has no sign for, so it stands"
+              + " as a source");
+    }
+    return new Written(item.code(), notation.text(style), List.copyOf(notes));
   }
 
   /**
@@ -111,50 +88,116 @@ public final class NotationQuestion {
    *
    * @param code the plant
    * @param formula the taxa it comes of, joined by ×; a single taxon when it is no hybrid
-   * @param seedParentFirst whether the seed parent's taxon stands first, and not the alphabet
-   * @param complete whether every founder behind it is of a known taxon
+   * @param order in which order they stand: {@code seed parent first} or {@code alphabetical}
+   * @param notes what it leaves open, one sentence each
    */
-  public record Formula(Code code, String formula, boolean seedParentFirst, boolean complete) {}
+  public record Formula(Code code, String formula, String order, List<String> notes) {}
 
   /**
    * The hybrid formula of one plant: each taxon behind it once, those of the seed parent first.
    *
-   * @throws RegisterRefusal if the register has no such code, or nothing is known of its taxa
+   * @param style as {@link HybridFormula} writes it
+   * @throws RegisterRefusal if the register has no such code, nothing is known of its taxa, or
+   *     signs are asked for and one of its parents is a hybrid itself
    */
   public Formula formula(Code code, FormulaStyle style) {
     Item item = Things.required(view, code);
-    Pedigree pedigree = RegisterPedigree.of(view, List.of(item.code()), false).pedigree();
-    Set<String> taxa = new LinkedHashSet<>();
-    boolean complete = true;
-    Set<Integer> seen = new HashSet<>();
-    Deque<Integer> open = new ArrayDeque<>();
-    open.push(pedigree.indexOf(item.code().text()));
-    while (!open.isEmpty()) {
-      int plant = open.pop();
-      if (plant == Pedigree.UNKNOWN) {
-        complete = false;
-      } else if (seen.add(plant)) {
-        Founder founder = pedigree.founder(plant);
-        if (founder != null) {
-          complete &= founder.makeup().unknownShare().isZero();
-          taxa.addAll(founder.makeup().shares().keySet());
-        } else {
-          int[] parents = pedigree.parents(plant);
-          for (int i = parents.length - 1; i >= 0; i--) {
-            open.push(parents[i]);
-          }
-        }
-      }
-    }
-    if (taxa.isEmpty()) {
+    RegisterPedigree behind = RegisterPedigree.of(view, List.of(item.code()), false);
+    Pedigree pedigree = behind.pedigree();
+    int asked = pedigree.genet(pedigree.indexOf(item.code().text()));
+    Walk walk = Walk.behind(pedigree, asked);
+    if (walk.taxa().isEmpty()) {
       throw new RegisterRefusal(
           "nothing is known of the taxa in " + item.code().text() + ", so it has no formula");
     }
-    List<TaxonName> names = taxa.stream().map(TaxonName::parse).toList();
-    String formula =
-        names.size() == 1
-            ? style.ascii() ? names.get(0).asciiText() : names.get(0).text()
-            : HybridFormula.of(names).text(style);
-    return new Formula(item.code(), formula, !style.alphabetical(), complete);
+    List<TaxonName> names = walk.taxa().stream().map(TaxonName::parse).toList();
+    if (names.size() == 1) {
+      String only = style.ascii() ? names.get(0).asciiText() : names.get(0).text();
+      return new Formula(item.code(), only, "no hybrid", walk.notes());
+    }
+    if (style.sexSigns() && !isOfTwoPlantsOfOneTaxon(pedigree, asked)) {
+      throw new RegisterRefusal(
+          "the signs for seed and pollen parent tell two parents of one taxon each apart, and "
+              + item.code().text()
+              + " has others; leave them out, or ask for its notation");
+    }
+    return new Formula(
+        item.code(),
+        HybridFormula.of(names).text(style),
+        style.alphabetical() ? "alphabetical" : "seed parent first",
+        walk.notes());
+  }
+
+  private static boolean isOfTwoPlantsOfOneTaxon(Pedigree pedigree, int plant) {
+    return pedigree.caseCount(plant) == 1
+        && pedigree.descents(plant).get(0) instanceof Descent.Sexual cross
+        && isOfOneTaxon(pedigree, cross.seed())
+        && isOfOneTaxon(pedigree, cross.pollen());
+  }
+
+  private static boolean isOfOneTaxon(Pedigree pedigree, int plant) {
+    if (plant == Pedigree.UNKNOWN) {
+      return false;
+    }
+    Walk walk = Walk.behind(pedigree, plant);
+    return walk.taxa().size() == 1 && walk.notes().isEmpty();
+  }
+
+  /**
+   * What stands behind a plant.
+   *
+   * @param taxa each taxon once, seed parents before pollen parents
+   * @param notes what is not known of it
+   */
+  private record Walk(Set<String> taxa, List<String> notes) {
+
+    static Walk behind(Pedigree pedigree, int plant) {
+      Set<String> taxa = new LinkedHashSet<>();
+      List<String> notes = new ArrayList<>();
+      boolean complete = true;
+      Set<Integer> seen = new HashSet<>();
+      Deque<Integer> open = new ArrayDeque<>(List.of(plant));
+      while (!open.isEmpty()) {
+        int here = open.pop();
+        if (here == Pedigree.UNKNOWN) {
+          complete = false;
+        } else if (seen.add(here)) {
+          Founder founder = pedigree.founder(here);
+          if (founder == null) {
+            parents(pedigree, here).forEach(open::push);
+          } else {
+            complete &= founder.makeup().unknownShare().isZero();
+            taxa.addAll(founder.makeup().shares().keySet());
+            if (founder.makeup().shares().size() > 1) {
+              notes.add(
+                  pedigree.code(here)
+                      + " came as a hybrid; which of its taxa bore the seed is not known");
+            }
+          }
+        }
+      }
+      if (!complete) {
+        notes.add("there are unknown plants or shares in it, which the formula cannot name");
+      }
+      return new Walk(taxa, notes);
+    }
+
+    /** The parents, last of all the seed parent, so that it is the first to be taken off a pile. */
+    private static List<Integer> parents(Pedigree pedigree, int plant) {
+      List<Integer> parents = new ArrayList<>();
+      if (pedigree.isRamet(plant)) {
+        parents.add(pedigree.rametOf(plant));
+      }
+      for (Descent descent : pedigree.descents(plant)) {
+        if (descent instanceof Descent.Sexual cross) {
+          parents.add(cross.seed());
+          parents.add(cross.pollen());
+        } else if (descent instanceof Descent.Copy copy) {
+          parents.add(copy.of());
+        }
+      }
+      Collections.reverse(parents);
+      return parents;
+    }
   }
 }

@@ -3,16 +3,13 @@ package dev.filial.core.answer;
 import dev.filial.core.name.Code;
 import dev.filial.core.number.Fraction;
 import dev.filial.core.pedigree.Case;
-import dev.filial.core.pedigree.Founder;
 import dev.filial.core.pedigree.Gamete;
-import dev.filial.core.pedigree.Makeup;
 import dev.filial.core.pedigree.Origin;
 import dev.filial.core.pedigree.Pedigree;
 import dev.filial.core.pedigree.PlantRecord;
 import dev.filial.core.pedigree.Ramet;
 import dev.filial.core.pedigree.Route;
 import dev.filial.core.pedigree.Seedling;
-import dev.filial.core.pedigree.Standing;
 import dev.filial.core.register.Descent;
 import dev.filial.core.register.Item;
 import dev.filial.core.register.RegisterView;
@@ -46,7 +43,7 @@ public record RegisterPedigree(Pedigree pedigree, Map<String, Item> items, List<
   }
 
   /**
-   * The pedigree behind {@code roots}.
+   * The pedigree behind {@code roots}. Cost in proportion to the ancestors, each looked up once.
    *
    * @param countingIntoSpecies whether a subspecies or variety counts as its species
    * @throws dev.filial.core.pedigree.PedigreeException if it cannot be computed with: a parent of
@@ -55,12 +52,12 @@ public record RegisterPedigree(Pedigree pedigree, Map<String, Item> items, List<
   public static RegisterPedigree of(
       RegisterView view, Collection<Code> roots, boolean countingIntoSpecies) {
     Map<Code, Item> lineage = view.lineage(roots);
-    Builder builder = new Builder(lineage, new Founders(view, countingIntoSpecies));
+    Builder builder = new Builder(view, lineage, new Founders(view, countingIntoSpecies));
     roots.forEach(builder::need);
     Map<String, Item> items = new LinkedHashMap<>();
     lineage.forEach((code, item) -> items.put(code.text(), item));
     return new RegisterPedigree(
-        Pedigree.of(builder.build()), items, LineageNotes.of(lineage.values()));
+        Pedigree.of(builder.build()), items, LineageNotes.of(view, lineage.values(), roots));
   }
 
   /** What the register says of a plant of the pedigree; empty for those it does not number. */
@@ -70,34 +67,39 @@ public record RegisterPedigree(Pedigree pedigree, Map<String, Item> items, List<
 
   /** Turns items into plant records, each once. */
   private static final class Builder {
+    private final RegisterView view;
     private final Map<Code, Item> lineage;
     private final Founders founders;
     private final Map<String, PlantRecord> records = new LinkedHashMap<>();
-    private final Deque<Code> open = new ArrayDeque<>();
+    private final Deque<Wanted> open = new ArrayDeque<>();
 
-    Builder(Map<Code, Item> lineage, Founders founders) {
+    /**
+     * A plant whose origin is still to be looked up.
+     *
+     * @param name what it is called in the pedigree
+     * @param code what the register has it under
+     * @param unnumbered whether it is a seedling of {@code code} without a number of its own
+     */
+    private record Wanted(String name, Code code, boolean unnumbered) {}
+
+    Builder(RegisterView view, Map<Code, Item> lineage, Founders founders) {
+      this.view = view;
       this.lineage = lineage;
       this.founders = founders;
     }
 
     List<PlantRecord> build() {
       while (!open.isEmpty()) {
-        Code code = open.remove();
-        if (!records.containsKey(code.text())) {
-          Item item = item(code);
-          // A joined record stays in the pedigree as the same genotype as what it was joined with.
-          put(
-              code.text(),
-              item.sameAs() == null ? origin(code) : new Ramet(need(item.sameAs()), false));
+        Wanted next = open.remove();
+        if (!records.containsKey(next.name())) {
+          records.put(next.name(), new PlantRecord(next.name(), origin(next)));
         }
       }
       return List.copyOf(records.values());
     }
 
     String need(Code code) {
-      if (!records.containsKey(code.text())) {
-        open.add(code);
-      }
+      open.add(new Wanted(code.text(), code, false));
       return code.text();
     }
 
@@ -109,25 +111,36 @@ public record RegisterPedigree(Pedigree pedigree, Map<String, Item> items, List<
       return item;
     }
 
-    private void put(String name, Origin origin) {
-      records.putIfAbsent(name, new PlantRecord(name, origin));
+    private Origin origin(Wanted plant) {
+      if (plant.unnumbered()) {
+        return seedlingOf(plant.code().whole(), plant.name());
+      }
+      Item item = item(plant.code());
+      if (item.sameAs() != null) {
+        // A joined record stays in the pedigree as the same genotype as what it was joined with.
+        return new Ramet(need(item.sameAs()), false);
+      }
+      return item.kind() == Item.Kind.PLANT
+          ? ofPlant(item)
+          : seedlingOf(plant.code().whole(), plant.name());
     }
 
-    private Origin origin(Code code) {
-      Item item = item(code);
-      if (item.kind() == Item.Kind.PLANT) {
-        return item.descent().isEmpty()
-            ? founders.of(item.determination(), item.fieldNumber())
-            : known(item, code.text());
+    private Origin ofPlant(Item plant) {
+      if (plant.descent().isEmpty()) {
+        return founders.plant(plant.determination(), plant.fieldNumber());
       }
-      return seedlingOf(code.whole(), code.text());
+      Descent first = plant.descent().get(0);
+      if (first.share().isOne() && first.form() != Descent.Form.SIBLING) {
+        return new Ramet(need(first.seed()), first.form() == Descent.Form.DOUBLED);
+      }
+      return known(plant, plant.code().text());
     }
 
     /** A seedling of the family under {@code whole}. */
     private Origin seedlingOf(Code whole, String name) {
       Item family = item(whole);
       return family.descent().isEmpty()
-          ? founders.of(family.determination(), family.fieldNumber())
+          ? founders.seedling(family.determination(), family.fieldNumber())
           : known(family, name);
     }
 
@@ -135,33 +148,40 @@ public record RegisterPedigree(Pedigree pedigree, Map<String, Item> items, List<
       List<Case> cases = new ArrayList<>();
       Fraction rest = Fraction.ONE;
       for (Descent descent : item.descent()) {
-        if (item.kind() == Item.Kind.PLANT
-            && item.descent().size() == 1
-            && descent.share().isOne()
-            && descent.form() != Descent.Form.SIBLING) {
-          return new Ramet(need(descent.seed()), descent.form() == Descent.Form.DOUBLED);
-        }
         rest = rest.minus(descent.share());
-        cases.add(oneCase(descent, item.code()));
+        cases.add(oneCase(descent, item.code(), name));
       }
       if (rest.signum() > 0) {
         String unknown = "unknown plant of " + name;
-        put(
-            unknown,
-            new Founder(Makeup.unknown(), 2, Standing.UNKNOWN, Optional.empty(), null, null));
+        records.put(unknown, new PlantRecord(unknown, founders.unknown(ploidyOfCandidates(item))));
         cases.add(new Case.Copy(rest, Route.IDENTITY, unknown));
       }
       return new Seedling(cases);
     }
 
-    private Case oneCase(Descent descent, Code cross) {
+    /** The chromosome sets that all candidates have; 2 when they differ among themselves. */
+    private int ploidyOfCandidates(Item found) {
+      if (view.isAllDiploid()) {
+        return 2;
+      }
+      List<Code> candidates = found.descent().stream().map(Descent::seed).toList();
+      Pedigree behind = RegisterPedigree.of(view, candidates, false).pedigree();
+      int[] sets =
+          candidates.stream()
+              .mapToInt(code -> behind.ploidy(behind.indexOf(code.text())))
+              .distinct()
+              .toArray();
+      return sets.length == 1 && sets[0] > 0 ? sets[0] : 2;
+    }
+
+    private Case oneCase(Descent descent, Code cross, String name) {
       return switch (descent.form()) {
         case COPY, DOUBLED ->
             new Case.Copy(
                 descent.share(), descent.route(), parent(descent.seed(), "seed parent", cross));
         case SIBLING ->
-            new Case.Copy(
-                descent.share(), descent.route(), oneOf(descent.seed(), "seedling", cross));
+            // Each plant is a seedling of its own, so its name goes with the other's.
+            new Case.Copy(descent.share(), descent.route(), oneOf(descent.seed(), "as " + name));
         case SEXUAL -> {
           String seed = parent(descent.seed(), "seed parent", cross);
           // Its own pollen comes from the same plant of a pot, a sib's from another one.
@@ -184,16 +204,14 @@ public record RegisterPedigree(Pedigree pedigree, Map<String, Item> items, List<
       return new Gamete(parent, sets);
     }
 
+    /** A parent; out of a pot it is one plant without a number, the same for the whole cross. */
     private String parent(Code code, String role, Code cross) {
-      return code.isGroup() ? oneOf(code, role, cross) : need(code);
+      return code.isGroup() ? oneOf(code, role + " of " + cross.text()) : need(code);
     }
 
-    /** A plant without a number out of a pot, lot or family, met in one cross only. */
-    private String oneOf(Code code, String role, Code cross) {
-      String name = "one of " + code.text() + " (" + role + " of " + cross.text() + ")";
-      if (!records.containsKey(name)) {
-        put(name, seedlingOf(code.whole(), name));
-      }
+    private String oneOf(Code code, String which) {
+      String name = "one of " + code.text() + " (" + which + ")";
+      open.add(new Wanted(name, code, true));
       return name;
     }
   }

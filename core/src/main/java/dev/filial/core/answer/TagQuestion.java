@@ -1,23 +1,33 @@
 package dev.filial.core.answer;
 
+import dev.filial.core.ancestry.GenerationClass;
 import dev.filial.core.ancestry.GenerationClassifier;
 import dev.filial.core.name.Code;
 import dev.filial.core.name.GrowersMark;
 import dev.filial.core.name.LabelFacts;
 import dev.filial.core.name.LabelLayout;
 import dev.filial.core.name.LabelText;
+import dev.filial.core.name.TaxonName;
 import dev.filial.core.name.TravellingCode;
+import dev.filial.core.pedigree.Pedigree;
+import dev.filial.core.pedigree.PedigreeException;
 import dev.filial.core.register.Descent;
+import dev.filial.core.register.Determination;
 import dev.filial.core.register.Item;
+import dev.filial.core.register.Numbered;
+import dev.filial.core.register.PartialDate;
+import dev.filial.core.register.Potted;
 import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.Sown;
 import dev.filial.core.register.Statement;
-import dev.filial.core.register.Subject;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
+import java.util.Set;
 
 /** What to write on a tag or a packet. */
 public final class TagQuestion {
@@ -70,7 +80,7 @@ public final class TagQuestion {
     String written =
         travelling ? mark.map(TravellingCode::text).orElse(item.code().text()) : item.code().text();
     LabelFacts facts = LabelFacts.of(written).withParentsOrTaxon(parentsOrTaxon(item));
-    String field = fieldNumber(item);
+    String field = genotype(Describing.origin(view, item)).fieldNumber();
     if (field != null) {
       facts = facts.withFieldNumber(field);
     }
@@ -82,38 +92,60 @@ public final class TagQuestion {
     if (!generation.isEmpty()) {
       facts = facts.withGeneration(generation);
     }
-    facts = facts.withRemarks(item.names());
+    facts = facts.withRemarks(remarks(item));
     return new Tag(
         item.code(), layout.fit(facts), mark.map(TravellingCode::machineReadable).orElse(""));
   }
 
-  private @Nullable String fieldNumber(Item item) {
-    return item.fieldNumber() != null
-        ? item.fieldNumber()
-        : view.item(item.code().whole()).map(Item::fieldNumber).orElse(null);
+  /** What it is, said several ways from the longest to the shortest. */
+  private List<String> parentsOrTaxon(Item item) {
+    Item origin = genotype(Describing.origin(view, item));
+    Set<String> ways = new LinkedHashSet<>();
+    ways.add(Describing.of(view, origin, this::shortName));
+    ways.add(Describing.of(view, origin));
+    if (origin.descent().isEmpty()) {
+      Determination said = origin.determination();
+      String shortest = Describing.shortest(view, said);
+      if (said.taxon() != null && said.cultivar() == null) {
+        ways.add(TaxonName.parse(view.accepted(said.taxon()).name()).abbreviated());
+      }
+      if (shortest != null) {
+        ways.add(shortest);
+      }
+      if (said.taxon() != null && TaxonName.parse(said.taxon()).qualifier().isPresent()) {
+        // Neither full nor abbreviated does it lose the doubt.
+        ways.removeIf(way -> !way.contains("cf.") && !way.contains("aff."));
+      }
+    }
+    return ways.stream().sorted(Comparator.comparingInt(String::length).reversed()).toList();
   }
 
-  private List<String> parentsOrTaxon(Item item) {
-    Item origin = item.code().isWhole() ? item : view.item(item.code().whole()).orElse(item);
-    List<String> ways = new ArrayList<>();
-    if (origin.descent().isEmpty()) {
-      ways.add(Describing.of(view, origin));
-      String taxon = origin.determination().taxon();
-      if (taxon != null) {
-        ways.add(Describing.shortName(view, taxon));
+  /** The plant that an offset was taken from: what it is says what the offset is. */
+  private Item genotype(Item plant) {
+    Item here = plant;
+    Set<Code> seen = new HashSet<>();
+    while (seen.add(here.code())
+        && here.kind() == Item.Kind.PLANT
+        && here.descent().size() == 1
+        && here.descent().get(0).form() == Descent.Form.COPY
+        && here.descent().get(0).share().isOne()) {
+      Optional<Item> source = view.resolved(here.descent().get(0).seed());
+      if (source.isEmpty()) {
+        return here;
       }
-      return ways.stream().distinct().toList();
+      here = Describing.origin(view, source.get());
     }
-    Descent first = origin.descent().get(0);
-    if (first.form() == Descent.Form.SEXUAL && origin.descent().size() == 1) {
-      String seed = shortName(first.seed());
-      ways.add(
-          first.seed().equals(first.pollen())
-              ? seed + " selfed"
-              : seed + " × " + (first.pollen() == null ? "?" : shortName(first.pollen())));
+    return here;
+  }
+
+  /** What a tag says beside the rest: what it is an offset of, and its own names. */
+  private List<String> remarks(Item item) {
+    List<String> remarks = new ArrayList<>();
+    if (item.kind() == Item.Kind.PLANT && !genotype(item).equals(item)) {
+      remarks.add("of " + item.descent().get(0).seed().text());
     }
-    ways.add(Describing.of(view, origin));
-    return ways.stream().distinct().toList();
+    remarks.addAll(item.names());
+    return remarks;
   }
 
   private String shortName(Code parent) {
@@ -121,33 +153,47 @@ public final class TagQuestion {
     if (item.isPresent() && !item.get().names().isEmpty()) {
       return item.get().names().get(0);
     }
-    String taxon = item.map(found -> found.determination().taxon()).orElse(null);
-    return taxon == null ? parent.text() : Describing.shortName(view, taxon);
+    String shortest =
+        item.map(found -> Describing.shortest(view, genotype(found).determination())).orElse(null);
+    return shortest == null ? parent.text() : shortest;
   }
 
+  /** The day of the sowing that it stands in or was taken from, where that is known to the day. */
   private Optional<LocalDate> sown(Item item) {
-    if (item.code().isWhole()) {
-      return Optional.empty();
-    }
-    for (long entry : view.entriesOn(Subject.of(item.code()))) {
-      Statement statement = view.effective(entry).orElseThrow();
-      if (statement instanceof Sown sowing
-          && sowing.date() != null
-          && sowing.date().day() != 0
-          && !sowing.lot().equals(item.code())) {
-        return Optional.of(sowing.date().earliest());
+    Code here = item.code();
+    Set<Code> seen = new HashSet<>();
+    while (seen.add(here) && !here.isWhole()) {
+      Optional<Item> thing = view.item(here);
+      Statement first = thing.flatMap(found -> view.effective(found.entry())).orElse(null);
+      if (first instanceof Sown sowing) {
+        return Optional.ofNullable(sowing.date())
+            .filter(date -> date.day() != 0)
+            .map(PartialDate::earliest);
+      } else if (first instanceof Potted potted) {
+        here = potted.from();
+      } else if (first instanceof Numbered numbered) {
+        here = numbered.from();
       }
     }
     return Optional.empty();
   }
 
-  /** The generation where it is short and not merely "pure". */
+  /** The generation where it is short, certain and not merely "pure". */
   private String generation(Item item) {
     if (item.kind() == Item.Kind.PLANT && item.descent().isEmpty()) {
       return item.determination().generation() == null ? "" : item.determination().generation();
     }
-    RegisterPedigree behind = RegisterPedigree.of(view, List.of(item.code()), false);
-    String label = GenerationClassifier.of(behind.pedigree()).classOf(item.code().text()).label();
-    return label.matches("(F|BC)\\d.*") ? label : "";
+    GenerationClass generation;
+    try {
+      Pedigree pedigree = RegisterPedigree.of(view, List.of(item.code()), false).pedigree();
+      generation = GenerationClassifier.of(pedigree).classOf(item.code().text());
+    } catch (PedigreeException e) {
+      return ""; // nothing can be computed; the tag is to be written all the same
+    }
+    boolean isShort =
+        generation instanceof GenerationClass.Filial
+            || generation instanceof GenerationClass.FilialCross
+            || generation instanceof GenerationClass.Backcross;
+    return isShort ? generation.label() : "";
   }
 }

@@ -266,10 +266,19 @@ public final class Telling {
                       .map(way -> way.name().toLowerCase(Locale.ROOT))
                       .collect(Collectors.joining(" and ")));
     }
+    sets(text, cross.seedSets(), "egg");
+    sets(text, cross.pollenSets(), "pollen");
     share(text, cross.selfs(), "selfs");
     share(text, cross.strays(), "strays");
     share(text, cross.apomixis(), "without fertilisation");
     return text.toString();
+  }
+
+  private static void sets(StringBuilder text, @Nullable Integer sets, String gamete) {
+    if (sets != null) {
+      text.append(", ").append(gamete).append(" of ").append(sets);
+      text.append(sets == 1 ? " chromosome set" : " chromosome sets");
+    }
   }
 
   private static void share(StringBuilder text, Fraction share, String what) {

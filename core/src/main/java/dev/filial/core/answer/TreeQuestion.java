@@ -34,8 +34,13 @@ public final class TreeQuestion {
    * The same, no further back than so many generations.
    *
    * @param most 1 or more
+   * @throws IllegalArgumentException if it is less
    */
   public TreeQuestion withGenerations(int most) {
+    if (most < 1) {
+      throw new IllegalArgumentException(
+          "a tree goes back 1 generation or more, not " + most + "; leave the number out for all");
+    }
     return new TreeQuestion(view, most);
   }
 
@@ -44,7 +49,7 @@ public final class TreeQuestion {
    *
    * @param depth how far from the plant asked for
    * @param role what it is to the plant above: empty for that asked for, else seed parent, pollen
-   *     parent, selfed, or the way and its share where there are several
+   *     parent, selfed, offset of and so on, after the way and its share where there are several
    * @param name its code, or what it is when it has none
    * @param what its taxon, make-up or nothing
    * @param names its own names
@@ -81,7 +86,7 @@ public final class TreeQuestion {
     RegisterPedigree behind = RegisterPedigree.of(view, List.of(item.code()), false);
     Pedigree pedigree = behind.pedigree();
     List<Line> lines = new ArrayList<>();
-    Set<Integer> seen = new HashSet<>();
+    Set<Integer> opened = new HashSet<>();
     Deque<Open> open = new ArrayDeque<>();
     open.push(new Open(pedigree.indexOf(item.code().text()), 0, ""));
     while (!open.isEmpty()) {
@@ -90,19 +95,21 @@ public final class TreeQuestion {
         lines.add(new Line(next.depth(), next.role(), "unknown", "", List.of(), false, false));
         continue;
       }
-      List<Open> parents = parents(pedigree, next);
-      boolean seenAbove = !seen.add(next.plant()) && !parents.isEmpty();
-      boolean cut = next.depth() >= generations && !parents.isEmpty();
+      List<Open> parents = parents(behind, next);
+      boolean seenAbove = !parents.isEmpty() && opened.contains(next.plant());
+      boolean cut = !parents.isEmpty() && !seenAbove && next.depth() >= generations;
+      String name = pedigree.code(next.plant());
       lines.add(
           new Line(
               next.depth(),
               next.role(),
-              pedigree.code(next.plant()),
-              what(pedigree, next.plant()),
-              behind.item(pedigree.code(next.plant())).map(Item::names).orElse(List.of()),
+              name,
+              what(behind, next.plant()),
+              behind.item(name).map(Item::names).orElse(List.of()),
               seenAbove,
-              cut && !seenAbove));
+              cut));
       if (!seenAbove && !cut) {
+        opened.add(next.plant());
         for (int i = parents.size() - 1; i >= 0; i--) {
           open.push(parents.get(i));
         }
@@ -111,11 +118,16 @@ public final class TreeQuestion {
     return new Tree(item.code(), List.copyOf(lines), behind.notes());
   }
 
-  private static List<Open> parents(Pedigree pedigree, Open child) {
+  private static List<Open> parents(RegisterPedigree behind, Open child) {
+    Pedigree pedigree = behind.pedigree();
     List<Open> parents = new ArrayList<>();
     int depth = child.depth() + 1;
     if (pedigree.isRamet(child.plant())) {
-      String role = pedigree.isDoubled(child.plant()) ? "doubled from" : "ramet of";
+      boolean joined = behind.item(pedigree.code(child.plant())).map(Item::sameAs).isPresent();
+      String role =
+          joined
+              ? "the same plant as"
+              : pedigree.isDoubled(child.plant()) ? "doubled offset of" : "offset of";
       parents.add(new Open(pedigree.rametOf(child.plant()), depth, role));
       return parents;
     }
@@ -139,20 +151,29 @@ public final class TreeQuestion {
     return parents;
   }
 
-  private static String what(Pedigree pedigree, int plant) {
-    Founder founder = pedigree.founder(plant);
+  /** What a founder is; nothing for what was raised here, whose parents say it. */
+  private String what(RegisterPedigree behind, int plant) {
+    Founder founder = behind.pedigree().founder(plant);
     if (founder == null) {
       return "";
     }
-    String makeup =
-        founder.makeup().shares().entrySet().stream()
+    String field = founder.fieldNumber() == null ? "" : " " + founder.fieldNumber();
+    return behind
+            .item(behind.pedigree().code(plant))
+            .map(item -> Describing.of(view, item))
+            .orElseGet(() -> makeup(founder))
+        + field;
+  }
+
+  private static String makeup(Founder founder) {
+    return founder.makeup().shares().isEmpty()
+        ? "unknown"
+        : founder.makeup().shares().entrySet().stream()
             .map(
                 share ->
                     share.getValue().isOne()
                         ? share.getKey()
                         : share.getValue() + " " + share.getKey())
             .collect(Collectors.joining(" + "));
-    String field = founder.fieldNumber() == null ? "" : " " + founder.fieldNumber();
-    return (makeup.isEmpty() ? "unknown" : makeup) + field;
   }
 }

@@ -31,11 +31,23 @@ final class SqliteReader implements RegisterView {
    * All that {@code roots} come of; SQLite's recursive common table expression visits each once.
    */
   private static final String UPWARDS =
+      // The same steps as Lineage.next, three columns of one row: a thing and its descent are each
+      // looked up once. Over a view of all the steps SQLite would first write out the steps of the
+      // whole register, and with a term for each kind of step it would look everything up four
+      // times.
       """
       WITH RECURSIVE up(code) AS (
         SELECT value FROM json_each(?)
         UNION
-        SELECT step.next FROM up JOIN step ON step.code = up.code
+        SELECT CASE way.n
+            WHEN 0 THEN coalesce(i.same_as, CASE WHEN i.suffix > 0 AND i.struck = 0 THEN i.whole END)
+            WHEN 1 THEN CASE WHEN i.same_as IS NULL THEN d.seed END
+            ELSE CASE WHEN i.same_as IS NULL THEN d.pollen END
+          END AS next
+        FROM up CROSS JOIN item i ON i.code = up.code
+          LEFT JOIN descent d ON d.code = up.code
+          CROSS JOIN (SELECT 0 AS n UNION ALL SELECT 1 UNION ALL SELECT 2) way
+        WHERE next IS NOT NULL
       )
       """;
 
@@ -145,20 +157,28 @@ final class SqliteReader implements RegisterView {
         roots.stream()
             .map(code -> '"' + code.text() + '"')
             .collect(Collectors.joining(",", "[", "]"));
-    Map<String, List<Descent>> descents = new HashMap<>();
-    sql.all(
-        UPWARDS + "SELECT descent.* FROM up JOIN descent USING (code) ORDER BY code, place",
-        row ->
-            descents
-                .computeIfAbsent(row.getString("code"), any -> new ArrayList<>())
-                .add(SqliteRows.descent(row)),
-        array);
     Map<Code, Item> found = new LinkedHashMap<>();
+    // One walk brings both: the rows of a thing's descent lie beside each other under its key.
     sql.all(
-            UPWARDS + "SELECT item.* FROM up JOIN item USING (code) WHERE struck = 0",
-            row -> SqliteRows.item(row, descents.getOrDefault(row.getString("code"), List.of())),
-            array)
-        .forEach(item -> found.put(item.code(), item));
+        UPWARDS
+            + """
+              SELECT i.*, d.form, d.route, d.share, d.seed, d.seed_sets, d.pollen, d.pollen_sets
+              FROM up JOIN item i ON i.code = up.code LEFT JOIN descent d ON d.code = up.code
+              WHERE i.struck = 0
+              """,
+        row -> {
+          Code code = Code.parse(row.getString("code"));
+          Item before = found.get(code);
+          if (row.getString("form") == null) {
+            found.put(code, SqliteRows.item(row, List.of()));
+          } else if (before == null) {
+            found.put(code, SqliteRows.item(row, List.of(SqliteRows.descent(row))));
+          } else {
+            found.put(code, before.withFurtherDescent(SqliteRows.descent(row)));
+          }
+          return code;
+        },
+        array);
     return found;
   }
 

@@ -130,21 +130,7 @@ final class SqliteSchema {
       remark TEXT
     ) STRICT, WITHOUT ROWID
     """,
-          "CREATE TABLE trait (key TEXT PRIMARY KEY, body TEXT NOT NULL) STRICT, WITHOUT ROWID",
-          // One step from a thing towards what it comes of; the same as Lineage.next. A struck
-          // thing has
-          // neither descent nor another record that it is read as.
-          """
-    CREATE VIEW step AS
-      SELECT code, same_as AS next FROM item WHERE same_as IS NOT NULL
-      UNION ALL
-      SELECT code, whole FROM item WHERE same_as IS NULL AND suffix > 0 AND struck = 0
-      UNION ALL
-      SELECT d.code, d.seed FROM descent d JOIN item i USING (code) WHERE i.same_as IS NULL
-      UNION ALL
-      SELECT d.code, d.pollen FROM descent d JOIN item i USING (code)
-        WHERE i.same_as IS NULL AND d.pollen IS NOT NULL
-    """);
+          "CREATE TABLE trait (key TEXT PRIMARY KEY, body TEXT NOT NULL) STRICT, WITHOUT ROWID");
 
   private SqliteSchema() {}
 
@@ -158,7 +144,6 @@ final class SqliteSchema {
 
   /** Makes the derived tables anew, empty. */
   static void layOutDerived(Sql sql) {
-    sql.run("DROP VIEW IF EXISTS step");
     DERIVED.forEach(table -> sql.run("DROP TABLE IF EXISTS " + table.name()));
     MAKING.forEach(sql::run);
   }
