@@ -1,6 +1,7 @@
 package dev.filial.core.store;
 
 import dev.filial.core.name.Code;
+import dev.filial.core.register.Noted;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -30,7 +31,8 @@ final class ChildWriter {
           Bench.NOON,
           book -> {
             for (int i = 0; i < count; i++) {
-              book.append(Bench.plant(Code.of(25, i + 1), "Echeveria elegans"));
+              // Long remarks, so that SQLite cannot hold it all back in memory.
+              book.append(new Noted(Code.of(24, 1), i + "x".repeat(200_000), null));
             }
             System.out.println("ready");
             System.out.flush();
