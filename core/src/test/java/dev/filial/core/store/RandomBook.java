@@ -37,6 +37,7 @@ import dev.filial.core.register.Weighted;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 
 /** Statements by chance about a small collection; many are refused, which is as well. */
@@ -59,13 +60,16 @@ final class RandomBook {
 
   /** Something that can be said at all; whether of this register is another matter. */
   Statement next() {
-    while (true) {
+    Optional<Statement> thrown = Optional.empty();
+    while (thrown.isEmpty()) {
       try {
-        return thrown();
+        thrown = Optional.of(thrown());
       } catch (IllegalArgumentException e) {
-        continue;
+        // What cannot be said at all is thrown again.
+        thrown = Optional.empty();
       }
     }
+    return thrown.get();
   }
 
   private Statement thrown() {
@@ -309,6 +313,6 @@ final class RandomBook {
   }
 
   private long entry() {
-    return 1 + random.nextInt(Math.toIntExact(view.size()));
+    return 1L + random.nextInt(Math.toIntExact(view.size()));
   }
 }

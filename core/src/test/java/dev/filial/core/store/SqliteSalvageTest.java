@@ -30,7 +30,7 @@ class SqliteSalvageTest {
 
   /** Sixty entries, some of them longer than a page, so that SQLite spreads them over several. */
   @BeforeEach
-  void write() {
+  void write() throws Exception {
     file = Bench.register(folder.resolve("balcony"));
     written = new ArrayList<>();
     try (SqliteStore store = SqliteStore.open(file)) {
@@ -48,6 +48,8 @@ class SqliteSalvageTest {
         written.add(store.entry(number).orElseThrow());
       }
     }
+    // Or stale rows that SQLite left in free space would be found, and more be saved than is lost.
+    run(file, "VACUUM");
   }
 
   private Salvage salvage() throws Exception {
