@@ -1,7 +1,9 @@
 package dev.filial.core.store;
 
 import dev.filial.core.name.Code;
-import dev.filial.core.register.Noted;
+import dev.filial.core.register.Determination;
+import dev.filial.core.register.PlantAcquired;
+import dev.filial.core.register.Provenance;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -32,7 +34,16 @@ final class ChildWriter {
           book -> {
             for (int i = 0; i < count; i++) {
               // Long remarks, so that SQLite cannot hold it all back in memory.
-              book.append(new Noted(Code.of(24, 1), i + "x".repeat(200_000), null));
+              book.append(
+                  new PlantAcquired(
+                      Code.of(25, i + 1),
+                      Determination.UNKNOWN,
+                      Provenance.UNKNOWN,
+                      null,
+                      List.of(),
+                      false,
+                      null,
+                      "x".repeat(200_000)));
             }
             System.out.println("ready");
             System.out.flush();
