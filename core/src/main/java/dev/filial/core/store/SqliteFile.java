@@ -50,6 +50,8 @@ final class SqliteFile {
     try {
       requireRegister(sql);
       requireWhole(sql, file);
+      // In KiB: the two megabytes SQLite grants itself are read over and over by one deep lineage.
+      sql.run("PRAGMA cache_size = -65536");
       if (!readOnly) {
         beDurable(sql);
       }
