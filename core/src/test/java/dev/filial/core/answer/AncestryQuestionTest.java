@@ -11,11 +11,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import dev.filial.core.ancestry.Level;
 import dev.filial.core.name.Code;
 import dev.filial.core.number.Fraction;
-import dev.filial.core.pedigree.PedigreeException;
 import dev.filial.core.register.Determination;
 import dev.filial.core.register.Joined;
 import dev.filial.core.register.Pollen;
 import dev.filial.core.register.RegisterRefusal;
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** Plants of which it is certain how they came about. */
@@ -53,7 +54,7 @@ class AncestryQuestionTest {
     Code lot = bench.harvest(cross);
     Code sowing = bench.sowing(lot, "2025-08-01", 1);
     Code pot = cross.group(1);
-    for (Code code : InventedBench.codes(cross, lot, sowing, pot, bench.seedling(cross))) {
+    for (Code code : List.of(cross, lot, sowing, pot, bench.seedling(cross))) {
       assertThat(ask(code).taxa()).as(code.text()).isEqualTo(ask(cross).taxa());
       assertThat(ask(code).code()).isEqualTo(code);
     }
@@ -127,7 +128,7 @@ class AncestryQuestionTest {
     Code stated =
         bench.pollination(tetraploid, new Pollen.OnePlant(laui)).sets(2, 1).made();
 
-    for (Code cross : InventedBench.codes(plain, stated)) {
+    for (Code cross : List.of(plain, stated)) {
       assertThat(bench.shares(cross)).isEqualTo("2/3 " + COLORATA + ", 1/3 " + LAUI);
       assertThat(ask(cross).ploidy()).isEqualTo(3);
       assertThat(bench.generation(cross)).isEqualTo("F1");
@@ -199,7 +200,7 @@ class AncestryQuestionTest {
   @Test
   void generationsAreCountedOverCultivarsAndASeedlingHasNoCultivarName() {
     Code one = bench.plant("Echeveria agavoides 'Rotrand'");
-    Code other = bench.plant(new Determination(AGAVOIDES, "Mondlicht", java.util.Map.of(), null, null));
+    Code other = bench.plant(new Determination(AGAVOIDES, "Mondlicht", Map.of(), null, null));
     Code cross = bench.cross(one, other);
     Code packet = bench.packet("Echeveria agavoides 'Rotrand'");
     AncestryQuestion byCultivar =
@@ -250,6 +251,5 @@ class AncestryQuestionTest {
         .isInstanceOf(RegisterRefusal.class)
         .hasMessageContaining("24-099")
         .hasMessageContaining("is not in this register");
-    assertThat(PedigreeException.class).isNotNull();
   }
 }

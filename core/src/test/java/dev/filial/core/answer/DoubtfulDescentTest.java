@@ -255,9 +255,7 @@ class DoubtfulDescentTest {
 
     assertThat(ask(found).ploidy()).isEqualTo(4);
     assertThat(bench.shares(bench.cross(found, laui)))
-        .isEqualTo("1/3 " + LAUI + ", 1/3 Echeveria gigantea, 1/3 unknown"
-            .replace("1/3 " + LAUI + ", 1/3 Echeveria gigantea",
-                "1/3 Echeveria gigantea, 1/3 " + LAUI));
+        .isEqualTo("1/3 Echeveria gigantea, 1/3 " + LAUI + ", 1/3 unknown");
   }
 
   @Test

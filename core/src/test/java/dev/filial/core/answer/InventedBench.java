@@ -24,10 +24,10 @@ import dev.filial.core.register.TaxonDeclared;
 import dev.filial.core.register.Weighted;
 import dev.filial.core.store.MemoryStore;
 import java.time.Instant;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** The register of an invented grower, in memory, to tell stories on. */
@@ -103,7 +103,7 @@ final class InventedBench {
   }
 
   static List<Weighted> weighted(Object... plantsAndWeights) {
-    return java.util.stream.IntStream.range(0, plantsAndWeights.length / 2)
+    return IntStream.range(0, plantsAndWeights.length / 2)
         .mapToObj(
             i ->
                 new Weighted(
@@ -153,7 +153,7 @@ final class InventedBench {
               code,
               seed,
               pollen,
-              PartialDate.parse("2025-05-02"),
+              PartialDate.parse("2025"),
               Count.of(3),
               protection,
               selfs,
@@ -231,7 +231,7 @@ final class InventedBench {
             null,
             null,
             List.of(),
-            java.util.stream.IntStream.range(0, pots)
+            IntStream.range(0, pots)
                 .mapToObj(i -> lot.whole().group(first.part().number() + i))
                 .map(pot -> new Sown.Filled(pot, Count.of(25), null))
                 .toList(),
@@ -247,7 +247,7 @@ final class InventedBench {
             code,
             weighted(candidatesAndWeights),
             Fraction.parse(unknown),
-            PartialDate.parse("2026-01-05"),
+            PartialDate.parse("2025-01-05"),
             null,
             null));
     return code;
@@ -271,9 +271,5 @@ final class InventedBench {
 
   String generationInWords(Code code) {
     return AncestryQuestion.of(store).ask(code).generationInWords();
-  }
-
-  static Code[] codes(Code... codes) {
-    return Arrays.copyOf(codes, codes.length);
   }
 }
