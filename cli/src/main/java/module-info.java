@@ -2,8 +2,8 @@
  * The bench's verbs on a command line: what is typed is read, the library is asked, the answer is
  * laid out. No genetics, no rules of the register and no SQL live here.
  *
- * <p>The packages stand on floors, each importing only what is below it: {@code screen}; {@code
- * frame}; {@code command}; and on top the entry class with its table of verbs.
+ * <p>The packages stand on floors, each importing only what is below it: {@code screen} and {@code
+ * demo}; {@code frame}; {@code command}; and on top the entry class with its table of verbs.
  */
 @org.jspecify.annotations.NullMarked
 module dev.filial.cli {

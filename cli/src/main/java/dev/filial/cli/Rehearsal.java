@@ -2,6 +2,7 @@ package dev.filial.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -18,7 +19,28 @@ public final class Rehearsal {
           List.of("version"),
           List.of("version", "--json"),
           List.of("versoin"),
-          List.of("version", "--nothing"));
+          List.of("version", "--nothing"),
+          onRegister("start", "KB", "--grower", "Klara"),
+          onRegister("plant", "Echeveria laui", "--date", "2026-01-01"),
+          onRegister("plant", "Echeveria agavoides", "--date", "2026-01-01", "--name", "Rosa"),
+          onRegister("cross", "26-001", "26-002", "--date", "2026-02-01"),
+          onRegister("number", "26-003", "2"),
+          onRegister("ancestry", "26-003-1"),
+          onRegister("ancestry", "26-003-1", "--json"),
+          onRegister("tag", "26-003"),
+          onRegister("show", "rosa"),
+          onRegister("list"),
+          onRegister("show", "26-009"));
+
+  /**
+   * A register of its own in the current folder: never the one that the grower's variable names.
+   */
+  private static List<String> onRegister(String... words) {
+    List<String> all = new ArrayList<>(List.of(words));
+    all.add("--register");
+    all.add("rehearsal.register");
+    return List.copyOf(all);
+  }
 
   private Rehearsal() {}
 

@@ -22,12 +22,18 @@ class FloorsTest {
           .definedBy("dev.filial.cli.frame")
           .layer("screen")
           .definedBy("dev.filial.cli.screen")
+          .layer("demo")
+          .definedBy("dev.filial.cli.demo")
           .whereLayer("entry")
           .mayNotBeAccessedByAnyLayer()
           .whereLayer("command")
           .mayOnlyBeAccessedByLayers("entry")
           .whereLayer("frame")
           .mayOnlyBeAccessedByLayers("entry", "command")
+          .whereLayer("demo")
+          .mayOnlyBeAccessedByLayers("command")
+          .whereLayer("demo")
+          .mayNotAccessAnyLayer()
           .whereLayer("screen")
           .mayOnlyBeAccessedByLayers("entry", "command", "frame");
 }

@@ -9,6 +9,8 @@ import dev.filial.core.register.Statement;
 import dev.filial.core.store.Book;
 import dev.filial.core.store.RegisterStore;
 import dev.filial.core.store.SqliteStore;
+import java.io.File;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -34,10 +36,23 @@ public final class OpenRegister {
     return new OpenRegister(new RegisterOption(words), new AuthorOption(words));
   }
 
+  /**
+   * How the register names a file beside it: by its way from the register's folder where it lies
+   * under that, so that both can be moved together; else by its full name.
+   */
+  public String relative(Path other, Bench bench) {
+    Path folder = file.existingFile(bench).toAbsolutePath().normalize().getParent();
+    Path full = other.toAbsolutePath().normalize();
+    // A slash everywhere, so that the name means the same on another system.
+    return folder != null && full.startsWith(folder)
+        ? folder.relativize(full).toString().replace(File.separatorChar, '/')
+        : full.toString();
+  }
+
   /** Reads. */
   public <R> R read(Bench bench, Function<RegisterView, R> work) {
     try (RegisterStore store = SqliteStore.open(file.existingFile(bench))) {
-      return work.apply(store);
+      return store.read(work);
     }
   }
 
@@ -83,6 +98,11 @@ public final class OpenRegister {
       Accepted accepted = book.append(statement);
       warnings.addAll(accepted.warnings());
       return accepted;
+    }
+
+    /** Remembers a warning that is not the register's own. */
+    public void note(String warning) {
+      warnings.add(warning);
     }
 
     /** All warnings so far. */

@@ -1,5 +1,6 @@
 package dev.filial.cli.frame;
 
+import dev.filial.core.register.Count;
 import dev.filial.core.register.PartialDate;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -33,6 +34,9 @@ public interface Reading<T> {
 
   /** A day, a month or a year as people write them. */
   Reading<PartialDate> PARTIAL_DATE = (text, bench) -> bench.dates().partial(text);
+
+  /** A count or a guess at one: 80, ~80, few, many or ?. */
+  Reading<Count> COUNT = (text, bench) -> Count.parse(text);
 
   /** The name of a file, taken from the current folder. */
   Reading<Path> FILE =

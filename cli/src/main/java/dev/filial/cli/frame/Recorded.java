@@ -6,6 +6,7 @@ import dev.filial.core.answer.Telling;
 import dev.filial.core.name.Code;
 import dev.filial.core.register.Accepted;
 import dev.filial.core.register.RegisterView;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -46,9 +47,16 @@ public record Recorded(
     return new Recorded(entry, code, text, lines, next, warnings);
   }
 
+  /** The same with something more to be known. */
+  public Recorded withWarning(String more) {
+    List<String> all = new ArrayList<>(warnings);
+    all.add(more);
+    return new Recorded(entry, code, text, tag, next, List.copyOf(all));
+  }
+
   @Override
   public void show(Screen screen) {
-    screen.say("Entry " + entry + ": " + text + ".");
+    screen.say("Entry " + entry + ": " + text + (text.endsWith(".") ? "" : "."));
     if (!tag.isEmpty()) {
       screen.tag(tag.toArray(String[]::new));
     }

@@ -24,8 +24,8 @@ import org.openjdk.jmh.annotations.Warmup;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.SingleShotTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Warmup(iterations = 8)
-@Measurement(iterations = 15)
+@Warmup(iterations = 5)
+@Measurement(iterations = 11)
 @Fork(value = 1, jvmArgsAppend = {"-Xms6g", "-Xmx6g"})
 public class ArrayBuilding {
 

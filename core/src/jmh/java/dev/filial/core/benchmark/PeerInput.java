@@ -10,7 +10,8 @@ import java.nio.file.Path;
 
 /**
  * Writes the nursery's pedigree for the NumPy peer: the level starts, each plant's seed and pollen
- * parent (a founder's taxon twice), and the column sums of the expected shares to compare with.
+ * parent (a founder's taxon twice), and the column sums of the expected shares to compare with; and
+ * the class path, for what is run next.
  */
 public final class PeerInput {
 
@@ -35,6 +36,7 @@ public final class PeerInput {
         sums[k] += shares.row(i)[k] * (i % 7);
       }
     }
+    Files.writeString(directory.resolve("classpath"), System.getProperty("java.class.path"));
     Files.write(directory.resolve("parents.bin"), parents.array());
     StringBuilder text = new StringBuilder();
     for (int level = 0; level <= pedigree.levels(); level++) {

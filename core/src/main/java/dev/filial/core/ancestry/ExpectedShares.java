@@ -2,10 +2,13 @@ package dev.filial.core.ancestry;
 
 import dev.filial.core.pedigree.Descent;
 import dev.filial.core.pedigree.Founder;
+import dev.filial.core.pedigree.Makeup;
 import dev.filial.core.pedigree.Pedigree;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.IntStream;
 
 /**
@@ -60,7 +63,8 @@ public final class ExpectedShares {
    */
   public static ExpectedShares of(Pedigree pedigree, double[] reuse) {
     ExpectedShares result = new ExpectedShares(pedigree, reuse);
-    for (int level = 0; level < pedigree.levels(); level++) {
+    result.fillFounders();
+    for (int level = 1; level < pedigree.levels(); level++) {
       int from = pedigree.levelStart(level);
       int to = pedigree.levelStart(level + 1);
       if ((long) (to - from) * result.width < PARALLEL_FROM) {
@@ -77,48 +81,85 @@ public final class ExpectedShares {
     return result;
   }
 
-  private void fill(int from, int to) {
-    for (int plant = from; plant < to; plant++) {
-      if (pedigree.isPlainCross(plant)) {
-        int seed = pedigree.seedParent(plant);
-        int pollen = pedigree.pollenParent(plant);
-        if (seed >= 0 && pollen >= 0) {
-          mean(shares, plant * width, seed * width, pollen * width, width);
-          continue;
-        }
+  /** Level 0. Many founders are of one statement, whose row is worked out once and copied. */
+  private void fillFounders() {
+    IdentityHashMap<Founder, Integer> done = new IdentityHashMap<>();
+    int founders = pedigree.levels() == 0 ? 0 : pedigree.levelStart(1);
+    for (int plant = 0; plant < founders; plant++) {
+      Founder founder = Objects.requireNonNull(pedigree.founder(plant), "level 0 is founders");
+      Integer same = done.putIfAbsent(founder, plant);
+      if (same != null) {
+        System.arraycopy(shares, same * width, shares, plant * width, width);
+      } else {
+        fillFounder(plant, founder.makeup());
       }
-      fillOther(plant);
     }
   }
 
-  /** Four at a time, all in one pass: what limits this is memory, not arithmetic. */
-  private static void mean(double[] shares, int to, int seed, int pollen, int width) {
-    int k = 0;
-    for (; k < width - 3; k += 4) {
-      double a = shares[seed + k] + shares[pollen + k];
-      double b = shares[seed + k + 1] + shares[pollen + k + 1];
-      double c = shares[seed + k + 2] + shares[pollen + k + 2];
-      double d = shares[seed + k + 3] + shares[pollen + k + 3];
-      shares[to + k] = 0.5 * a;
-      shares[to + k + 1] = 0.5 * b;
-      shares[to + k + 2] = 0.5 * c;
-      shares[to + k + 3] = 0.5 * d;
+  private void fillFounder(int plant, Makeup makeup) {
+    Arrays.fill(shares, plant * width, (plant + 1) * width, 0.0);
+    makeup
+        .shares()
+        .forEach((taxon, share) -> shares[plant * width + column(taxon)] = share.toDouble());
+    if (pedigree.hasUnknown()) {
+      addUnknown(plant, makeup.unknownShare().toDouble());
     }
-    for (; k < width; k++) {
-      shares[to + k] = 0.5 * (shares[seed + k] + shares[pollen + k]);
+  }
+
+  /**
+   * Some plants of one level. Of a plain cross, the mean of two rows, a dozen numbers at a time.
+   * All of them are read before any is written: the compiler cannot know that the rows are
+   * different ones, and would else wait for each number.
+   */
+  private void fill(int from, int to) {
+    double[] shares = this.shares;
+    int width = this.width;
+    for (int plant = from; plant < to; plant++) {
+      int seed = pedigree.isPlainCross(plant) ? pedigree.seedParent(plant) : Pedigree.UNKNOWN;
+      int pollen = seed < 0 ? Pedigree.UNKNOWN : pedigree.pollenParent(plant);
+      if (pollen < 0) {
+        fillOther(plant);
+        continue;
+      }
+      int k = 0;
+      for (; k < width - 11; k += 12) {
+        int s = seed * width + k;
+        int p = pollen * width + k;
+        double a = shares[s] + shares[p];
+        double b = shares[s + 1] + shares[p + 1];
+        double c = shares[s + 2] + shares[p + 2];
+        double d = shares[s + 3] + shares[p + 3];
+        double e = shares[s + 4] + shares[p + 4];
+        double f = shares[s + 5] + shares[p + 5];
+        double g = shares[s + 6] + shares[p + 6];
+        double h = shares[s + 7] + shares[p + 7];
+        double i = shares[s + 8] + shares[p + 8];
+        double j = shares[s + 9] + shares[p + 9];
+        double l = shares[s + 10] + shares[p + 10];
+        double m = shares[s + 11] + shares[p + 11];
+        int t = plant * width + k;
+        shares[t] = 0.5 * a;
+        shares[t + 1] = 0.5 * b;
+        shares[t + 2] = 0.5 * c;
+        shares[t + 3] = 0.5 * d;
+        shares[t + 4] = 0.5 * e;
+        shares[t + 5] = 0.5 * f;
+        shares[t + 6] = 0.5 * g;
+        shares[t + 7] = 0.5 * h;
+        shares[t + 8] = 0.5 * i;
+        shares[t + 9] = 0.5 * j;
+        shares[t + 10] = 0.5 * l;
+        shares[t + 11] = 0.5 * m;
+      }
+      for (; k < width; k++) {
+        shares[plant * width + k] = 0.5 * (shares[seed * width + k] + shares[pollen * width + k]);
+      }
     }
   }
 
   private void fillOther(int plant) {
     Arrays.fill(shares, plant * width, (plant + 1) * width, 0.0);
-    Founder founder = pedigree.founder(plant);
-    if (founder != null) {
-      founder
-          .makeup()
-          .shares()
-          .forEach((taxon, share) -> shares[plant * width + column(taxon)] = share.toDouble());
-      addUnknown(plant, founder.makeup().unknownShare().toDouble());
-    } else if (pedigree.isRamet(plant)) {
+    if (pedigree.isRamet(plant)) {
       add(plant, 1.0, pedigree.rametOf(plant));
     } else {
       for (Descent descent : pedigree.descents(plant)) {

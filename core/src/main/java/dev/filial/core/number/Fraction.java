@@ -67,6 +67,9 @@ public record Fraction(BigInteger numerator, BigInteger denominator)
    * @throws NumberFormatException if the text is none of these, or its denominator is zero
    */
   public static Fraction parse(String text) {
+    if (text.equals("1")) {
+      return ONE; // nearly all shares a register holds
+    }
     String trimmed = text.strip();
     try {
       int slash = trimmed.indexOf('/');

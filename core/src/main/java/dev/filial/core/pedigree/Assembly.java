@@ -3,8 +3,10 @@ package dev.filial.core.pedigree;
 import dev.filial.core.number.Fraction;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -33,6 +35,7 @@ final class Assembly {
 
   final int[] levelStart;
   final List<Founder> founders = new ArrayList<>();
+  final Set<String> taxa = new HashSet<>();
   final CaseTable table;
 
   /** Whether any parent, or a share of any founder, is unknown. */
@@ -73,7 +76,11 @@ final class Assembly {
         first[i] = founders.size();
         second[i] = Pedigree.UNKNOWN;
         founders.add(founder);
-        unknown = unknown || !founder.makeup().unknownShare().isZero();
+        taxa.addAll(founder.makeup().shares().keySet());
+        unknown =
+            unknown
+                || (founder.standing() != Standing.PURE
+                    && !founder.makeup().unknownShare().isZero());
         ploidy[i] = (short) founder.ploidy();
       }
       case Kind.RAMET -> {

@@ -12,6 +12,7 @@ import java.util.Arrays;
  */
 final class Levels {
 
+  private static final int NONE = -1;
   private static final int UNSEEN = -1;
   private static final int OPEN = -2;
 
@@ -76,7 +77,7 @@ final class Levels {
         }
       }
     }
-    return counted(level, highest + 1);
+    return counted(draft, level, highest + 1);
   }
 
   private static int levelAbove(Draft draft, int[] level, int plant, int count) {
@@ -91,7 +92,7 @@ final class Levels {
     return count == 0 ? 0 : Math.max(highest + 1, 1);
   }
 
-  private static Levels counted(int[] level, int levels) {
+  private static Levels counted(Draft draft, int[] level, int levels) {
     int[] start = new int[levels + 1];
     for (int one : level) {
       start[one + 1]++;
@@ -99,11 +100,39 @@ final class Levels {
     for (int l = 0; l < levels; l++) {
       start[l + 1] += start[l];
     }
-    int[] next = Arrays.copyOf(start, levels);
-    int[] order = new int[level.length];
-    for (int i = 0; i < level.length; i++) {
-      order[next[level[i]]++] = i;
+    return new Levels(ordered(draft, level, Arrays.copyOf(start, levels)), start);
+  }
+
+  /**
+   * The plants by level, and within a level in the order of their seed parents: a pass over a level
+   * then reads the seed parents' rows one after the other, and only the pollen parents' at random.
+   *
+   * @param free the next free place of each level
+   */
+  private static int[] ordered(Draft draft, int[] level, int[] free) {
+    int n = level.length;
+    int[] order = new int[n];
+    int[] firstChild = new int[n];
+    int[] nextChild = new int[n];
+    Arrays.fill(firstChild, NONE);
+    for (int i = n - 1; i >= 0; i--) {
+      int seed = draft.parentCount(i) == 0 ? NONE : draft.parent(i, 0);
+      if (seed >= 0) {
+        nextChild[i] = firstChild[seed];
+        firstChild[seed] = i;
+      }
     }
-    return new Levels(order, start);
+    for (int i = 0; i < n; i++) {
+      if (draft.parentCount(i) == 0 || draft.parent(i, 0) < 0) {
+        order[free[level[i]]++] = i;
+      }
+    }
+    // Every plant is placed before its place is come to: its seed parent is of a lower level.
+    for (int at = 0; at < n; at++) {
+      for (int child = firstChild[order[at]]; child != NONE; child = nextChild[child]) {
+        order[free[level[child]]++] = child;
+      }
+    }
+    return order;
   }
 }

@@ -76,7 +76,7 @@ public final class NotationOf {
   private static BitSet needed(Pedigree pedigree, int plant) {
     BitSet needed = new BitSet(plant + 1);
     needed.set(plant);
-    for (int i = plant; i >= 0; i = i == 0 ? -1 : needed.previousSetBit(i - 1)) {
+    for (int i = plant; i >= 0; i = needed.previousSetBit(i - 1)) {
       if (pedigree.caseCount(i) == 1
           && pedigree.descents(i).get(0) instanceof Descent.Sexual cross) {
         if (cross.seed() >= 0) {

@@ -37,6 +37,7 @@ public final class Pedigree {
   private final Founder[] founders;
   private final CaseTable table;
   private final boolean unknown;
+  private final NavigableSet<String> taxa;
 
   private Pedigree(Assembly assembly) {
     codes = assembly.codes;
@@ -49,6 +50,7 @@ public final class Pedigree {
     founders = assembly.founders.toArray(new Founder[0]);
     table = assembly.table;
     unknown = assembly.unknown;
+    taxa = Collections.unmodifiableNavigableSet(new TreeSet<>(assembly.taxa));
   }
 
   /**
@@ -333,9 +335,6 @@ public final class Pedigree {
           found.set(parent);
         }
       }
-      if (i == 0) {
-        break;
-      }
     }
     return found;
   }
@@ -358,10 +357,6 @@ public final class Pedigree {
 
   /** The taxa that are stated for any founder, sorted by name. */
   public NavigableSet<String> taxa() {
-    TreeSet<String> taxa = new TreeSet<>();
-    for (Founder founder : founders) {
-      taxa.addAll(founder.makeup().shares().keySet());
-    }
-    return Collections.unmodifiableNavigableSet(taxa);
+    return taxa;
   }
 }

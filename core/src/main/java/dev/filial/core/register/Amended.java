@@ -1,6 +1,5 @@
 package dev.filial.core.register;
 
-import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -17,10 +16,12 @@ public record Amended(long entry, @Nullable Statement replacement, String why)
   /**
    * Checks what can be seen from the statement alone.
    *
-   * @throws IllegalArgumentException if the replacement is itself an amendment
+   * @throws IllegalArgumentException if it names no entry or no reason, or the replacement is
+   *     itself an amendment
    */
   public Amended {
-    Objects.requireNonNull(why, "why");
+    Require.entry(entry);
+    Require.text("why", why);
     if (replacement instanceof Amended) {
       throw new IllegalArgumentException(
           "an amendment is put right by amending entry "

@@ -1,9 +1,11 @@
 package dev.filial.core.register;
 
 import dev.filial.core.name.Code;
+import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -52,31 +54,39 @@ public final class Clerk {
   public Outcome accept(Statement statement, String by, Instant time) {
     requireWriter(by);
     requireOpening(statement);
-    if (statement instanceof Amended amended) {
-      Rules.checkAmendable(book, amended);
-    } else if (statement instanceof Parted parted) {
-      Rules.checkPartable(book, parted);
-    }
     long number = book.size() + 1;
-    String previous = number == 1 ? Entry.NO_DIGEST : book.entry(number - 1).orElseThrow().digest();
+    String body = EntryJson.write(statement);
     Entry entry =
-        Entry.seal(
-            number,
-            time.truncatedTo(ChronoUnit.SECONDS),
-            by.strip(),
-            EntryJson.write(statement),
-            previous);
+        Entry.seal(number, time.truncatedTo(ChronoUnit.SECONDS), by.strip(), body, lastDigest());
+    Statement said = reread(body);
+    new Amending(book).check(said);
     Draft draft = new Draft(book);
-    Touched touched = write(draft, entry, statement);
-    for (long changed : touched.entries()) {
-      draft.effective(changed).ifPresent(said -> Rules.checkUnused(book, changed, said));
-    }
     List<String> warnings = new ArrayList<>();
-    new Rules(draft, warnings).check(number, statement);
-    if (touched.entries().size() > 1 || statement instanceof Joined) {
-      recheck(draft, number, touched, warnings);
+    Touched touched = write(draft, entry, said);
+    for (long changed : touched.entries()) {
+      draft.effective(changed).ifPresent(now -> FreeCodes.require(book, changed, now));
     }
+    requireNoCircles(draft, touched.subjects());
+    new Rules(draft, warnings).check(number, said);
+    recheck(draft, number, said, touched, warnings);
     return new Outcome(new Accepted(entry, warnings), draft.delta());
+  }
+
+  /** What is taken is what will be read back, to the last digit. */
+  private static Statement reread(String body) {
+    if (!StandardCharsets.UTF_8.newEncoder().canEncode(body)) {
+      throw new RegisterRefusal(
+          "the entry holds half a character, which no file keeps; type that text again");
+    }
+    try {
+      return EntryJson.read(body);
+    } catch (IllegalArgumentException e) {
+      throw new RegisterRefusal(String.valueOf(e.getMessage()));
+    }
+  }
+
+  private String lastDigest() {
+    return book.size() == 0 ? Entry.NO_DIGEST : book.entry(book.size()).orElseThrow().digest();
   }
 
   /**
@@ -87,8 +97,7 @@ public final class Clerk {
    */
   public Delta reread(Entry entry) {
     long number = book.size() + 1;
-    String previous = number == 1 ? Entry.NO_DIGEST : book.entry(number - 1).orElseThrow().digest();
-    if (entry.number() != number || !entry.isIntact(previous)) {
+    if (entry.number() != number || !entry.isIntact(lastDigest())) {
       throw new RegisterRefusal(
           "entry "
               + entry.number()
@@ -114,7 +123,9 @@ public final class Clerk {
   }
 
   private static void requireWriter(String by) {
-    if (by.isBlank() || by.chars().anyMatch(Character::isISOControl)) {
+    if (by.isBlank()
+        || by.chars().anyMatch(Character::isISOControl)
+        || !StandardCharsets.UTF_8.newEncoder().canEncode(by)) {
       throw new RegisterRefusal("an entry says who wrote it: give a name on one line");
     }
   }
@@ -151,7 +162,9 @@ public final class Clerk {
 
   /** All that the changed entries said or say something about. */
   private Set<Subject> touched(Draft draft, Set<Long> changed) {
-    Set<Subject> touched = new LinkedHashSet<>();
+    // Sorted, so that of two things to complain about it is always the same one.
+    Set<Subject> touched =
+        new TreeSet<>(Comparator.comparing(Subject::kind).thenComparing(Subject::key));
     for (long number : changed) {
       for (RegisterView view : List.of(book, draft)) {
         Optional<Statement> statement = view.effective(number);
@@ -168,22 +181,48 @@ public final class Clerk {
     return touched;
   }
 
-  /** Whether all that hangs on what changed still holds. */
-  private static void recheck(Draft draft, long number, Touched touched, List<String> warnings) {
-    Set<Long> hanging = hanging(draft, touched.subjects());
-    hanging.addAll(touched.entries());
-    hanging.remove(number);
+  /**
+   * Chains of names and of joins are followed everywhere, so they must end before any rule asks.
+   */
+  private static void requireNoCircles(Draft draft, Set<Subject> touched) {
+    for (Subject subject : touched) {
+      if (subject.kind() == Subject.Kind.TAXON) {
+        NameChains.requireNoLoop(draft, subject.key());
+      } else if (subject.kind() == Subject.Kind.CODE) {
+        Item item = draft.taken(Code.parse(subject.key())).orElse(null);
+        if (item != null && item.sameAs() != null) {
+          JoinRules.requireNoCircle(draft, item.code());
+        }
+      }
+    }
+  }
+
+  /** Whether the changed entries can say what they say now, and all that hangs on them holds. */
+  private void recheck(
+      Draft draft, long number, Statement statement, Touched touched, List<String> warnings) {
+    boolean changes = touched.entries().size() > 1 || statement instanceof Joined;
+    if (!changes && !(statement instanceof TaxonDeclared) && !(statement instanceof TaxonRenamed)) {
+      return; // nothing that stands leans on what was never there before
+    }
+    for (long entry : touched.entries()) {
+      draft
+          .effective(entry)
+          .filter(said -> entry != number)
+          .ifPresent(said -> recheckChanged(new Rules(draft, warnings), entry, said));
+    }
+    Hanging found = new Hanging(book, draft);
+    Set<Long> hanging = new TreeSet<>(found.crossesWithOtherSets(touched.subjects()));
+    if (changes) {
+      hanging.addAll(found.on(touched.subjects()));
+    }
+    hanging.removeAll(touched.entries());
     List<Long> against = new ArrayList<>();
     List<String> reasons = new ArrayList<>();
     for (long entry : hanging) {
-      Optional<Statement> statement = draft.effective(entry);
-      if (statement.isEmpty()) {
-        continue;
-      }
       try {
-        // What the corrected entry itself makes unlikely is worth hearing; the rest was heard.
-        List<String> heard = touched.entries().contains(entry) ? warnings : new ArrayList<>();
-        new Rules(draft, heard).check(entry, statement.get());
+        // What is unlikely of these was said when they were written.
+        Rules rules = new Rules(draft, new ArrayList<>());
+        draft.effective(entry).ifPresent(said -> rules.recheck(entry, said));
       } catch (RegisterRefusal e) {
         against.add(entry);
         if (reasons.size() < NAMED) {
@@ -192,35 +231,31 @@ public final class Clerk {
       }
     }
     if (!against.isEmpty()) {
-      String more = against.size() > NAMED ? "; and " + (against.size() - NAMED) + " more" : "";
-      throw new RegisterRefusal(
-          (against.size() == 1
-                  ? "an entry would no longer hold: "
-                  : against.size() + " entries would no longer hold: ")
-              + String.join("; ", reasons)
-              + more
-              + ". Amend or strike "
-              + (against.size() == 1 ? "it" : "these")
-              + " first",
-          against);
+      throw refusal(against, reasons);
     }
   }
 
-  private static Set<Long> hanging(Draft draft, Set<Subject> touched) {
-    Set<Subject> reach = new LinkedHashSet<>(touched);
-    for (Subject subject : touched) {
-      if (subject.kind() == Subject.Kind.CODE) {
-        Code code = Code.parse(subject.key());
-        if (code.isWhole()) {
-          draft.codesUnder(code).forEach(under -> reach.add(Subject.of(under)));
-        }
-      }
+  private static void recheckChanged(Rules rules, long entry, Statement said) {
+    try {
+      rules.recheck(entry, said);
+    } catch (RegisterRefusal e) {
+      throw new RegisterRefusal(
+          "entry " + entry + " cannot say so: " + e.getMessage(), e.entries());
     }
-    Set<Long> hanging = new TreeSet<>();
-    for (Subject subject : reach) {
-      hanging.addAll(draft.entriesOn(subject));
-      hanging.addAll(draft.entriesMentioning(subject));
-    }
-    return hanging;
+  }
+
+  private static RegisterRefusal refusal(List<Long> against, List<String> reasons) {
+    boolean one = against.size() == 1;
+    String more = against.size() > NAMED ? "; and " + (against.size() - NAMED) + " more" : "";
+    return new RegisterRefusal(
+        (one
+                ? "an entry would no longer hold: "
+                : against.size() + " entries would no longer hold: ")
+            + String.join("; ", reasons)
+            + more
+            + ". Amend or strike "
+            + (one ? "it" : "these")
+            + " first",
+        against);
   }
 }

@@ -2,6 +2,7 @@ package dev.filial.core.register;
 
 import dev.filial.core.name.Code;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -22,6 +23,7 @@ public record Counted(@Nullable PartialDate date, List<Reading> readings, @Nulla
    */
   public Counted {
     readings = List.copyOf(readings);
+    Require.distinct(readings.stream().map(Reading::code).toList());
     if (readings.isEmpty()) {
       throw new IllegalArgumentException("a count names at least one sowing or group");
     }
@@ -48,6 +50,7 @@ public record Counted(@Nullable PartialDate date, List<Reading> readings, @Nulla
      * @throws IllegalArgumentException if not
      */
     public Reading {
+      Objects.requireNonNull(code, "code");
       if (!code.isGroup() && !code.isSowing()) {
         throw new IllegalArgumentException(
             code.text()

@@ -3,12 +3,13 @@ package dev.filial.core.register;
 import dev.filial.core.name.Code;
 import dev.filial.core.pedigree.Route;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 
 /** The rules of a pollination. */
 final class CrossRules {
@@ -22,73 +23,59 @@ final class CrossRules {
   }
 
   void check(Pollinated cross) {
-    Item seedParent = References.parent(book, cross.seedParent());
+    Code seedParent = cross.seedParent();
+    References.parent(book, seedParent);
+    requireNoLoop(book, cross.code());
     requireBorn(cross, seedParent, "seed parent");
     warnIfGone(cross, seedParent, "seed parent");
+    List<Descent> cases = Descents.of(cross);
     Set<Code> pollenParents = new LinkedHashSet<>();
-    for (Descent descent : Descents.of(cross)) {
+    for (Descent descent : cases) {
       if (descent.pollen() != null && descent.route() != Route.SELFING) {
         pollenParents.add(descent.pollen());
       }
     }
-    for (Code code : pollenParents) {
-      Item parent = References.parent(book, code);
+    for (Code parent : pollenParents) {
+      References.parent(book, parent);
       requireBorn(cross, parent, "pollen parent");
       if (!cross.storedPollen()) {
         warnIfGone(cross, parent, "pollen parent");
       }
     }
-    warnIfSelfIncompatible(cross, seedParent);
+    warnIfSelfIncompatible(cross, pollenParents);
     warnIfUnprotected(cross);
-    requireNoLoop(book, cross.code());
-    requireEvenGametes(cross, pollenParents);
+    requireEvenGametes(cross, cases);
   }
 
-  private void requireBorn(Pollinated cross, Item parent, String role) {
+  private void requireBorn(Pollinated cross, Code parent, String role) {
     PartialDate day = cross.date();
-    PartialDate born = born(parent);
-    if (day == null || born == null || !day.isSurelyBefore(born)) {
+    Birth birth = Birth.of(book, parent);
+    if (day == null || !birth.isSurelyAfter(day)) {
       return;
     }
-    if (parent.kind() == Item.Kind.PLANT && parent.descent().isEmpty()) {
-      // It stood somewhere before it came here, and its pollen may have come by post.
+    if (!birth.stoodElsewhere()) {
+      throw birth.refusal(References.described(book, parent), role, cross.code(), day);
+    }
+    if (!References.resolved(book, parent).neverHeld()) {
       warnings.add(
-          Rules.describe(parent)
+          References.described(book, parent)
               + " came on "
-              + born
+              + birth.day()
               + ", after the cross of "
               + day
               + "; right only if it was used where it stood before");
-      return;
     }
-    throw new RegisterRefusal(
-        Rules.describe(parent)
-            + ", the "
-            + role
-            + " of "
-            + cross.code().text()
-            + ", did not exist on "
-            + day
-            + ": it came about on "
-            + born
-            + "; mend the date or name another plant");
   }
 
-  private @Nullable PartialDate born(Item plant) {
-    // A seedling is as old as its cross; when it was pricked out says nothing of that.
-    return plant.code().isWhole()
-        ? plant.since()
-        : book.item(plant.code().whole()).map(Item::since).orElse(plant.since());
-  }
-
-  private void warnIfGone(Pollinated cross, Item parent, String role) {
+  private void warnIfGone(Pollinated cross, Code code, String role) {
     PartialDate day = cross.date();
+    Item parent = References.resolved(book, code);
     if (day != null
         && !parent.fate().isHere()
         && parent.until() != null
         && parent.until().isSurelyBefore(day)) {
       warnings.add(
-          Rules.describe(parent)
+          References.described(book, code)
               + ", the "
               + role
               + ", was "
@@ -103,16 +90,46 @@ final class CrossRules {
     }
   }
 
-  private void warnIfSelfIncompatible(Pollinated cross, Item seedParent) {
-    String taxon = seedParent.determination().taxon();
-    if (cross.pollen() instanceof Pollen.Itself
-        && taxon != null
-        && book.accepted(taxon).isSelfIncompatible()) {
+  private void warnIfSelfIncompatible(Pollinated cross, Set<Code> pollenParents) {
+    Item clone = clone(cross.seedParent());
+    String taxon = clone.determination().taxon();
+    if (taxon == null || !book.accepted(taxon).isSelfIncompatible()) {
+      return;
+    }
+    if (cross.pollen() instanceof Pollen.Itself) {
       warnings.add(
-          Rules.describe(seedParent)
+          References.described(book, cross.seedParent())
               + " belongs to a taxon recorded as self-incompatible; a selfing may set little or"
               + " nothing");
     }
+    for (Code parent : pollenParents) {
+      if (clone.kind().isPlant() && clone(parent).code().equals(clone.code())) {
+        warnings.add(
+            cross.seedParent().text()
+                + " and "
+                + parent.text()
+                + " are one clone, of a taxon recorded as self-incompatible; this is a selfing and"
+                + " may set little or nothing");
+      }
+    }
+  }
+
+  /** The plant that {@code code} has its genotype from, through joins and vegetative increase. */
+  private Item clone(Code code) {
+    Set<Code> seen = new HashSet<>();
+    Item here = References.resolved(book, code);
+    while (seen.add(here.code())
+        && here.descent().size() == 1
+        && here.descent().get(0).form() == Descent.Form.COPY
+        && here.descent().get(0).route() == Route.IDENTITY
+        && here.descent().get(0).share().isOne()) {
+      Optional<Item> source = book.resolved(here.descent().get(0).seed());
+      if (source.isEmpty()) {
+        break;
+      }
+      here = source.get();
+    }
+    return here;
   }
 
   private void warnIfUnprotected(Pollinated cross) {
@@ -124,16 +141,22 @@ final class CrossRules {
     }
   }
 
-  private void requireEvenGametes(Pollinated cross, Set<Code> pollenParents) {
+  private void requireEvenGametes(Pollinated cross, List<Descent> cases) {
     if (book.isAllDiploid()) {
       return;
     }
     SetsOf sets = SetsOf.in(book, List.of(cross.code()));
-    if (cross.seedSets() == null) {
-      requireEven(cross, sets, cross.seedParent(), "egg");
-    }
-    if (cross.pollenSets() == null) {
-      pollenParents.forEach(code -> requireEven(cross, sets, code, "pollen"));
+    // Seed that arises without fertilisation asks for no gametes.
+    for (Descent sexual : cases) {
+      if (sexual.form() != Descent.Form.SEXUAL) {
+        continue;
+      }
+      if (sexual.seedSets() == 0) {
+        requireEven(cross, sets, sexual.seed(), "egg");
+      }
+      if (sexual.pollenSets() == 0 && sexual.pollen() != null) {
+        requireEven(cross, sets, sexual.pollen(), "pollen");
+      }
     }
   }
 
@@ -141,7 +164,7 @@ final class CrossRules {
     OptionalInt ploidy = sets.ploidy(parent);
     if (ploidy.isPresent() && ploidy.getAsInt() % 2 == 1) {
       throw new RegisterRefusal(
-          parent.text()
+          References.described(book, parent)
               + " has "
               + ploidy.getAsInt()
               + " chromosome sets, and half of that is no gamete; state how many sets the "
@@ -159,11 +182,9 @@ final class CrossRules {
    */
   static void requireNoLoop(RegisterView book, Code code) {
     Item item = References.thing(book, code);
-    boolean isNew =
-        book.codesUnder(code.whole()).stream()
-            .allMatch(under -> book.entriesMentioning(Subject.of(under)).isEmpty());
     List<Code> parents = new ArrayList<>(Lineage.next(item));
-    if (isNew && parents.stream().noneMatch(parent -> parent.whole().equals(code.whole()))) {
+    if (isUnused(book, code)
+        && parents.stream().noneMatch(parent -> parent.whole().equals(code.whole()))) {
       return; // nothing was ever raised from it, so nothing it comes of can come of it
     }
     Map<Code, Item> lineage = book.lineage(parents);
@@ -178,5 +199,22 @@ final class CrossRules {
                 + "; see which parent was misread");
       }
     }
+  }
+
+  /** Whether nothing can come of {@code code} yet: no entry leans on it or on what is under it. */
+  private static boolean isUnused(RegisterView book, Code code) {
+    for (Code under : book.codesUnder(code.whole())) {
+      if (!book.entriesMentioning(Subject.of(under)).isEmpty()) {
+        return false;
+      }
+      for (long entry : book.entriesOn(Subject.of(under))) {
+        Statement statement = book.effective(entry).orElse(null);
+        if (statement instanceof Joined
+            || (statement instanceof LotsMerged merged && !merged.code().equals(code))) {
+          return false;
+        }
+      }
+    }
+    return true;
   }
 }

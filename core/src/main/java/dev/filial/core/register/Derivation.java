@@ -11,8 +11,8 @@ import org.jspecify.annotations.Nullable;
  * What is true now of one thing, derived from the statements made about it and from nothing else.
  *
  * <p>Statements are read in the order of the days they speak of, since a count of the fourth of
- * March may be typed in after a loss of the fifth; those without a day keep their place in the
- * book.
+ * March may be typed in after a loss of the fifth; one without a day comes after all that stands
+ * before it in the book.
  */
 final class Derivation {
 
@@ -35,17 +35,19 @@ final class Derivation {
     List<Said> others = new ArrayList<>();
     Said introduction = null;
     Item.Kind kind = null;
-    long day = Long.MIN_VALUE;
+    long latest = Long.MIN_VALUE;
     for (long entry : view.entriesOn(Subject.of(code))) {
       Statement statement = view.effective(entry).orElseThrow();
       PartialDate date = statement.date();
-      day = date == null ? day : date.latest().toEpochDay();
+      // Without a day it was known when it was typed: after all that stands before it.
+      long said = date == null ? latest : date.latest().toEpochDay();
+      latest = Math.max(latest, said);
       Optional<Item.Kind> given = Introduction.kind(statement, code);
       if (given.isPresent() && introduction == null) {
-        introduction = new Said(entry, statement, day);
+        introduction = new Said(entry, statement, said);
         kind = given.get();
       } else {
-        others.add(new Said(entry, statement, day));
+        others.add(new Said(entry, statement, said));
       }
     }
     if (introduction == null || kind == null) {

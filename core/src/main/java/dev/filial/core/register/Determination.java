@@ -2,8 +2,11 @@ package dev.filial.core.register;
 
 import dev.filial.core.number.Fraction;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,25 +29,39 @@ public record Determination(
     @Nullable String generation,
     @Nullable Integer ploidy) {
 
+  private static final Pattern GENERATION = Pattern.compile("(BC[1-9]\\d?)?(F[1-9]\\d?)?(?<!^)");
+
   /** Nothing is known of it. */
   public static final Determination UNKNOWN = new Determination(null, null, Map.of(), null, null);
 
   /**
    * Copies the map, keeping its order.
    *
-   * @throws IllegalArgumentException if the shares exceed 1 or one is not positive, or the ploidy
-   *     is out of range
+   * @throws IllegalArgumentException if a name cannot be read, the shares exceed 1 or one is not
+   *     positive, the generation is none, or the ploidy is out of range
    */
   @SuppressWarnings("NullAway") // an absent JSON property reaches a record's constructor as null
   public Determination {
     makeup = makeup == null ? Map.of() : Collections.unmodifiableMap(new LinkedHashMap<>(makeup));
     requireShares(makeup);
     requirePloidy(ploidy);
+    if (taxon != null) {
+      Subject.taxon(taxon); // a name nobody can read would be missed by every later question
+    }
+    if (generation != null && !GENERATION.matcher(generation).matches()) {
+      throw new IllegalArgumentException(
+          "\"" + generation + "\" is no generation; write F1, F2 …, BC1, BC2 … or BC1F2");
+    }
   }
 
   /** A plant of the named taxon. */
   public static Determination of(String taxon) {
     return new Determination(taxon, null, Map.of(), null, null);
+  }
+
+  /** An absent JSON property reaches a record's constructor as null. */
+  static Determination orUnknown(@Nullable Determination determination) {
+    return determination == null ? UNKNOWN : determination;
   }
 
   static void requirePloidy(@Nullable Integer ploidy) {
@@ -56,10 +73,15 @@ public record Determination(
 
   static void requireShares(Map<String, Fraction> makeup) {
     Fraction sum = Fraction.ZERO;
+    Set<Subject> taxa = new HashSet<>();
     for (Map.Entry<String, Fraction> share : makeup.entrySet()) {
       if (share.getValue().signum() <= 0) {
         throw new IllegalArgumentException(
             "the share of " + share.getKey() + " is " + share.getValue() + "; a share is above 0");
+      }
+      if (!taxa.add(Subject.taxon(share.getKey()))) {
+        throw new IllegalArgumentException(
+            share.getKey() + " has two shares; give it one, their sum");
       }
       sum = sum.plus(share.getValue());
     }

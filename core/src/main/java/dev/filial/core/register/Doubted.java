@@ -1,6 +1,5 @@
 package dev.filial.core.register;
 
-import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -13,9 +12,14 @@ import org.jspecify.annotations.Nullable;
  */
 public record Doubted(long entry, String by, @Nullable String remark) implements Statement {
 
-  /** Checks what can be seen from the statement alone. */
+  /**
+   * Checks what can be seen from the statement alone.
+   *
+   * @throws IllegalArgumentException if it names no entry or nobody
+   */
   public Doubted {
-    Objects.requireNonNull(by, "by");
+    Require.entry(entry);
+    Require.text("by", by);
   }
 
   @Override

@@ -1,8 +1,8 @@
 package dev.filial.core.register;
 
 import dev.filial.core.name.Code;
-import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -21,6 +23,7 @@ final class Draft implements RegisterView {
   private final RegisterView base;
   private final TreeMap<Long, Entry> entries = new TreeMap<>();
   private final TreeMap<Long, Change> changes = new TreeMap<>();
+  private final Map<Long, Concerns> concerns = new HashMap<>();
   private final Map<Code, Item> items = new HashMap<>();
   private final Map<String, Optional<Taxon>> taxa = new HashMap<>();
   private final Map<String, Optional<TraitDeclared>> traits = new HashMap<>();
@@ -38,6 +41,16 @@ final class Draft implements RegisterView {
     Change known = changes.get(number);
     Optional<Statement> before = known == null ? base.effective(number) : known.before();
     changes.put(number, new Change(number, before, statement));
+    concerns.put(number, statement.map(Concerns::of).orElse(Concerns.NONE));
+  }
+
+  /** What a changed entry is about, kept: one entry may number ten thousand seedlings. */
+  private record Concerns(Set<Subject> subjects, Set<Subject> mentions) {
+    static final Concerns NONE = new Concerns(Set.of(), Set.of());
+
+    static Concerns of(Statement statement) {
+      return new Concerns(statement.subjects(), statement.mentions());
+    }
   }
 
   /** Derives anew what is true of {@code subjects}. */
@@ -86,28 +99,30 @@ final class Draft implements RegisterView {
 
   @Override
   public List<Long> entriesOn(Subject subject) {
-    return overlaid(base.entriesOn(subject), statement -> statement.subjects().contains(subject));
+    return overlaid(base.entriesOn(subject), concern -> concern.subjects().contains(subject));
   }
 
   @Override
   public List<Long> entriesMentioning(Subject subject) {
     return overlaid(
-        base.entriesMentioning(subject), statement -> statement.mentions().contains(subject));
+        base.entriesMentioning(subject), concern -> concern.mentions().contains(subject));
   }
 
-  private List<Long> overlaid(List<Long> below, java.util.function.Predicate<Statement> concerns) {
-    if (changes.isEmpty()) {
-      return below;
-    }
-    TreeSet<Long> numbers = new TreeSet<>(below);
-    for (Change change : changes.values()) {
-      if (change.after().filter(concerns).isPresent()) {
-        numbers.add(change.entry());
+  private List<Long> overlaid(List<Long> below, Predicate<Concerns> about) {
+    TreeSet<Long> numbers = null;
+    for (Map.Entry<Long, Concerns> change : concerns.entrySet()) {
+      boolean listed = about.test(change.getValue());
+      if (listed == (Collections.binarySearch(below, change.getKey()) >= 0)) {
+        continue;
+      }
+      numbers = numbers == null ? new TreeSet<>(below) : numbers;
+      if (listed) {
+        numbers.add(change.getKey());
       } else {
-        numbers.remove(change.entry());
+        numbers.remove(change.getKey());
       }
     }
-    return List.copyOf(numbers);
+    return numbers == null ? below : List.copyOf(numbers);
   }
 
   @Override
@@ -140,8 +155,7 @@ final class Draft implements RegisterView {
         base.codesBeginning(text, most).stream(), code -> code.text().startsWith(text), most);
   }
 
-  private List<Code> codes(
-      Stream<Code> below, java.util.function.Predicate<Code> concerns, int most) {
+  private List<Code> codes(Stream<Code> below, Predicate<Code> concerns, int most) {
     TreeMap<String, Code> all = new TreeMap<>();
     Stream.concat(below, items.keySet().stream().filter(concerns))
         .forEach(code -> all.put(code.text(), code));
@@ -150,14 +164,20 @@ final class Draft implements RegisterView {
 
   @Override
   public Map<String, List<Code>> named(String beginning, int most) {
-    Map<String, List<Code>> names = new TreeMap<>();
-    base.named(beginning, most)
+    // A name may be gone from below for each name that a changed thing bore there.
+    long hidden =
+        items.keySet().stream()
+            .flatMap(code -> base.taken(code).stream())
+            .mapToLong(item -> item.names().size())
+            .sum();
+    TreeMap<String, TreeSet<Code>> names = new TreeMap<>();
+    base.named(beginning, (int) Math.min(Integer.MAX_VALUE, most + hidden))
         .forEach(
             (name, codes) -> {
-              List<Code> kept =
+              TreeSet<Code> kept =
                   codes.stream()
                       .filter(code -> !items.containsKey(code))
-                      .collect(java.util.stream.Collectors.toCollection(ArrayList::new));
+                      .collect(Collectors.toCollection(TreeSet::new));
               if (!kept.isEmpty()) {
                 names.put(name, kept);
               }
@@ -165,7 +185,7 @@ final class Draft implements RegisterView {
     for (Item item : items.values()) {
       for (String name : item.names()) {
         if (Names.begins(name, beginning)) {
-          names.computeIfAbsent(name, any -> new ArrayList<>()).add(item.code());
+          names.computeIfAbsent(name, any -> new TreeSet<>()).add(item.code());
         }
       }
     }
@@ -219,6 +239,7 @@ final class Draft implements RegisterView {
             value.ifPresentOrElse(kept -> below.put(key, kept), () -> below.remove(key)));
   }
 
+  /** As below, unless the draft departs; it may say no where the accepted entries will say yes. */
   @Override
   public boolean isAllDiploid() {
     return base.isAllDiploid()

@@ -1,5 +1,6 @@
 package dev.filial.core.register;
 
+import com.fasterxml.jackson.annotation.JsonAutoDetect;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonSetter;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
@@ -7,19 +8,23 @@ import com.fasterxml.jackson.annotation.Nulls;
 import dev.filial.core.name.Code;
 import dev.filial.core.number.Fraction;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.JsonParser;
+import tools.jackson.core.StreamReadFeature;
 import tools.jackson.databind.DeserializationContext;
 import tools.jackson.databind.DeserializationFeature;
-import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.MapperFeature;
+import tools.jackson.databind.ObjectReader;
 import tools.jackson.databind.SerializationContext;
 import tools.jackson.databind.SerializationFeature;
 import tools.jackson.databind.cfg.MutableConfigOverride;
@@ -27,8 +32,6 @@ import tools.jackson.databind.deser.std.StdDeserializer;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.jsontype.NamedType;
 import tools.jackson.databind.module.SimpleModule;
-import tools.jackson.databind.node.ArrayNode;
-import tools.jackson.databind.node.ObjectNode;
 import tools.jackson.databind.ser.std.StdSerializer;
 
 /**
@@ -40,6 +43,17 @@ public final class EntryJson {
 
   /** The word in the property {@code kind} for each kind of statement. */
   private static final Map<String, Class<? extends Statement>> KINDS = kinds();
+
+  /** The word in the property {@code from} for each source of pollen. */
+  private static final Map<String, Class<? extends Pollen>> POLLENS =
+      Map.of(
+          "plant", Pollen.OnePlant.class,
+          "itself", Pollen.Itself.class,
+          "mix", Pollen.Mix.class,
+          "open", Pollen.Open.class);
+
+  /** Under this key a reader is told which codes to read as others. */
+  private static final Object OTHER_CODE = "other code";
 
   private static final JsonMapper MAPPER = mapper();
 
@@ -74,7 +88,7 @@ public final class EntryJson {
     kinds.put("tally", Tallied.class);
     kinds.put("amend", Amended.class);
     kinds.put("note", Noted.class);
-    return Map.copyOf(kinds);
+    return Collections.unmodifiableMap(kinds);
   }
 
   @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
@@ -85,7 +99,8 @@ public final class EntryJson {
 
   private static JsonMapper mapper() {
     SimpleModule texts = new SimpleModule("filial");
-    text(texts, Code.class, Code::text, Code::parse);
+    texts.addSerializer(Code.class, new TextSerializer<>(Code.class, Code::text));
+    texts.addDeserializer(Code.class, new CodeDeserializer());
     text(texts, Fraction.class, Fraction::toString, Fraction::parse);
     text(texts, PartialDate.class, PartialDate::toString, PartialDate::parse);
     text(texts, Count.class, Count::toString, Count::parse);
@@ -96,22 +111,26 @@ public final class EntryJson {
             .addModule(texts)
             .addMixIn(Statement.class, Kind.class)
             .addMixIn(Pollen.class, PollenKind.class)
+            // What a record works out (isUnprotectedAndUnstated) is no part of what was said.
+            .changeDefaultVisibility(
+                visibility -> visibility.withIsGetterVisibility(JsonAutoDetect.Visibility.NONE))
             .changeDefaultPropertyInclusion(
                 inclusion -> inclusion.withValueInclusion(JsonInclude.Include.NON_DEFAULT))
             .withConfigOverride(List.class, EntryJson::absentIsEmpty)
             .withConfigOverride(Map.class, EntryJson::absentIsEmpty)
             .withConfigOverride(Fraction.class, EntryJson::absentIsEmpty)
+            .withConfigOverride(Fraction.class, EntryJson::emptyIsAbsent)
+            .withConfigOverride(Determination.class, EntryJson::unknownIsAbsent)
+            .withConfigOverride(Provenance.class, EntryJson::unknownIsAbsent)
             .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+            .disable(DeserializationFeature.ACCEPT_FLOAT_AS_INT)
             .disable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
             .disable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
             .disable(SerializationFeature.FAIL_ON_EMPTY_BEANS);
     KINDS.forEach((word, kind) -> builder.registerSubtypes(new NamedType(kind, word)));
-    builder.registerSubtypes(
-        new NamedType(Pollen.OnePlant.class, "plant"),
-        new NamedType(Pollen.Itself.class, "itself"),
-        new NamedType(Pollen.Mix.class, "mix"),
-        new NamedType(Pollen.Open.class, "open"));
+    POLLENS.forEach((word, pollen) -> builder.registerSubtypes(new NamedType(pollen, word)));
     return builder.build();
   }
 
@@ -128,45 +147,32 @@ public final class EntryJson {
    *     message names the property
    */
   public static Statement read(String json) {
-    try {
-      return MAPPER.readValue(json, Statement.class);
-    } catch (JacksonException e) {
-      throw new IllegalArgumentException(reason(e), e);
-    }
+    return read(MAPPER.readerFor(Statement.class), json);
   }
 
-  /** The statement with every mention of the one code turned into the other. */
+  /**
+   * The statement with every mention of the one code turned into the other; texts that happen to
+   * look like the code, as a plant's own name may, stay.
+   *
+   * @throws IllegalArgumentException if it cannot say that of the other code
+   */
   static Statement replace(Statement statement, Code from, Code to) {
-    JsonNode tree = MAPPER.readTree(write(statement));
-    return MAPPER.treeToValue(replaced(tree, from.text(), to.text()), Statement.class);
+    UnaryOperator<Code> other = code -> code.equals(from) ? to : code;
+    return read(
+        MAPPER.readerFor(Statement.class).withAttribute(OTHER_CODE, other), write(statement));
   }
 
-  private static JsonNode replaced(JsonNode node, String from, String to) {
-    if (node.isString() && node.stringValue().equals(from)) {
-      return MAPPER.getNodeFactory().stringNode(to);
+  private static Statement read(ObjectReader reader, String json) {
+    try {
+      Statement statement = reader.readValue(json);
+      if (statement == null) {
+        throw new IllegalArgumentException("the entry is null; it is an object in { }");
+      }
+      return statement;
+    } catch (JacksonException e) {
+      throw new IllegalArgumentException(
+          JsonComplaint.about(e, KINDS.keySet(), POLLENS.keySet()), e);
     }
-    if (node instanceof ArrayNode array) {
-      for (int i = 0; i < array.size(); i++) {
-        array.set(i, replaced(array.get(i), from, to));
-      }
-    } else if (node instanceof ObjectNode object) {
-      for (String name : List.copyOf(object.propertyNames())) {
-        object.set(name, replaced(object.get(name), from, to));
-      }
-    }
-    return node;
-  }
-
-  private static String reason(JacksonException e) {
-    for (Throwable cause = e.getCause(); cause != null; cause = cause.getCause()) {
-      if (cause instanceof NullPointerException) {
-        return "the entry lacks its \"" + cause.getMessage() + "\"";
-      }
-      if (cause instanceof IllegalArgumentException) {
-        return String.valueOf(cause.getMessage());
-      }
-    }
-    return "the entry cannot be read: " + e.getOriginalMessage();
   }
 
   private static String word(Enum<?> constant) {
@@ -190,6 +196,31 @@ public final class EntryJson {
 
   private static void absentIsEmpty(MutableConfigOverride override) {
     override.setNullHandling(JsonSetter.Value.forValueNulls(Nulls.AS_EMPTY));
+  }
+
+  private static void emptyIsAbsent(MutableConfigOverride override) {
+    override.setIncludeAsProperty(
+        JsonInclude.Value.construct(JsonInclude.Include.NON_EMPTY, JsonInclude.Include.ALWAYS));
+  }
+
+  private static void unknownIsAbsent(MutableConfigOverride override) {
+    override.setIncludeAsProperty(
+        JsonInclude.Value.construct(
+            JsonInclude.Include.CUSTOM, JsonInclude.Include.ALWAYS, Unknown.class, Void.class));
+  }
+
+  /** Equal to what says nothing; so asks Jackson whether a property is to be left out. */
+  @SuppressWarnings("EqualsWhichDoesntCheckParameterClass")
+  private static final class Unknown {
+    @Override
+    public boolean equals(@Nullable Object value) {
+      return Determination.UNKNOWN.equals(value) || Provenance.UNKNOWN.equals(value);
+    }
+
+    @Override
+    public int hashCode() {
+      return 0;
+    }
   }
 
   private static <T> void text(
@@ -217,6 +248,27 @@ public final class EntryJson {
     }
   }
 
+  private static final class CodeDeserializer extends StdDeserializer<Code> {
+    CodeDeserializer() {
+      super(Code.class);
+    }
+
+    @Override
+    @SuppressWarnings("unchecked") // nobody else sets the attribute
+    public Code deserialize(JsonParser in, DeserializationContext context) {
+      Code code = Code.parse(scalar(in));
+      Object other = context.getAttribute(OTHER_CODE);
+      return other == null ? code : ((UnaryOperator<Code>) other).apply(code);
+    }
+  }
+
+  private static String scalar(JsonParser in) {
+    if (!in.currentToken().isScalarValue()) {
+      throw new IllegalArgumentException("here stands one text in quotes, no list and no object");
+    }
+    return in.getString();
+  }
+
   private static final class TextDeserializer<T> extends StdDeserializer<T> {
     private final transient Function<String, T> read;
 
@@ -227,7 +279,7 @@ public final class EntryJson {
 
     @Override
     public T deserialize(JsonParser in, DeserializationContext context) {
-      return read.apply(in.getString());
+      return read.apply(scalar(in));
     }
 
     @Override

@@ -12,7 +12,7 @@ public enum Fate {
   DEAD,
   /** It left the house. */
   GIVEN,
-  /** The last of the seed was sown. */
+  /** The last seed was sown or packed elsewhere, the last seedling numbered or potted on. */
   USED_UP;
 
   /** Whether the plant or seed is still here. */

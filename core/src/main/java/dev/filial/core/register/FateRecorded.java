@@ -35,6 +35,7 @@ public record FateRecorded(
    */
   public FateRecorded {
     codes = List.copyOf(codes);
+    Require.distinct(codes);
     Objects.requireNonNull(fate, "fate");
     if (codes.isEmpty()) {
       throw new IllegalArgumentException("say which plant, pot or seed lot");

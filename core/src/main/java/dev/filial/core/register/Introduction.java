@@ -1,27 +1,52 @@
 package dev.filial.core.register;
 
 import dev.filial.core.name.Code;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Which codes a statement gives out, and what they stand for. */
 public final class Introduction {
 
   private Introduction() {}
 
-  /** The codes that {@code statement} gives out. */
+  /** The codes that {@code statement} gives out, the whole code before what stands under it. */
   public static List<Code> codes(Statement statement) {
-    List<Code> codes = new ArrayList<>();
-    for (Subject subject : statement.subjects()) {
-      if (subject.kind() == Subject.Kind.CODE) {
-        Code code = Code.parse(subject.key());
-        if (kind(statement, code).isPresent()) {
-          codes.add(code);
-        }
-      }
+    if (statement instanceof PlantAcquired plant) {
+      return List.of(plant.code());
     }
-    return codes;
+    if (statement instanceof Propagated ramet) {
+      return List.of(ramet.code());
+    }
+    if (statement instanceof TagLost found) {
+      return List.of(found.code());
+    }
+    if (statement instanceof Parted parted) {
+      return List.of(parted.into());
+    }
+    if (statement instanceof Pollinated cross) {
+      return List.of(cross.code());
+    }
+    if (statement instanceof SeedAcquired seed) {
+      return List.of(seed.code(), seed.code().lot(1));
+    }
+    if (statement instanceof LotsMerged merged) {
+      return List.of(merged.code(), merged.code().lot(1));
+    }
+    if (statement instanceof Harvested harvest) {
+      return List.of(harvest.lot());
+    }
+    if (statement instanceof LotSplit split) {
+      return List.of(split.lot());
+    }
+    if (statement instanceof Sown sown) {
+      return Stream.concat(Stream.of(sown.sowing()), sown.groups().stream().map(Sown.Filled::group))
+          .toList();
+    }
+    if (statement instanceof Potted potted) {
+      return List.of(potted.group());
+    }
+    return statement instanceof Numbered numbered ? numbered.codes() : List.of();
   }
 
   /** What {@code code} stands for if {@code statement} gives it out; empty if it does not. */

@@ -1,6 +1,7 @@
 package dev.filial.core.register;
 
 import dev.filial.core.name.Code;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -97,6 +98,30 @@ public record Item(
   public Item {
     names = List.copyOf(names);
     descent = List.copyOf(descent);
+  }
+
+  /** The same with one more way in which it may have come about. */
+  public Item withFurtherDescent(Descent further) {
+    List<Descent> all = new ArrayList<>(descent);
+    all.add(further);
+    return new Item(
+        code,
+        kind,
+        entry,
+        struck,
+        since,
+        until,
+        fate,
+        count,
+        determination,
+        fieldNumber,
+        names,
+        place,
+        all,
+        sameAs,
+        neverHeld,
+        unprotected,
+        guess);
   }
 
   /** The same with the introducing entry struck. */

@@ -25,6 +25,7 @@ final class ItemFold {
   private @Nullable PartialDate until;
   private @Nullable Count count;
   private Count left = Count.of(0);
+  private @Nullable Count germinated;
   private @Nullable Code sameAs;
   private @Nullable Overdraft overdraft;
 
@@ -105,7 +106,7 @@ final class ItemFold {
       long seedlings = numbered.last() - (long) numbered.first() + 1;
       leave(number, Count.of(seedlings), Fate.USED_UP, numbered.date());
     } else if (statement instanceof Counted counted) {
-      recount(counted);
+      recount(number, counted);
     } else if (statement instanceof FateRecorded recorded) {
       meet(number, recorded);
     } else if (statement instanceof Moved moved) {
@@ -123,8 +124,8 @@ final class ItemFold {
       return; // a family or a sowing that nobody counted has nothing to run out of
     }
     boolean counted = count.isExact() && taken.isExact();
-    if (counted && overdraft == null && taken.size().orElseThrow() > count.size().orElseThrow()) {
-      overdraft = new Overdraft(number, count, taken);
+    if (overdraft == null && isMore(taken, count)) {
+      overdraft = new Overdraft(number, Overdraft.Form.TAKEN, count, taken);
     }
     count = count.less(taken);
     if (counted && count.equals(Count.of(0))) {
@@ -133,16 +134,31 @@ final class ItemFold {
     }
   }
 
-  private void recount(Counted counted) {
+  private static boolean isMore(Count one, Count other) {
+    return one.isExact()
+        && other.isExact()
+        && one.size().orElseThrow() > other.size().orElseThrow();
+  }
+
+  private void recount(long number, Counted counted) {
     for (Counted.Reading reading : counted.readings()) {
       if (!reading.code().equals(code)) {
         continue;
       }
-      if (reading.alive() != null) {
-        count = reading.alive();
-      } else if (reading.germinated() != null) {
+      if (reading.germinated() != null) {
+        if (overdraft == null && isMore(left, reading.germinated())) {
+          overdraft = new Overdraft(number, Overdraft.Form.COUNTED, reading.germinated(), left);
+        }
         // Seedlings come up over weeks: what stands there is what came up less what left.
         count = reading.germinated().less(left);
+        germinated = reading.germinated();
+      }
+      if (reading.alive() != null) {
+        count = reading.alive();
+        if (germinated != null) {
+          // The missing ones are gone, noticed or not, and will not stand up with the late ones.
+          left = germinated.less(count);
+        }
       }
       if (count != null && count.size().orElse(1) > 0 && !fate.isHere()) {
         fate = Fate.ALIVE;

@@ -21,7 +21,7 @@ public record Joined(Code keep, Code other, String why) implements Statement {
   public Joined {
     Objects.requireNonNull(keep, "keep");
     Objects.requireNonNull(other, "other");
-    Objects.requireNonNull(why, "why");
+    Require.text("why", why);
     if (keep.equals(other)) {
       throw new IllegalArgumentException(keep.text() + " is joined with itself; name two records");
     }

@@ -77,6 +77,9 @@ public record LotsMerged(
      * @throws IllegalArgumentException if it is not above 0
      */
     public Part {
+      Objects.requireNonNull(lot, "lot");
+      Objects.requireNonNull(taken, "taken");
+      Objects.requireNonNull(share, "share");
       if (share.signum() <= 0) {
         throw new IllegalArgumentException(
             "the share of " + lot.text() + " is " + share + "; a share is above 0");

@@ -2,7 +2,6 @@ package dev.filial.core.register;
 
 import dev.filial.core.name.Code;
 import java.util.List;
-import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -25,7 +24,8 @@ public record Moved(
    */
   public Moved {
     codes = List.copyOf(codes);
-    Objects.requireNonNull(place, "place");
+    Require.distinct(codes);
+    Require.text("place", place);
     if (codes.isEmpty()) {
       throw new IllegalArgumentException("say what was moved");
     }

@@ -15,10 +15,14 @@ import org.jspecify.annotations.Nullable;
  */
 public record Named(Code code, String name, @Nullable String remark) implements Statement {
 
-  /** Checks what can be seen from the statement alone. */
+  /**
+   * Checks what can be seen from the statement alone.
+   *
+   * @throws IllegalArgumentException if the name is empty
+   */
   public Named {
     Objects.requireNonNull(code, "code");
-    Objects.requireNonNull(name, "name");
+    Require.text("name", name);
   }
 
   @Override

@@ -1,6 +1,7 @@
 package dev.filial.core.register;
 
 import dev.filial.core.name.Code;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,9 +24,9 @@ public final class Names {
   }
 
   /** The first {@code most} of a sorted map. */
-  static Map<String, List<Code>> first(Map<String, List<Code>> names, int most) {
+  static Map<String, List<Code>> first(Map<String, ? extends Collection<Code>> names, int most) {
     Map<String, List<Code>> first = new LinkedHashMap<>();
-    for (Map.Entry<String, List<Code>> name : names.entrySet()) {
+    for (Map.Entry<String, ? extends Collection<Code>> name : names.entrySet()) {
       if (first.size() == most) {
         break;
       }

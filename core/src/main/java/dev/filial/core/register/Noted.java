@@ -14,10 +14,14 @@ import org.jspecify.annotations.Nullable;
  */
 public record Noted(Code code, String text, @Nullable PartialDate date) implements Statement {
 
-  /** Checks what can be seen from the statement alone. */
+  /**
+   * Checks what can be seen from the statement alone.
+   *
+   * @throws IllegalArgumentException if the remark is empty
+   */
   public Noted {
     Objects.requireNonNull(code, "code");
-    Objects.requireNonNull(text, "text");
+    Require.text("text", text);
   }
 
   @Override

@@ -36,9 +36,12 @@ public record Numbered(
    */
   public Numbered {
     Objects.requireNonNull(from, "from");
+    if (pickedFor != null) {
+      Require.text("pickedFor", pickedFor);
+    }
     if (first < 1 || last < first || last - first >= MOST) {
       throw new IllegalArgumentException(
-          "seedlings "
+          "\"first\" and \"last\": seedlings "
               + first
               + " to "
               + last
@@ -60,7 +63,9 @@ public record Numbered(
 
   @Override
   public Set<Subject> mentions() {
-    return Set.of(Subject.of(from.whole()));
+    return pickedFor == null
+        ? Set.of(Subject.of(from.whole()))
+        : Set.of(Subject.of(from.whole()), Subject.trait(pickedFor));
   }
 
   /** The most seedlings one entry may number. */

@@ -24,11 +24,15 @@ public record Observed(
     @Nullable String remark)
     implements Statement {
 
-  /** Checks what can be seen from the statement alone. */
+  /**
+   * Checks what can be seen from the statement alone.
+   *
+   * @throws IllegalArgumentException if trait or value is empty
+   */
   public Observed {
     Objects.requireNonNull(code, "code");
-    Objects.requireNonNull(trait, "trait");
-    Objects.requireNonNull(value, "value");
+    Require.text("trait", trait);
+    Require.text("value", value);
   }
 
   @Override

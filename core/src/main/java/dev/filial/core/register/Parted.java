@@ -37,8 +37,9 @@ public record Parted(
     Objects.requireNonNull(code, "code");
     Objects.requireNonNull(into, "into");
     entries = List.copyOf(entries);
-    Objects.requireNonNull(determination, "determination");
-    Objects.requireNonNull(why, "why");
+    entries.forEach(Require::entry);
+    determination = Determination.orUnknown(determination);
+    Require.text("why", why);
     if (!into.isWhole() && !(into.isSeedling() && into.whole().equals(code.whole()))) {
       throw new IllegalArgumentException(
           into.text()

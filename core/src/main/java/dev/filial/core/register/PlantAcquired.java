@@ -33,13 +33,14 @@ public record PlantAcquired(
   /**
    * Checks what can be seen from the statement alone.
    *
-   * @throws IllegalArgumentException if the code carries a suffix
+   * @throws IllegalArgumentException if the code carries a suffix or a name is empty
    */
   public PlantAcquired {
     Objects.requireNonNull(code, "code");
-    Objects.requireNonNull(determination, "determination");
-    Objects.requireNonNull(provenance, "provenance");
+    determination = Determination.orUnknown(determination);
+    provenance = Provenance.orUnknown(provenance);
     names = List.copyOf(names);
+    Require.texts("names", names);
     Require.whole(code);
   }
 

@@ -3,6 +3,7 @@ package dev.filial.core.register;
 import dev.filial.core.name.Code;
 import dev.filial.core.number.Fraction;
 import java.util.List;
+import java.util.Objects;
 
 /** Where the pollen of a cross came from. */
 public sealed interface Pollen {
@@ -12,7 +13,12 @@ public sealed interface Pollen {
    *
    * @param plant the pollen parent, or a group meaning one plant of it
    */
-  record OnePlant(Code plant) implements Pollen {}
+  record OnePlant(Code plant) implements Pollen {
+    /** Checks that a plant was named. */
+    public OnePlant {
+      Objects.requireNonNull(plant, "plant");
+    }
+  }
 
   /** The seed parent's own: a selfing. */
   record Itself() implements Pollen {}
@@ -53,6 +59,7 @@ public sealed interface Pollen {
      */
     public Open {
       candidates = List.copyOf(candidates);
+      Objects.requireNonNull(unknown, "unknown");
       if (unknown.signum() < 0 || unknown.compareTo(Fraction.ONE) > 0) {
         throw new IllegalArgumentException(
             "the unknown share of an open pollination is " + unknown + "; it lies between 0 and 1");

@@ -1,6 +1,7 @@
 package dev.filial.core.register;
 
 import dev.filial.core.name.Code;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
@@ -34,13 +35,15 @@ public record Propagated(
   /**
    * Checks what can be seen from the statement alone.
    *
-   * @throws IllegalArgumentException if the code carries a suffix
+   * @throws IllegalArgumentException if the code carries a suffix or a name is empty
    */
   public Propagated {
     Objects.requireNonNull(code, "code");
     Objects.requireNonNull(of, "of");
     sportFor = List.copyOf(sportFor);
     names = List.copyOf(names);
+    Require.texts("sportFor", sportFor);
+    Require.texts("names", names);
     Require.whole(code);
   }
 
@@ -51,6 +54,9 @@ public record Propagated(
 
   @Override
   public Set<Subject> mentions() {
-    return Set.of(Subject.of(of));
+    Set<Subject> subjects = new LinkedHashSet<>();
+    subjects.add(Subject.of(of));
+    sportFor.forEach(trait -> subjects.add(Subject.trait(trait)));
+    return Set.copyOf(subjects);
   }
 }

@@ -18,4 +18,9 @@ public record Provenance(
 
   /** Nothing is known of it. */
   public static final Provenance UNKNOWN = new Provenance(null, null, null, null);
+
+  /** An absent JSON property reaches a record's constructor as null. */
+  static Provenance orUnknown(@Nullable Provenance provenance) {
+    return provenance == null ? UNKNOWN : provenance;
+  }
 }

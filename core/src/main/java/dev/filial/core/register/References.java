@@ -76,6 +76,35 @@ final class References {
     return item.kind() == Item.Kind.GROUP ? item : plant(book, code);
   }
 
+  /**
+   * The plant that {@code code} is read as.
+   *
+   * @throws RegisterRefusal if it, or the record it was joined with, was never given out or struck
+   */
+  static Item resolved(RegisterView book, Code code) {
+    Item item = thing(book, code);
+    while (item.sameAs() != null) {
+      item = thing(book, item.sameAs());
+    }
+    return item;
+  }
+
+  /** Names a plant with what it is, for messages: its own name, or its taxon. */
+  static String described(RegisterView book, Code code) {
+    Optional<Item> item = book.item(code);
+    if (item.isEmpty()) {
+      return code.text();
+    }
+    Determination determination = item.get().determination();
+    String what =
+        !item.get().names().isEmpty()
+            ? item.get().names().get(0)
+            : determination.taxon() != null
+                ? determination.taxon()
+                : String.join(" × ", determination.makeup().keySet());
+    return what.isEmpty() ? code.text() : code.text() + " (" + what + ")";
+  }
+
   /** How many seeds went into a sowing or pot; empty when that was not a sowing. */
   static Optional<Count> seedsSown(RegisterView book, Code code, long entry) {
     if (book.effective(entry).orElse(null) instanceof Sown sown) {

@@ -23,7 +23,7 @@ public record RegisterOpened(String mark, String grower, @Nullable String remark
    */
   public RegisterOpened {
     Objects.requireNonNull(mark, "mark");
-    Objects.requireNonNull(grower, "grower");
+    Require.text("grower", grower);
     mark = new GrowersMark(mark).letters();
   }
 

@@ -121,6 +121,9 @@ public final class RegisterTables implements RegisterView {
         if (spelt != null && spelt.containsKey(name)) {
           spelt.get(name).remove(item.code());
           spelt.values().removeIf(NavigableSet::isEmpty);
+          if (spelt.isEmpty()) {
+            names.remove(Names.folded(name));
+          }
         }
       }
     }
@@ -153,12 +156,17 @@ public final class RegisterTables implements RegisterView {
 
   @Override
   public List<Long> entriesOn(Subject subject) {
-    return List.copyOf(on.getOrDefault(subject, new TreeSet<>()));
+    return numbers(on, subject);
   }
 
   @Override
   public List<Long> entriesMentioning(Subject subject) {
-    return List.copyOf(mentioning.getOrDefault(subject, new TreeSet<>()));
+    return numbers(mentioning, subject);
+  }
+
+  private static List<Long> numbers(Map<Subject, NavigableSet<Long>> index, Subject subject) {
+    NavigableSet<Long> numbers = index.get(subject);
+    return numbers == null ? List.of() : List.copyOf(numbers);
   }
 
   @Override
@@ -193,10 +201,10 @@ public final class RegisterTables implements RegisterView {
   @Override
   public Map<String, List<Code>> named(String beginning, int most) {
     String from = Names.folded(beginning);
-    Map<String, List<Code>> found = new TreeMap<>();
+    NavigableMap<String, NavigableSet<Code>> found = new TreeMap<>();
     for (NavigableMap<String, NavigableSet<Code>> spelt :
         names.subMap(from, true, from + Character.MAX_VALUE, true).values()) {
-      spelt.forEach((name, codes) -> found.put(name, List.copyOf(codes)));
+      found.putAll(spelt);
     }
     return Names.first(found, most);
   }

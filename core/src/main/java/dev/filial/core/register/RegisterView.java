@@ -112,16 +112,11 @@ public interface RegisterView {
       return new Taxon(key, spelt, null, List.of(), null);
     }
     Taxon found = taxon.get();
-    if (found.declared() != null) {
-      return found;
-    }
-    for (String older : found.readAlso()) {
-      Optional<Taxon> alias = taxon(Subject.taxon(older).key());
-      if (alias.isPresent() && alias.get().declared() != null) {
-        return new Taxon(found.key(), found.name(), null, found.readAlso(), alias.get().declared());
-      }
-    }
-    return found;
+    return found.declared() != null
+        ? found
+        : NameChains.declaredUnderOlderName(this, found)
+            .map(older -> new Taxon(found.key(), found.name(), null, found.readAlso(), older))
+            .orElse(found);
   }
 
   /**

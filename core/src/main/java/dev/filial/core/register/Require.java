@@ -3,12 +3,50 @@ package dev.filial.core.register;
 import dev.filial.core.name.Code;
 import dev.filial.core.number.Fraction;
 import java.math.BigDecimal;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** Checks that several statements make of their own parts. */
 final class Require {
 
   private Require() {}
+
+  /**
+   * Checks that a text was given.
+   *
+   * @param property the name of the component
+   */
+  static void text(String property, String text) {
+    Objects.requireNonNull(text, property);
+    if (text.isBlank()) {
+      throw new IllegalArgumentException("\"" + property + "\" is empty; say it, in a few words");
+    }
+  }
+
+  static void texts(String property, List<String> texts) {
+    texts.forEach(text -> text(property, text));
+  }
+
+  /** Checks that no code is named twice. */
+  static void distinct(List<Code> codes) {
+    Set<Code> seen = new HashSet<>();
+    for (Code code : codes) {
+      if (!seen.add(code)) {
+        throw new IllegalArgumentException(code.text() + " is named twice; name it once");
+      }
+    }
+  }
+
+  /** Checks that a statement names an entry. */
+  static void entry(long entry) {
+    if (entry < 1) {
+      throw new IllegalArgumentException(
+          "\"entry\" is " + entry + "; it is the number of an earlier entry, from 1 upwards");
+    }
+  }
 
   static void whole(Code code) {
     if (!code.isWhole()) {
@@ -58,6 +96,14 @@ final class Require {
     }
   }
 
+  /** Checks that a number can be written out: one of a billion digits would take all memory. */
+  static void measure(String what, @Nullable BigDecimal number) {
+    if (number != null && (Math.abs((long) number.scale()) > 30 || number.precision() > 30)) {
+      throw new IllegalArgumentException(
+          "the " + what + " has more than 30 digits or decimals; nobody measures so");
+    }
+  }
+
   static void sets(String gamete, @Nullable Integer sets) {
     if (sets != null && (sets < 1 || sets > 32)) {
       throw new IllegalArgumentException(
@@ -66,6 +112,7 @@ final class Require {
   }
 
   static void positive(String what, @Nullable BigDecimal number) {
+    measure(what, number);
     if (number != null && number.signum() <= 0) {
       throw new IllegalArgumentException("the " + what + " is " + number + "; it is above 0");
     }

@@ -34,8 +34,8 @@ public record SeedAcquired(
    */
   public SeedAcquired {
     Objects.requireNonNull(code, "code");
-    Objects.requireNonNull(determination, "determination");
-    Objects.requireNonNull(provenance, "provenance");
+    determination = Determination.orUnknown(determination);
+    provenance = Provenance.orUnknown(provenance);
     Objects.requireNonNull(count, "count");
     Require.whole(code);
   }

@@ -5,9 +5,11 @@ import java.util.ArrayDeque;
 import java.util.Collection;
 import java.util.Deque;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.Set;
 
 /** The chromosome sets of the plants in a lineage, as far as they follow from what was stated. */
 final class SetsOf {
@@ -31,6 +33,7 @@ final class SetsOf {
   /** The chromosome sets of {@code code}; empty when its possible origins differ in them. */
   OptionalInt ploidy(Code code) {
     Deque<Code> open = new ArrayDeque<>();
+    Set<Code> entered = new HashSet<>();
     open.push(code);
     // Depth first with a stack of our own: a selfed line may be longer than the thread's.
     while (!open.isEmpty()) {
@@ -41,10 +44,13 @@ final class SetsOf {
         open.pop();
         continue;
       }
+      // What was entered and has no answer yet comes of itself; another rule refuses that.
       List<Code> missing =
-          Lineage.next(item).stream()
-              .filter(next -> !sets.containsKey(next) && lineage.containsKey(next))
-              .toList();
+          entered.add(here)
+              ? Lineage.next(item).stream()
+                  .filter(next -> !sets.containsKey(next) && !entered.contains(next))
+                  .toList()
+              : List.of();
       if (missing.isEmpty()) {
         sets.put(here, of(item));
         open.pop();

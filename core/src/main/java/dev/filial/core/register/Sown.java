@@ -40,7 +40,7 @@ public record Sown(
    * Checks what can be seen from the statement alone.
    *
    * @throws IllegalArgumentException if the codes are not a sowing, a lot and groups of one whole
-   *     code
+   *     code, or the groups hold more than was sown
    */
   public Sown {
     Objects.requireNonNull(sowing, "sowing");
@@ -60,6 +60,19 @@ public record Sown(
                 + sowing.text()
                 + ": give each pot a number of its own under the same code");
       }
+    }
+    Count filled = groups.stream().map(Filled::seeds).reduce(Count.of(0), Count::plus);
+    if (filled.isExact()
+        && seeds.isExact()
+        && filled.size().orElseThrow() > seeds.size().orElseThrow()) {
+      throw new IllegalArgumentException(
+          "the pots of "
+              + sowing.text()
+              + " hold "
+              + filled
+              + " seeds, but "
+              + seeds
+              + " were sown; mend one of the numbers");
     }
     if (!lot.whole().equals(sowing.whole())) {
       throw new IllegalArgumentException(
@@ -88,5 +101,11 @@ public record Sown(
    * @param seeds how many seeds went in
    * @param place where it stands, or null
    */
-  public record Filled(Code group, Count seeds, @Nullable String place) {}
+  public record Filled(Code group, Count seeds, @Nullable String place) {
+    /** Checks that code and number were given. */
+    public Filled {
+      Objects.requireNonNull(group, "group");
+      Objects.requireNonNull(seeds, "seeds");
+    }
+  }
 }

@@ -32,7 +32,7 @@ public record Tallied(
    */
   public Tallied {
     Objects.requireNonNull(code, "code");
-    Objects.requireNonNull(trait, "trait");
+    Require.text("trait", trait);
     counts = Collections.unmodifiableMap(new LinkedHashMap<>(counts));
     if (counts.isEmpty()) {
       throw new IllegalArgumentException(

@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -42,7 +41,7 @@ public record TaxonDeclared(
    *     named as its own synonym
    */
   public TaxonDeclared {
-    Objects.requireNonNull(name, "name");
+    Require.text("name", name);
     synonyms = List.copyOf(synonyms);
     makeup = Collections.unmodifiableMap(new LinkedHashMap<>(makeup));
     Determination.requireShares(makeup);
@@ -65,5 +64,15 @@ public record TaxonDeclared(
     subjects.add(Subject.taxon(name));
     synonyms.forEach(synonym -> subjects.add(Subject.taxon(synonym)));
     return Set.copyOf(subjects);
+  }
+
+  @Override
+  public Set<Subject> mentions() {
+    Set<Subject> taxa = new LinkedHashSet<>();
+    if (within != null) {
+      taxa.add(Subject.taxon(within));
+    }
+    makeup.keySet().forEach(taxon -> taxa.add(Subject.taxon(taxon)));
+    return Set.copyOf(taxa);
   }
 }

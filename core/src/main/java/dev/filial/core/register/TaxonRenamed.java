@@ -1,6 +1,5 @@
 package dev.filial.core.register;
 
-import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -20,8 +19,8 @@ public record TaxonRenamed(String from, String to, @Nullable String remark) impl
    * @throws IllegalArgumentException if a name cannot be read, or both are one name
    */
   public TaxonRenamed {
-    Objects.requireNonNull(from, "from");
-    Objects.requireNonNull(to, "to");
+    Require.text("from", from);
+    Require.text("to", to);
     if (Subject.taxon(from).equals(Subject.taxon(to))) {
       throw new IllegalArgumentException(
           "\"" + from + "\" and \"" + to + "\" are already one name to this register");

@@ -2,7 +2,6 @@ package dev.filial.core.register;
 
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -28,15 +27,15 @@ public record TraitDeclared(
   /**
    * Checks what can be seen from the statement alone.
    *
-   * @throws IllegalArgumentException if the states are not at least two different ones, or the
-   *     range is empty
+   * @throws IllegalArgumentException if it has no name, the states are not at least two different
+   *     ones, or the range is empty
    */
   public TraitDeclared {
-    Objects.requireNonNull(trait, "trait");
+    Require.text("trait", trait);
     states = List.copyOf(states);
-    if (trait.isBlank()) {
-      throw new IllegalArgumentException("a trait has a name");
-    }
+    Require.texts("states", states);
+    Require.measure("least value of " + trait, least);
+    Require.measure("greatest value of " + trait, most);
     if (states.stream().map(String::strip).distinct().count() != states.size()
         || states.size() == 1) {
       throw new IllegalArgumentException(

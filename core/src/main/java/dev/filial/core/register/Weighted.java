@@ -2,6 +2,7 @@ package dev.filial.core.register;
 
 import dev.filial.core.name.Code;
 import dev.filial.core.number.Fraction;
+import java.util.Objects;
 
 /**
  * One of several possibilities, and how much it counts against the others.
@@ -16,6 +17,8 @@ public record Weighted(Code plant, Fraction weight) {
    * @throws IllegalArgumentException if it is not positive
    */
   public Weighted {
+    Objects.requireNonNull(plant, "plant");
+    Objects.requireNonNull(weight, "weight");
     if (weight.signum() <= 0) {
       throw new IllegalArgumentException(
           "the weight of " + plant.text() + " is " + weight + "; a weight is above 0");

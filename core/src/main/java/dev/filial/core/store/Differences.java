@@ -56,6 +56,13 @@ final class Differences {
       if (faults.size() >= MOST) {
         return faults;
       }
+      if (subject.kind() == Subject.Kind.CODE) {
+        Code code = Code.parse(subject.key());
+        if (!read.taken(code).equals(kept.taken(code))
+            || !read.codesUnder(code.whole()).equals(kept.codesUnder(code.whole()))) {
+          faults.add(subject.key() + " was not kept as the entries give it");
+        }
+      }
       if (!read.entriesOn(subject).equals(kept.entriesOn(subject))
           || !read.entriesMentioning(subject).equals(kept.entriesMentioning(subject))) {
         faults.add("the entries about " + subject.key() + " were not kept as the book gives them");

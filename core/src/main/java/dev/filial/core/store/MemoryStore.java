@@ -1,12 +1,11 @@
 package dev.filial.core.store;
 
-import dev.filial.core.register.Accepted;
 import dev.filial.core.register.Clerk;
+import dev.filial.core.register.Delta;
 import dev.filial.core.register.Entry;
 import dev.filial.core.register.Register;
 import dev.filial.core.register.RegisterTables;
 import dev.filial.core.register.RegisterView;
-import dev.filial.core.register.Statement;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,6 +20,7 @@ import java.util.function.Function;
 public final class MemoryStore extends ForwardingView implements RegisterStore {
 
   private RegisterTables tables;
+  private boolean writing;
 
   private MemoryStore(RegisterTables tables) {
     this.tables = tables;
@@ -59,29 +59,41 @@ public final class MemoryStore extends ForwardingView implements RegisterStore {
   }
 
   @Override
+  public <R> R read(Function<RegisterView, R> work) {
+    return work.apply(this);
+  }
+
+  @Override
   public <R> R write(String by, Instant time, Function<Book, R> work) {
+    if (writing) {
+      throw new IllegalStateException("this store is being written; append to its book");
+    }
     long before = tables.size();
-    try {
-      return work.apply(new Writing(by, time));
-    } catch (RuntimeException e) {
-      if (tables.size() > before) {
-        List<Entry> kept = new ArrayList<>();
-        for (long number = 1; number <= before; number++) {
-          kept.add(tables.entry(number).orElseThrow());
-        }
-        tables = read(kept);
+    boolean done = false;
+    writing = true;
+    try (Writing book = new Writing(by, time)) {
+      R result = work.apply(book);
+      done = true;
+      return result;
+    } finally {
+      writing = false;
+      if (!done && tables.size() > before) {
+        tables = read(entries().subList(0, Math.toIntExact(before)));
       }
-      throw e;
     }
   }
 
-  private final class Writing extends ForwardingView implements Book {
-    private final String by;
-    private final Instant time;
+  private List<Entry> entries() {
+    List<Entry> entries = new ArrayList<>();
+    for (long number = 1; number <= tables.size(); number++) {
+      entries.add(tables.entry(number).orElseThrow());
+    }
+    return entries;
+  }
 
+  private final class Writing extends WritingBook {
     Writing(String by, Instant time) {
-      this.by = by;
-      this.time = time;
+      super(by, time);
     }
 
     @Override
@@ -90,19 +102,14 @@ public final class MemoryStore extends ForwardingView implements RegisterStore {
     }
 
     @Override
-    public Accepted append(Statement statement) {
-      Clerk.Outcome outcome = Clerk.of(tables).accept(statement, by, time);
-      tables.apply(outcome.delta());
-      return outcome.accepted();
+    void apply(Delta delta) {
+      tables.apply(delta);
     }
   }
 
   @Override
   public Verification verify() {
-    List<Entry> entries = new ArrayList<>();
-    for (long number = 1; number <= tables.size(); number++) {
-      entries.add(tables.entry(number).orElseThrow());
-    }
+    List<Entry> entries = entries();
     return new Verification(entries.size(), Differences.between(read(entries), tables));
   }
 

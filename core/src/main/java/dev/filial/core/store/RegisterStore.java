@@ -15,6 +15,15 @@ import java.util.function.Function;
 public interface RegisterStore extends RegisterView, AutoCloseable {
 
   /**
+   * Reads in one piece: what others write meanwhile does not show, and waits until {@code work} is
+   * done.
+   *
+   * @return what {@code work} returns
+   * @throws StoreException if the register cannot be read
+   */
+  <R> R read(Function<RegisterView, R> work);
+
+  /**
    * Writes any number of entries, all of them or, when {@code work} throws, none.
    *
    * @param by who writes

@@ -1,5 +1,6 @@
 package dev.filial.core.store;
 
+import dev.filial.core.store.StoreException.Reason;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
@@ -10,6 +11,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /** Runs SQL on one connection, keeping prepared statements, and tells failures in our words. */
@@ -24,29 +27,60 @@ final class Sql implements AutoCloseable {
   private final Connection connection;
   private final String file;
   private final Map<String, PreparedStatement> prepared = new HashMap<>();
+  private boolean inTransaction;
+
+  /** What went wrong in this transaction; SQLite may have ended it then, without being asked. */
+  private @Nullable StoreException failure;
 
   Sql(Connection connection, String file) {
     this.connection = connection;
     this.file = file;
   }
 
+  /** The name of the file, for messages. */
+  String file() {
+    return file;
+  }
+
   <T> List<T> all(String sql, Row<T> reader, @Nullable Object... values) {
+    List<T> found = new ArrayList<>();
+    each(sql, reader, found::add, values);
+    return found;
+  }
+
+  /** Reads row after row without keeping any. */
+  <T> void each(String sql, Row<T> reader, Consumer<T> taker, @Nullable Object... values) {
     try (ResultSet rows = bind(sql, values).executeQuery()) {
-      List<T> found = new ArrayList<>();
       while (rows.next()) {
-        found.add(reader.read(rows));
+        taker.accept(read(rows, reader));
       }
-      return found;
     } catch (SQLException e) {
-      throw SqliteFailure.of(e, file);
+      throw failed(e);
     }
   }
 
   <T> Optional<T> one(String sql, Row<T> reader, @Nullable Object... values) {
     try (ResultSet rows = bind(sql, values).executeQuery()) {
-      return rows.next() ? Optional.of(reader.read(rows)) : Optional.empty();
+      return rows.next() ? Optional.of(read(rows, reader)) : Optional.empty();
     } catch (SQLException e) {
-      throw SqliteFailure.of(e, file);
+      throw failed(e);
+    }
+  }
+
+  private <T> T read(ResultSet row, Row<T> reader) throws SQLException {
+    try {
+      return reader.read(row);
+    } catch (StoreException e) {
+      throw e;
+    } catch (RuntimeException e) {
+      // What we wrote we can read; so this is not what we wrote.
+      throw new StoreException(
+          Reason.DAMAGED,
+          file
+              + " is damaged: it says what cannot be ("
+              + e.getMessage()
+              + "). Restore it from a copy, or save what can still be read",
+          e);
     }
   }
 
@@ -58,7 +92,7 @@ final class Sql implements AutoCloseable {
     try {
       bind(sql, values).executeUpdate();
     } catch (SQLException e) {
-      throw SqliteFailure.of(e, file);
+      throw failed(e);
     }
   }
 
@@ -67,11 +101,70 @@ final class Sql implements AutoCloseable {
     try (Statement statement = connection.createStatement()) {
       statement.execute(sql);
     } catch (SQLException e) {
-      throw SqliteFailure.of(e, file);
+      throw failed(e);
     }
   }
 
+  /** Whether a transaction is under way. */
+  boolean inTransaction() {
+    return inTransaction;
+  }
+
+  /**
+   * Does {@code work} in one transaction, all of it or, when it throws, nothing. A failure of
+   * SQLite's that {@code work} does not pass on undoes it all the same.
+   *
+   * @param begin the statement that begins it
+   */
+  <R> R transaction(String begin, Supplier<R> work) {
+    failure = null;
+    run(begin);
+    inTransaction = true;
+    boolean done = false;
+    try {
+      R result = work.get();
+      requireUnbroken();
+      run("COMMIT");
+      done = true;
+      return result;
+    } finally {
+      failure = null;
+      inTransaction = false;
+      if (!done) {
+        rollBack();
+      }
+    }
+  }
+
+  private void requireUnbroken() {
+    if (failure != null) {
+      // After some failures SQLite has rolled back by itself, and what is written then would stay.
+      throw failure;
+    }
+  }
+
+  private void rollBack() {
+    try {
+      run("ROLLBACK");
+    } catch (StoreException e) {
+      // SQLite rolls back by itself when the disk is full or fails, and then has nothing to undo;
+      // what made the work fail is on its way to the caller.
+      return;
+    } finally {
+      failure = null;
+    }
+  }
+
+  private StoreException failed(SQLException e) {
+    StoreException told = SqliteFailure.of(e, file);
+    if (inTransaction && failure == null) {
+      failure = told;
+    }
+    return told;
+  }
+
   private PreparedStatement bind(String sql, @Nullable Object... values) throws SQLException {
+    requireUnbroken();
     PreparedStatement statement = prepared.get(sql);
     if (statement == null) {
       statement = connection.prepareStatement(sql);
@@ -86,10 +179,14 @@ final class Sql implements AutoCloseable {
   @Override
   public void close() {
     try {
-      for (PreparedStatement statement : prepared.values()) {
-        statement.close();
+      try {
+        for (PreparedStatement statement : prepared.values()) {
+          statement.close();
+        }
+      } finally {
+        prepared.clear();
+        connection.close();
       }
-      connection.close();
     } catch (SQLException e) {
       throw SqliteFailure.of(e, file);
     }

@@ -5,6 +5,7 @@ import dev.filial.core.register.Descent;
 import dev.filial.core.register.Entry;
 import dev.filial.core.register.EntryJson;
 import dev.filial.core.register.Item;
+import dev.filial.core.register.Names;
 import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.Statement;
 import dev.filial.core.register.Subject;
@@ -20,8 +21,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 
 /** Reads the register out of its tables, one thing at a time. */
 final class SqliteReader implements RegisterView {
@@ -30,20 +31,33 @@ final class SqliteReader implements RegisterView {
    * All that {@code roots} come of; SQLite's recursive common table expression visits each once.
    */
   private static final String UPWARDS =
+      // The same steps as Lineage.next, three columns of one row: a thing and its descent are each
+      // looked up once. Over a view of all the steps SQLite would first write out the steps of the
+      // whole register, and with a term for each kind of step it would look everything up four
+      // times.
       """
       WITH RECURSIVE up(code) AS (
         SELECT value FROM json_each(?)
         UNION
-        SELECT step.next FROM up JOIN step ON step.code = up.code
+        SELECT CASE way.n
+            WHEN 0 THEN coalesce(i.same_as, CASE WHEN i.suffix > 0 AND i.struck = 0 THEN i.whole END)
+            WHEN 1 THEN CASE WHEN i.same_as IS NULL THEN d.seed END
+            ELSE CASE WHEN i.same_as IS NULL THEN d.pollen END
+          END AS next
+        FROM up CROSS JOIN item i ON i.code = up.code
+          LEFT JOIN descent d ON d.code = up.code
+          CROSS JOIN (SELECT 0 AS n UNION ALL SELECT 1 UNION ALL SELECT 2) way
+        WHERE next IS NOT NULL
       )
       """;
 
-  private final Sql sql;
-  private final String file;
+  /** No character sorts behind it, in the UTF-8 by which SQLite compares. */
+  private static final String LAST = Character.toString(Character.MAX_CODE_POINT);
 
-  SqliteReader(Sql sql, String file) {
+  private final Sql sql;
+
+  SqliteReader(Sql sql) {
     this.sql = sql;
-    this.file = file;
   }
 
   @Override
@@ -61,6 +75,11 @@ final class SqliteReader implements RegisterView {
     return entry;
   }
 
+  /** The whole book in order, digests unchecked. */
+  List<Entry> entries() {
+    return sql.all("SELECT * FROM entry ORDER BY number", SqliteRows::entry);
+  }
+
   private void requireIntact(Entry entry) {
     String previous =
         entry.number() == 1
@@ -73,7 +92,7 @@ final class SqliteReader implements RegisterView {
     if (!entry.isIntact(previous)) {
       throw new StoreException(
           Reason.DAMAGED,
-          file
+          sql.file()
               + " is damaged: entry "
               + entry.number()
               + " is not as it was written. Restore the register from a copy, or save what can"
@@ -112,7 +131,13 @@ final class SqliteReader implements RegisterView {
   }
 
   static String key(Subject subject) {
-    return subject.kind().name().charAt(0) + ":" + subject.key();
+    return switch (subject.kind()) {
+          case CODE -> "code:";
+          case TAXON -> "taxon:";
+          case TRAIT -> "trait:";
+          case ENTRY -> "entry:";
+        }
+        + subject.key();
   }
 
   @Override
@@ -132,20 +157,28 @@ final class SqliteReader implements RegisterView {
         roots.stream()
             .map(code -> '"' + code.text() + '"')
             .collect(Collectors.joining(",", "[", "]"));
-    Map<String, List<Descent>> descents = new HashMap<>();
-    sql.all(
-        UPWARDS + "SELECT descent.* FROM up JOIN descent USING (code) ORDER BY code, place",
-        row ->
-            descents
-                .computeIfAbsent(row.getString("code"), any -> new ArrayList<>())
-                .add(SqliteRows.descent(row)),
-        array);
     Map<Code, Item> found = new LinkedHashMap<>();
+    // One walk brings both: the rows of a thing's descent lie beside each other under its key.
     sql.all(
-            UPWARDS + "SELECT item.* FROM up JOIN item USING (code) WHERE struck = 0",
-            row -> SqliteRows.item(row, descents.getOrDefault(row.getString("code"), List.of())),
-            array)
-        .forEach(item -> found.put(item.code(), item));
+        UPWARDS
+            + """
+              SELECT i.*, d.form, d.route, d.share, d.seed, d.seed_sets, d.pollen, d.pollen_sets
+              FROM up JOIN item i ON i.code = up.code LEFT JOIN descent d ON d.code = up.code
+              WHERE i.struck = 0
+              """,
+        row -> {
+          Code code = Code.parse(row.getString("code"));
+          Item before = found.get(code);
+          if (row.getString("form") == null) {
+            found.put(code, SqliteRows.item(row, List.of()));
+          } else if (before == null) {
+            found.put(code, SqliteRows.item(row, List.of(SqliteRows.descent(row))));
+          } else {
+            found.put(code, before.withFurtherDescent(SqliteRows.descent(row)));
+          }
+          return code;
+        },
+        array);
     return found;
   }
 
@@ -188,14 +221,14 @@ final class SqliteReader implements RegisterView {
         "SELECT code FROM item WHERE code >= ? AND code < ? ORDER BY code LIMIT ?",
         row -> Code.parse(row.getString(1)),
         text,
-        text + Character.MAX_VALUE,
+        text + LAST,
         most);
   }
 
   @Override
   public Map<String, List<Code>> named(String beginning, int most) {
-    String from = dev.filial.core.register.Names.folded(beginning);
-    Map<String, List<Code>> found = new java.util.TreeMap<>();
+    String from = Names.folded(beginning);
+    Map<String, List<Code>> found = new TreeMap<>();
     sql.all(
         """
         SELECT name, code FROM own_name
@@ -208,7 +241,7 @@ final class SqliteReader implements RegisterView {
                 .computeIfAbsent(row.getString(1), any -> new ArrayList<>())
                 .add(Code.parse(row.getString(2))),
         from,
-        from + Character.MAX_VALUE,
+        from + LAST,
         most);
     found.values().forEach(Collections::sort);
     return Collections.unmodifiableMap(found);
@@ -228,7 +261,10 @@ final class SqliteReader implements RegisterView {
   @Override
   public List<Item> items(Set<Item.Kind> kinds) {
     String wanted =
-        kinds.stream().map(kind -> "'" + kind.name() + "'").collect(Collectors.joining(","));
+        kinds.stream()
+            .sorted()
+            .map(kind -> "'" + kind.name() + "'")
+            .collect(Collectors.joining(","));
     Map<String, List<Descent>> descents = new HashMap<>();
     sql.all(
         "SELECT descent.* FROM descent JOIN item USING (code) WHERE kind IN ("
@@ -255,10 +291,5 @@ final class SqliteReader implements RegisterView {
               OR EXISTS (SELECT 1 FROM taxon WHERE ploidy <> 2)
             """)
         == 0;
-  }
-
-  /** The entry of that number without checking its digest; for reading what is left of a file. */
-  @Nullable Entry unchecked(long number) {
-    return sql.one("SELECT * FROM entry WHERE number = ?", SqliteRows::entry, number).orElse(null);
   }
 }

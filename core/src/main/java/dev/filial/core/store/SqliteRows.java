@@ -14,10 +14,12 @@ import dev.filial.core.register.Taxon;
 import dev.filial.core.register.TaxonDeclared;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -37,6 +39,23 @@ final class SqliteRows {
         row.getString("writer"),
         row.getString("body"),
         row.getString("digest"));
+  }
+
+  /**
+   * What stands in a row of entries, whether or not it is an entry.
+   *
+   * @param entry what it says; empty when its time is none
+   */
+  record StoredEntry(long number, String digest, Optional<Entry> entry) {}
+
+  static StoredEntry storedEntry(ResultSet row) throws SQLException {
+    Optional<Entry> entry;
+    try {
+      entry = Optional.of(entry(row));
+    } catch (DateTimeException | NullPointerException e) {
+      entry = Optional.empty();
+    }
+    return new StoredEntry(row.getLong("number"), String.valueOf(row.getString("digest")), entry);
   }
 
   static Item item(ResultSet row, List<Descent> descent) throws SQLException {

@@ -1,5 +1,7 @@
 package dev.filial.core.store;
 
+import java.util.List;
+
 /** The layout of a register file. */
 final class SqliteSchema {
 
@@ -9,25 +11,46 @@ final class SqliteSchema {
   /** The layout this program writes. */
   static final int VERSION = 1;
 
-  /** The entries: the only tables that are not derived. */
-  static final String[] ENTRIES = {
-    """
-    CREATE TABLE entry (
-      number INTEGER PRIMARY KEY,
-      time TEXT NOT NULL,
-      writer TEXT NOT NULL,
-      body TEXT NOT NULL,
-      digest TEXT NOT NULL
-    ) STRICT
-    """
-  };
+  /**
+   * A table whose rows are worked out from the entries and can be made anew.
+   *
+   * @param name its name
+   * @param key how many of its first columns tell its rows apart
+   * @param what what one of its rows says, for a reader
+   */
+  record Derived(String name, int key, String what) {}
 
-  /** What is derived from them, and can be made anew. */
-  static final String[] DERIVED = {
-    // What an amended entry says now; null when it was struck. Entries that stand as written have
-    // no row here.
-    "CREATE TABLE in_force (entry INTEGER PRIMARY KEY, body TEXT) STRICT",
-    """
+  /** The entries: the only table that is not derived. */
+  static final String ENTRY =
+      """
+      CREATE TABLE entry (
+        number INTEGER PRIMARY KEY,
+        time TEXT NOT NULL,
+        writer TEXT NOT NULL,
+        body TEXT NOT NULL,
+        digest TEXT NOT NULL
+      ) STRICT
+      """;
+
+  /** The tables that are derived from them. */
+  static final List<Derived> DERIVED =
+      List.of(
+          new Derived("in_force", 1, "what this entry says now"),
+          new Derived("concerns", 3, "that this thing is spoken of by that entry"),
+          new Derived("item", 1, "what this code stands for"),
+          new Derived("descent", 2, "what this thing comes of"),
+          new Derived("own_name", 3, "which plant has this name"),
+          new Derived("taxon", 1, "what is known of this taxon"),
+          new Derived("trait", 1, "what is known of this trait"));
+
+  /** How these are made, and the indexes and the view over them. */
+  private static final List<String> MAKING =
+      List.of(
+          // What an entry says now that was ever amended or parted; null when it was struck. What
+          // was
+          // never touched has no row here.
+          "CREATE TABLE in_force (entry INTEGER PRIMARY KEY, body TEXT) STRICT",
+          """
     CREATE TABLE concerns (
       subject TEXT NOT NULL,
       leaning INTEGER NOT NULL,
@@ -35,7 +58,7 @@ final class SqliteSchema {
       PRIMARY KEY (subject, leaning, entry)
     ) STRICT, WITHOUT ROWID
     """,
-    """
+          """
     CREATE TABLE item (
       code TEXT PRIMARY KEY,
       whole TEXT NOT NULL,
@@ -64,11 +87,11 @@ final class SqliteSchema {
       not_diploid INTEGER NOT NULL
     ) STRICT, WITHOUT ROWID
     """,
-    "CREATE INDEX item_family ON item (whole, kind, suffix)",
-    "CREATE INDEX item_year ON item (year, number)",
-    "CREATE INDEX item_entry ON item (entry)",
-    "CREATE INDEX item_not_diploid ON item (not_diploid) WHERE not_diploid = 1",
-    """
+          "CREATE INDEX item_family ON item (whole, kind, suffix)",
+          "CREATE INDEX item_year ON item (year, number)",
+          "CREATE INDEX item_entry ON item (entry)",
+          "CREATE INDEX item_not_diploid ON item (not_diploid) WHERE not_diploid = 1",
+          """
     CREATE TABLE descent (
       code TEXT NOT NULL,
       place INTEGER NOT NULL,
@@ -82,7 +105,7 @@ final class SqliteSchema {
       PRIMARY KEY (code, place)
     ) STRICT, WITHOUT ROWID
     """,
-    """
+          """
     CREATE TABLE own_name (
       folded TEXT NOT NULL,
       name TEXT NOT NULL,
@@ -90,7 +113,7 @@ final class SqliteSchema {
       PRIMARY KEY (folded, name, code)
     ) STRICT, WITHOUT ROWID
     """,
-    """
+          """
     CREATE TABLE taxon (
       key TEXT PRIMARY KEY,
       name TEXT NOT NULL,
@@ -107,32 +130,41 @@ final class SqliteSchema {
       remark TEXT
     ) STRICT, WITHOUT ROWID
     """,
-    "CREATE TABLE trait (key TEXT PRIMARY KEY, body TEXT NOT NULL) STRICT, WITHOUT ROWID",
-    // One step from a thing towards what it comes of; the same as Lineage.next.
-    """
-    CREATE VIEW step AS
-      SELECT code, same_as AS next FROM item WHERE same_as IS NOT NULL
-      UNION ALL
-      SELECT code, whole FROM item WHERE same_as IS NULL AND suffix > 0
-      UNION ALL
-      SELECT d.code, d.seed FROM descent d JOIN item i USING (code) WHERE i.same_as IS NULL
-      UNION ALL
-      SELECT d.code, d.pollen FROM descent d JOIN item i USING (code)
-        WHERE i.same_as IS NULL AND d.pollen IS NOT NULL
-    """
-  };
-
-  /** The derived tables and views, to be dropped before they are made anew. */
-  static final String[] DERIVED_NAMES = {
-    "VIEW step",
-    "TABLE in_force",
-    "TABLE concerns",
-    "TABLE item",
-    "TABLE descent",
-    "TABLE own_name",
-    "TABLE taxon",
-    "TABLE trait"
-  };
+          "CREATE TABLE trait (key TEXT PRIMARY KEY, body TEXT NOT NULL) STRICT, WITHOUT ROWID");
 
   private SqliteSchema() {}
+
+  /** Makes all tables in an empty file. */
+  static void layOut(Sql sql) {
+    sql.run("PRAGMA application_id = " + APPLICATION_ID);
+    sql.run("PRAGMA user_version = " + VERSION);
+    sql.run(ENTRY);
+    MAKING.forEach(sql::run);
+  }
+
+  /** Makes the derived tables anew, empty. */
+  static void layOutDerived(Sql sql) {
+    DERIVED.forEach(table -> sql.run("DROP TABLE IF EXISTS " + table.name()));
+    MAKING.forEach(sql::run);
+  }
+
+  /**
+   * The layout of the file.
+   *
+   * @throws StoreException if this program does not know it yet
+   */
+  static int requireNotNewer(Sql sql) {
+    int version = (int) sql.number("PRAGMA user_version");
+    if (version > VERSION) {
+      throw new StoreException(
+          StoreException.Reason.NEWER,
+          sql.file()
+              + " was written by a newer Filial (layout "
+              + version
+              + "; this one knows "
+              + VERSION
+              + "); nothing was changed. Use the newer Filial");
+    }
+    return version;
+  }
 }

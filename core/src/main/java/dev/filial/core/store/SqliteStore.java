@@ -5,21 +5,18 @@ import dev.filial.core.register.Clerk;
 import dev.filial.core.register.Delta;
 import dev.filial.core.register.Entry;
 import dev.filial.core.register.RegisterOpened;
+import dev.filial.core.register.RegisterRefusal;
 import dev.filial.core.register.RegisterTables;
 import dev.filial.core.register.RegisterView;
-import dev.filial.core.register.Statement;
 import dev.filial.core.store.StoreException.Reason;
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.sql.SQLException;
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.Function;
-import org.sqlite.SQLiteConfig;
-import org.sqlite.SQLiteDataSource;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A register in one SQLite file, with nothing beside it while no command runs.
@@ -28,79 +25,106 @@ import org.sqlite.SQLiteDataSource;
  * {@link #write} returns: rollback journal, {@code synchronous = EXTRA}, no write-ahead log. After
  * a crash the journal may lie beside the file; it must travel with it, and the next opening settles
  * it. Writers take the file in turn and wait ten seconds for each other.
+ *
+ * <p>While a store is open, nothing else in the same program may open and close the file by itself,
+ * to copy it say: on POSIX systems that takes the store's locks away.
  */
 public final class SqliteStore extends ForwardingView implements RegisterStore {
-
-  private static final int WAIT_MILLISECONDS = 10_000;
 
   private final Sql sql;
   private final SqliteReader reader;
   private final SqliteWriter writer;
-  private final Path file;
-  private boolean writing;
 
-  private SqliteStore(Sql sql, Path file) {
+  private SqliteStore(Sql sql) {
     this.sql = sql;
-    this.file = file;
-    this.reader = new SqliteReader(sql, file.toString());
+    this.reader = new SqliteReader(sql);
     this.writer = new SqliteWriter(sql);
   }
 
   /**
-   * Makes a new register file.
+   * Makes a new register file with its opening entry, and opens it.
    *
    * @param opening whose it is
    * @throws StoreException if there is a file of that name already, or it cannot be written
    */
   public static SqliteStore create(Path file, RegisterOpened opening, Instant time) {
-    Path folder = file.toAbsolutePath().getParent();
-    Path making = null;
-    try {
-      if (Files.exists(file)) {
-        throw new FileAlreadyExistsException(file.toString());
-      }
-      // Made under another name and moved, so that a half-made register never bears this one.
-      making = Files.createTempFile(folder, ".filial-", ".new");
-      try (Sql sql = connect(making, false)) {
-        sql.run("PRAGMA application_id = " + SqliteSchema.APPLICATION_ID);
-        sql.run("PRAGMA user_version = " + SqliteSchema.VERSION);
-        for (String table : SqliteSchema.ENTRIES) {
-          sql.run(table);
-        }
-        for (String table : SqliteSchema.DERIVED) {
-          sql.run(table);
-        }
-      }
-      Files.move(making, file);
-      making = null;
-    } catch (FileAlreadyExistsException e) {
-      throw new StoreException(
-          Reason.EXISTS, file + " is there already; choose another name, or go on using it", e);
-    } catch (IOException e) {
-      throw new StoreException(
-          Reason.FAILED,
-          file
-              + " cannot be made: see whether the folder "
-              + folder
-              + " is there and may be written",
-          e);
-    } finally {
-      discard(making);
-    }
-    SqliteStore store = open(file);
-    store.append(opening, opening.grower(), time);
-    return store;
+    Accepted unused = create(file, opening.grower(), time, book -> book.append(opening));
+    return open(file);
   }
 
-  private static void discard(@org.jspecify.annotations.Nullable Path making) {
-    if (making != null) {
-      try {
-        Files.deleteIfExists(making);
-      } catch (IOException e) {
-        // What is left over carries a name of its own and is in nobody's way.
-        return;
-      }
+  /**
+   * Makes a new register file that holds what {@code work} appends to it. When {@code work} throws,
+   * there is no file; nobody ever sees one that is half made.
+   *
+   * @param by who writes
+   * @param time the time the entries carry
+   * @return what {@code work} returns
+   * @throws dev.filial.core.register.RegisterRefusal if a rule refuses an entry
+   * @throws StoreException if there is a file of that name already, or it cannot be written
+   */
+  public static <R> R create(Path file, String by, Instant time, Function<Book, R> work) {
+    return make(file, store -> store.write(by, time, work));
+  }
+
+  /**
+   * Makes a new register file out of entries kept elsewhere, each exactly as it was written.
+   *
+   * @param entries a whole book, from entry 1 without a gap
+   * @return how many there were
+   * @throws dev.filial.core.register.RegisterRefusal if an entry is not as it was sealed
+   * @throws StoreException if there is a file of that name already, or it cannot be written
+   */
+  public static long restore(Path file, Iterable<Entry> entries) {
+    return make(
+        file,
+        store ->
+            store.sql.transaction("BEGIN IMMEDIATE", () -> reread(entries, store.writer::apply)));
+  }
+
+  private static <R> R make(Path file, Function<SqliteStore, R> fill) {
+    Path folder = file.toAbsolutePath().getParent();
+    if (Files.exists(file) || folder == null) {
+      throw exists(file, null);
     }
+    if (!Files.isDirectory(folder)) {
+      throw new StoreException(
+          Reason.MISSING,
+          file + " cannot be made: there is no folder " + folder + "; make it first");
+    }
+    if (!Files.isWritable(folder)) {
+      throw new StoreException(
+          Reason.READ_ONLY,
+          file + " cannot be made: the folder " + folder + " is read-only; choose another");
+    }
+    // Under another name until it is whole.
+    Path making =
+        folder.resolve(
+            ".filial-" + ProcessHandle.current().pid() + "-" + System.nanoTime() + ".new");
+    try {
+      R result;
+      try (SqliteStore store = new SqliteStore(SqliteFile.make(making, file))) {
+        store.sql.run("BEGIN");
+        SqliteSchema.layOut(store.sql);
+        store.sql.run("COMMIT");
+        result = fill.apply(store);
+      }
+      SqliteFile.publish(making, file);
+      return result;
+    } catch (FileAlreadyExistsException e) {
+      throw exists(file, e);
+    } catch (IOException e) {
+      throw new StoreException(
+          Reason.FAILED, file + " cannot be made: " + e.getMessage() + "; see its folder", e);
+    } finally {
+      SqliteFile.discard(making);
+    }
+  }
+
+  private static StoreException exists(Path file, @Nullable IOException cause) {
+    String message = file + " is there already; choose another name, or go on using it";
+    return cause == null
+        ? new StoreException(Reason.EXISTS, message)
+        : new StoreException(Reason.EXISTS, message, cause);
   }
 
   /**
@@ -110,110 +134,67 @@ public final class SqliteStore extends ForwardingView implements RegisterStore {
    * @throws StoreException if there is none, it is something else, or a newer Filial wrote it
    */
   public static SqliteStore open(Path file) {
-    requireRegister(file);
-    boolean readOnly = !Files.isWritable(file);
-    Sql sql = connect(file, readOnly);
-    SqliteStore store = new SqliteStore(sql, file);
+    boolean readOnly = Files.exists(file) && !Files.isWritable(file);
+    SqliteStore store = new SqliteStore(SqliteFile.open(file, readOnly));
     try {
-      int version = (int) sql.number("PRAGMA user_version");
-      if (version > SqliteSchema.VERSION) {
-        throw new StoreException(
-            Reason.NEWER,
-            file
-                + " was written by a newer Filial (layout "
-                + version
-                + "; this one knows "
-                + SqliteSchema.VERSION
-                + "); nothing was changed. Use the newer Filial");
-      }
-      if (version < SqliteSchema.VERSION) {
-        store.migrate(version, readOnly);
+      if (store.layout() < SqliteSchema.VERSION) {
+        store.bringUpToDate(file, readOnly);
       }
       return store;
     } catch (RuntimeException e) {
-      sql.close();
+      store.close();
       throw e;
     }
   }
 
-  /** Looks at the file's first hundred bytes, so that nothing that is not ours is ever opened. */
-  private static void requireRegister(Path file) {
-    if (!Files.exists(file)) {
-      throw new StoreException(
-          Reason.MISSING, "there is no register " + file + "; make one, or name another file");
-    }
-    byte[] header;
-    try (var in = Files.newInputStream(file)) {
-      header = in.readNBytes(100);
-    } catch (IOException e) {
-      throw new StoreException(
-          Reason.FAILED, file + " cannot be read: " + e.getMessage() + "; see its permissions", e);
-    }
-    if (!SqliteHeader.isRegister(header)) {
-      throw new StoreException(
-          Reason.FOREIGN,
-          file + " is not a register: it is some other kind of file; nothing was changed");
-    }
+  private int layout() {
+    return SqliteSchema.requireNotNewer(sql);
   }
 
-  private static Sql connect(Path file, boolean readOnly) {
-    SQLiteConfig config = new SQLiteConfig();
-    config.setReadOnly(readOnly);
-    config.setBusyTimeout(WAIT_MILLISECONDS);
-    SQLiteDataSource source = new SQLiteDataSource(config);
-    // As a URI, or a question mark in the name would start options of the driver's own.
-    source.setUrl("jdbc:sqlite:" + file.toAbsolutePath().toUri());
-    try {
-      Sql sql = new Sql(source.getConnection(), file.toString());
-      if (!readOnly) {
-        sql.run("PRAGMA synchronous = EXTRA");
-        sql.run("PRAGMA fullfsync = 1");
-      }
-      return sql;
-    } catch (SQLException e) {
-      throw SqliteFailure.of(e, file.toString());
-    }
-  }
-
-  private void migrate(int version, boolean readOnly) {
+  private void bringUpToDate(Path file, boolean readOnly) {
     if (readOnly) {
       throw new StoreException(
           Reason.READ_ONLY,
           file + " is of an older layout and cannot be brought up to date: it is read-only");
     }
-    Path copy = file.resolveSibling(file.getFileName() + ".layout-" + version);
-    if (!Files.exists(copy)) {
-      sql.update("VACUUM INTO ?", copy.toString());
-    }
-    inTransaction(
-        () -> {
-          rebuild();
-          sql.run("PRAGMA user_version = " + SqliteSchema.VERSION);
-          return copy;
-        });
+    SqliteCopy.beside(file, sql, ".layout-" + layout());
+    boolean unused =
+        sql.transaction(
+            "BEGIN IMMEDIATE",
+            () -> {
+              // Another command may have done it while this one waited.
+              boolean needed = layout() < SqliteSchema.VERSION;
+              if (needed) {
+                rebuild();
+                sql.run("PRAGMA user_version = " + SqliteSchema.VERSION);
+              }
+              return needed;
+            });
   }
 
   /** Makes all derived tables anew from the entries. */
   private void rebuild() {
-    for (String name : SqliteSchema.DERIVED_NAMES) {
-      sql.run("DROP " + name.replaceFirst(" ", " IF EXISTS "));
-    }
-    for (String table : SqliteSchema.DERIVED) {
-      sql.run(table);
-    }
-    RegisterTables tables = new RegisterTables();
-    long size = reader.size();
-    for (long number = 1; number <= size; number++) {
-      Entry entry = reader.entry(number).orElseThrow(() -> gap(file));
-      Delta delta = Clerk.of(tables).reread(entry);
-      tables.apply(delta);
-      writer.derive(delta);
+    Iterable<Entry> entries = reader.entries();
+    SqliteSchema.layOutDerived(sql);
+    try {
+      long unused = reread(entries, writer::derive);
+    } catch (RegisterRefusal | IllegalArgumentException e) {
+      throw new StoreException(
+          Reason.DAMAGED,
+          sql.file() + " is damaged: " + e.getMessage() + ". It was not changed",
+          e);
     }
   }
 
-  private static StoreException gap(Path file) {
-    return new StoreException(
-        Reason.DAMAGED, file + " is damaged: entries are missing; restore it from a copy");
+  /** Reads a book from the beginning, handing on what each entry changes. */
+  static long reread(Iterable<Entry> entries, Consumer<Delta> taker) {
+    RegisterTables tables = new RegisterTables();
+    for (Entry entry : entries) {
+      Delta delta = Clerk.of(tables).reread(entry);
+      tables.apply(delta);
+      taker.accept(delta);
+    }
+    return tables.size();
   }
 
   @Override
@@ -222,47 +203,31 @@ public final class SqliteStore extends ForwardingView implements RegisterStore {
   }
 
   @Override
+  public <R> R read(Function<RegisterView, R> work) {
+    return sql.inTransaction()
+        ? work.apply(reader)
+        : sql.transaction("BEGIN", () -> work.apply(reader));
+  }
+
+  @Override
   public <R> R write(String by, Instant time, Function<Book, R> work) {
-    return inTransaction(() -> work.apply(new Writing(by, time)));
+    if (sql.inTransaction()) {
+      throw new IllegalStateException("this store is being read or written; append to its book");
+    }
+    return sql.transaction(
+        "BEGIN IMMEDIATE",
+        () -> {
+          int unused = layout(); // may be newer by now
+          try (Writing writing = new Writing(by, time)) {
+            return work.apply(writing);
+          }
+        });
   }
 
-  private <R> R inTransaction(java.util.function.Supplier<R> work) {
-    if (writing) {
-      throw new IllegalStateException("a write is under way; append to its book instead");
-    }
-    sql.run("BEGIN IMMEDIATE");
-    writing = true;
-    boolean done = false;
-    try {
-      R result = work.get();
-      sql.run("COMMIT");
-      done = true;
-      return result;
-    } finally {
-      writing = false;
-      if (!done) {
-        rollBack();
-      }
-    }
-  }
-
-  private void rollBack() {
-    try {
-      sql.run("ROLLBACK");
-    } catch (StoreException e) {
-      // SQLite rolls back by itself when the disk is full or fails, and then has nothing to undo;
-      // what made the work fail is on its way to the caller.
-      return;
-    }
-  }
-
-  private final class Writing extends ForwardingView implements Book {
-    private final String by;
-    private final Instant time;
+  private final class Writing extends WritingBook {
 
     Writing(String by, Instant time) {
-      this.by = by;
-      this.time = time;
+      super(by, time);
     }
 
     @Override
@@ -271,38 +236,14 @@ public final class SqliteStore extends ForwardingView implements RegisterStore {
     }
 
     @Override
-    public Accepted append(Statement statement) {
-      Clerk.Outcome outcome = Clerk.of(reader).accept(statement, by, time);
-      writer.apply(outcome.delta());
-      return outcome.accepted();
+    void apply(Delta delta) {
+      writer.apply(delta);
     }
   }
 
   @Override
   public Verification verify() {
-    List<String> faults = new ArrayList<>();
-    for (String fault : sql.all("PRAGMA integrity_check", row -> row.getString(1))) {
-      if (!fault.equals("ok")) {
-        faults.add("SQLite finds the file damaged: " + fault);
-      }
-    }
-    RegisterTables tables = new RegisterTables();
-    long size = reader.size();
-    for (long number = 1; number <= size; number++) {
-      Entry entry = reader.unchecked(number);
-      if (entry == null) {
-        faults.add("entry " + number + " is missing");
-        return new Verification(number - 1, faults);
-      }
-      try {
-        tables.apply(Clerk.of(tables).reread(entry));
-      } catch (RuntimeException e) {
-        faults.add("entry " + number + " cannot be read: " + e.getMessage());
-        return new Verification(number - 1, faults);
-      }
-    }
-    faults.addAll(Differences.between(tables, reader));
-    return new Verification(size, faults);
+    return read(view -> new SqliteVerification(sql, reader).verify());
   }
 
   @Override

@@ -1,0 +1,157 @@
+package dev.filial.cli.command;
+
+import dev.filial.cli.demo.DemoBench;
+import dev.filial.cli.frame.Answer;
+import dev.filial.cli.frame.Bench;
+import dev.filial.cli.frame.BenchCommand;
+import dev.filial.cli.frame.CommandLine;
+import dev.filial.cli.frame.Reading;
+import dev.filial.cli.frame.Words;
+import dev.filial.cli.screen.Screen;
+import dev.filial.cli.screen.Table;
+import dev.filial.core.answer.AncestryQuestion;
+import dev.filial.core.answer.AncestryQuestion.Ancestry;
+import dev.filial.core.answer.Finding;
+import dev.filial.core.answer.TagQuestion;
+import dev.filial.core.name.Code;
+import dev.filial.core.register.RegisterView;
+import dev.filial.core.store.SqliteStore;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** {@code filial demo}. */
+public final class DemoCommand implements BenchCommand {
+
+  private static final Code PACKET = Code.parse("26-013 H2");
+  private static final Code SEEDLING = Code.parse("24-007-1");
+  private static final String SMUDGED = "2_-009_-1";
+
+  private final Supplier<Optional<Path>> file;
+
+  /** Declares its words. */
+  public DemoCommand(Words words) {
+    file =
+        words.optionalArgument(
+            "FILE",
+            "Where to write the register; otherwise into a new folder among the temporary files.",
+            Reading.FILE);
+    words
+        .describe(
+            "Writes a register to try things on, an invented bench of Echeveria over five seasons,"
+                + " and walks through the job with it. All examples in the help of the other verbs"
+                + " work on it.")
+        .example("filial demo")
+        .example("filial demo bench.register");
+  }
+
+  /**
+   * The demo bench and the walk through the job.
+   *
+   * @param register its file
+   * @param entries how many entries it has
+   * @param invented that all of it is
+   * @param packet a packet of seed
+   * @param packetLabel what to write on it when it leaves the house
+   * @param ancestry who is in a seedling
+   * @param smudged what can be read of a tag
+   * @param mayBe what it may be
+   * @param tryNext command lines to try on it
+   */
+  record Walk(
+      String register,
+      long entries,
+      String invented,
+      Code packet,
+      List<String> packetLabel,
+      Ancestry ancestry,
+      String smudged,
+      List<Finding.Match> mayBe,
+      List<String> tryNext)
+      implements Answer {
+
+    static Walk through(RegisterView view, String register) {
+      return new Walk(
+          register,
+          view.size(),
+          "All of it is invented: people, plants, field numbers, crosses, counts, ploidies and"
+              + " inheritance. Only the names of the species are real.",
+          PACKET,
+          TagQuestion.of(view).withMark(true).ask(PACKET).text().lines(),
+          AncestryQuestion.of(view).ask(SEEDLING),
+          SMUDGED,
+          Finding.in(view).all(SMUDGED),
+          tries(register));
+    }
+
+    private static List<String> tries(String register) {
+      String on = " --register " + CommandLine.quoted(register);
+      return List.of(
+          "filial show Morgenrot" + on,
+          "filial tree 24-010-1" + on,
+          "filial ancestry 24-011-1" + on,
+          "filial ancestry 25-002" + on,
+          "filial history 24-009" + on,
+          "filial hangs 22-001" + on,
+          "filial sow 26-012 40 --pots 2" + on,
+          "filial list" + on);
+    }
+
+    @Override
+    public void show(Screen screen) {
+      screen
+          .say(
+              "Wrote "
+                  + entries
+                  + " entries to "
+                  + register
+                  + ": five seasons of Echeveria on the balcony of Klara Beispiel, mark KB. "
+                  + invented)
+          .blank()
+          .say(
+              "Seed of her second backcross goes to a friend. What to write on the packet "
+                  + packet.text()
+                  + ", mark first, since it leaves the house?");
+      packetLabel.forEach(line -> screen.indented(2, line));
+      screen.blank().say("What is in the seedling " + ancestry.code().text() + "?");
+      new AncestryCommand.Told(ancestry).show(screen);
+      screen
+          .blank()
+          .say(
+              "A tag is smudged, and all that can be read of it is "
+                  + smudged
+                  + ". Which plant may that be?");
+      Table table = new Table().column("code").column("what it is").column("name");
+      mayBe.forEach(
+          match -> table.row(match.code().text(), match.what(), String.join(", ", match.names())));
+      screen.table(table).blank().say("Try more on it:");
+      tryNext.forEach(line -> screen.indented(1, line));
+    }
+  }
+
+  @Override
+  public Answer run(Bench bench) {
+    Path path = file.get().orElseGet(DemoCommand::temporary);
+    DemoBench.write(path);
+    try (SqliteStore store = SqliteStore.open(path)) {
+      return Walk.through(store, asTyped(path, bench));
+    }
+  }
+
+  /** From the current folder where it lies in it, as one would type it. */
+  private static String asTyped(Path path, Bench bench) {
+    return (path.startsWith(bench.folder()) ? bench.folder().relativize(path) : path).toString();
+  }
+
+  private static Path temporary() {
+    try {
+      return Files.createTempDirectory("filial-demo-").resolve("bench.register");
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -1,0 +1,104 @@
+package dev.filial.cli.command;
+
+import dev.filial.cli.frame.Reading;
+import dev.filial.cli.frame.Trouble;
+import dev.filial.cli.frame.Words;
+import dev.filial.core.answer.DeterminationReading;
+import dev.filial.core.name.HybridFormula;
+import dev.filial.core.name.NameException;
+import dev.filial.core.register.Provenance;
+import dev.filial.core.register.RegisterView;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** What an acquired plant or packet was said to be, and where it came from. */
+final class LabelOptions {
+
+  private final Supplier<Optional<String>> cultivar;
+  private final Supplier<List<TaxonShare>> makeup;
+  private final Supplier<Optional<String>> generation;
+  private final Supplier<Optional<Integer>> ploidy;
+  private final Supplier<Optional<String>> field;
+  private final Supplier<Optional<String>> locality;
+  private final Supplier<Optional<String>> donor;
+  private final Supplier<Optional<String>> donorCode;
+
+  /** Adds the options. */
+  LabelOptions(Words words) {
+    cultivar = words.option("--cultivar", "NAME", "The cultivar it is.", RecordReadings.LINE);
+    field =
+        words.option(
+            "--field", "NUMBER", "The collector's field number, as KB 117.", RecordReadings.LINE);
+    locality = words.option("--locality", "PLACE", "Where it was collected.", RecordReadings.LINE);
+    donor = words.option("--from", "NAME", "Who gave or sold it.", RecordReadings.LINE);
+    donorCode =
+        words.option(
+            "--donor-code",
+            "CODE",
+            "The giver's own code, kept beside yours.",
+            RecordReadings.LINE);
+    makeup =
+        words.repeatedOption(
+            "--makeup",
+            "TAXON=SHARE",
+            "Of a hybrid: how much of it is of a taxon, as \"E. laui=1/2\"; once for each taxon."
+                + " What is missing to the whole is unknown.",
+            TaxonShare.READING);
+    generation =
+        words.option(
+            "--generation",
+            "F1",
+            "Of a hybrid: F1, F2 ... or BC1 ..., as it was said; for a backcross the first --makeup"
+                + " is the taxon crossed back to.",
+            RecordReadings.LINE);
+    ploidy =
+        words.option(
+            "--ploidy",
+            "SETS",
+            "How many chromosome sets it has, if not as many as its taxon.",
+            Reading.WHOLE_NUMBER);
+  }
+
+  /** What it was said to be; {@code ?} or nothing for a name that nobody knows. */
+  DeterminationReading.Reading determination(RegisterView view, String taxon) {
+    boolean unknown = taxon.isBlank() || taxon.strip().equals("?");
+    try {
+      return DeterminationReading.in(view)
+          .read(
+              new DeterminationReading.Label(
+                  unknown ? null : taxon,
+                  cultivar.get().orElse(null),
+                  TaxonShare.map(makeup.get()),
+                  generation.get().orElse(null),
+                  ploidy.get().orElse(null)));
+    } catch (NameException e) {
+      if (isFormula(taxon)) {
+        throw Trouble.refused(
+            "\"" + taxon + "\" names the parents of a hybrid, not a taxon",
+            "Leave it out and say what the plant is made of:"
+                + " --makeup \"Echeveria laui=1/2\" --makeup \"Echeveria agavoides=1/2\", and"
+                + " --generation F1 if that was said.");
+      }
+      throw e;
+    }
+  }
+
+  private static boolean isFormula(String text) {
+    try {
+      HybridFormula.parse(text);
+      return true;
+    } catch (NameException e) {
+      return false;
+    }
+  }
+
+  /** Where it came from. */
+  Provenance provenance() {
+    return new Provenance(
+        donor.get().orElse(null),
+        donorCode.get().orElse(null),
+        field.get().orElse(null),
+        locality.get().orElse(null));
+  }
+}

@@ -1,0 +1,6 @@
+/**
+ * The invented bench that examples are tried on.
+ *
+ * <p>May import the library only.
+ */
+package dev.filial.cli.demo;

@@ -1,0 +1,40 @@
+package dev.filial.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.filial.cli.CommandLineRun.Outcome;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The examples at the end of each verb's help work on the demo bench, each on a fresh one. */
+class ExamplesTest {
+
+  @TempDir Path folder;
+
+  static Stream<String> examples() {
+    return Verbs.all().list().stream()
+        .flatMap(verb -> verb.words().examples().stream())
+        // Leaves a file among the temporary ones, which only its own test clears away.
+        .filter(example -> !example.equals("filial demo"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("examples")
+  void theExampleWorks(String example) throws IOException {
+    List<String> words = CommandWords.of(example);
+    Path register = DemoRegister.in(folder);
+    if (words.get(0).equals("start")) {
+      Files.delete(register);
+    }
+
+    Outcome outcome = new CommandLineRun().in(folder).run(words.toArray(String[]::new));
+
+    assertThat(outcome.status()).as(outcome.err()).isZero();
+  }
+}

@@ -1,0 +1,103 @@
+package dev.filial.core.register;
+
+import dev.filial.core.name.Code;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** The rules of two records that are one plant. */
+final class JoinRules {
+
+  private JoinRules() {}
+
+  static void check(RegisterView book, long number, Joined joined) {
+    Item keep = References.plant(book, joined.keep());
+    References.plant(book, joined.other());
+    for (long entry : book.entriesOn(Subject.of(joined.other()))) {
+      if (entry != number
+          && book.effective(entry).orElse(null) instanceof Joined before
+          && before.other().equals(joined.other())) {
+        throw new RegisterRefusal(
+            joined.other().text()
+                + " was joined with "
+                + before.keep().text()
+                + " in entry "
+                + entry
+                + "; join "
+                + before.keep().text()
+                + " with "
+                + joined.keep().text()
+                + ", or strike that entry",
+            List.of(entry));
+      }
+    }
+    if (keep.descent().stream().anyMatch(descent -> isCopyOf(descent, joined.other()))) {
+      throw new RegisterRefusal(
+          joined.keep().text()
+              + " was recorded as coming of "
+              + joined.other().text()
+              + "; keep "
+              + joined.other().text()
+              + " and join "
+              + joined.keep().text()
+              + " with it");
+    }
+    CrossRules.requireNoLoop(book, joined.keep());
+  }
+
+  /**
+   * Whether the one record stands among the ancestors of the other, by the register before they are
+   * joined. Asked on the day of writing only: afterwards the origin of the other is not read.
+   *
+   * @throws RegisterRefusal if it does
+   */
+  static void requireNotAncestor(RegisterView before, Joined joined) {
+    Optional<Item> other = before.item(joined.other());
+    if (other.isEmpty()
+        || !other.get().kind().isPlant()
+        || before.effective(other.get().entry()).orElse(null) instanceof TagLost) {
+      return; // where a lost tag belongs was a guess, and the join says better
+    }
+    // What it was taken from is no ancestor: that the two are one is the news.
+    List<Code> roots =
+        Lineage.next(other.get()).stream()
+            .filter(
+                next ->
+                    other.get().descent().stream().noneMatch(descent -> isCopyOf(descent, next)))
+            .toList();
+    if (before.lineage(roots).containsKey(joined.keep())) {
+      throw new RegisterRefusal(
+          References.described(before, joined.keep())
+              + " is an ancestor of "
+              + References.described(before, joined.other())
+              + ", so they cannot be one plant; see who the parents were");
+    }
+  }
+
+  private static boolean isCopyOf(Descent descent, Code plant) {
+    return descent.form() == Descent.Form.COPY && descent.seed().equals(plant);
+  }
+
+  /**
+   * Whether the record that {@code code} is read as is one in the end.
+   *
+   * @throws RegisterRefusal if joins lead in a circle
+   */
+  static void requireNoCircle(RegisterView book, Code code) {
+    Set<Code> seen = new HashSet<>();
+    Code here = code;
+    while (seen.add(here)) {
+      Code next = book.item(here).map(Item::sameAs).orElse(null);
+      if (next == null) {
+        return;
+      }
+      here = next;
+    }
+    throw new RegisterRefusal(
+        code.text()
+            + " would be read as itself in a circle, through "
+            + book.item(code).map(Item::sameAs).map(Code::text).orElse("")
+            + "; they are joined already");
+  }
+}

@@ -1,0 +1,213 @@
+package dev.filial.core.register;
+
+import dev.filial.core.name.Code;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** The rules of seed lots, sowings and pots: what can be taken from them, and when. */
+final class StockRules {
+
+  private final RegisterView book;
+  private final List<String> warnings;
+
+  StockRules(RegisterView book, List<String> warnings) {
+    this.book = book;
+    this.warnings = warnings;
+  }
+
+  /**
+   * What seedlings can be taken from.
+   *
+   * @throws RegisterRefusal if it is not a pot, a sowing or a family
+   */
+  void requireStock(Code from) {
+    Item item = References.thing(book, from);
+    if (item.kind() != Item.Kind.GROUP
+        && item.kind() != Item.Kind.SOWING
+        && !item.kind().isFamily()) {
+      throw new RegisterRefusal(
+          "seedlings cannot be taken from "
+              + from.text()
+              + ", a "
+              + item.kind().word()
+              + "; name the pot, the sowing or the cross they stand under");
+    }
+  }
+
+  /**
+   * Whether something was done with {@code code} when it was there.
+   *
+   * @param event what its own day was the day of
+   * @throws RegisterRefusal if it was done before
+   */
+  void requireNotBefore(@Nullable PartialDate date, Code code, String event) {
+    Item item = References.thing(book, code);
+    if (date != null && item.since() != null && date.isSurelyBefore(item.since())) {
+      throw new RegisterRefusal(
+          date
+              + " is before "
+              + event
+              + " ("
+              + code.text()
+              + ", "
+              + item.since()
+              + "); mend the one date or the other");
+    }
+  }
+
+  void checkSowing(Sown sown) {
+    requireNotBefore(sown.date(), sown.lot(), "the seed was harvested or came");
+    List<Code> filled = new ArrayList<>();
+    filled.add(sown.sowing());
+    sown.groups().forEach(group -> filled.add(group.group()));
+    // After an amendment the seedlings may have been counted already.
+    for (Code code : filled) {
+      for (long entry : book.entriesOn(Subject.of(code))) {
+        if (book.effective(entry).orElse(null) instanceof Counted counted) {
+          counted.readings().stream()
+              .filter(reading -> reading.code().equals(code))
+              .forEach(reading -> warnIfMoreCameUp(reading, References.thing(book, code)));
+        }
+      }
+    }
+  }
+
+  void checkReading(Counted.Reading reading, @Nullable PartialDate date) {
+    Item item = References.thing(book, reading.code());
+    requireNotBefore(date, reading.code(), "it was sown or potted");
+    warnIfMoreCameUp(reading, item);
+  }
+
+  private void warnIfMoreCameUp(Counted.Reading reading, Item item) {
+    Count up = reading.germinated();
+    Optional<Count> sown = References.seedsSown(book, reading.code(), item.entry());
+    if (up != null
+        && up.isExact()
+        && sown.isPresent()
+        && sown.get().size().isPresent()
+        && up.size().orElseThrow() > sown.get().size().getAsLong()) {
+      warnings.add(
+          "more came up in "
+              + reading.code().text()
+              + " ("
+              + up
+              + ") than was sown ("
+              + sown.get()
+              + "): one of the two was a guess, or some seeds gave two");
+    }
+  }
+
+  void checkNumbered(Numbered numbered) {
+    requireStock(numbered.from());
+    requireNotBefore(numbered.date(), numbered.from(), "that was begun");
+    Item whole = References.thing(book, numbered.from().whole());
+    if (!whole.kind().isFamily()) {
+      throw new RegisterRefusal(
+          whole.code().text()
+              + " is a "
+              + whole.kind().word()
+              + ", and seedlings are numbered under a cross or a packet of seed");
+    }
+  }
+
+  void checkFate(Code code, @Nullable PartialDate date) {
+    Item item = References.thing(book, code);
+    if (item.kind().isFamily()) {
+      throw new RegisterRefusal(
+          code.text()
+              + " is a "
+              + item.kind().word()
+              + "; say what became of its seed ("
+              + code.lot(1).text()
+              + "), its pots or its seedlings");
+    }
+    if (item.kind() != Item.Kind.PLANT) {
+      requireNotBefore(date, code, "it came about");
+    }
+  }
+
+  void checkTally(Tallied tallied) {
+    Item item = References.thing(book, tallied.code());
+    if (item.kind() != Item.Kind.GROUP && item.kind() != Item.Kind.SOWING) {
+      throw new RegisterRefusal(
+          tallied.code().text()
+              + " is a "
+              + item.kind().word()
+              + "; a tally counts the seedlings of a sowing or a pot");
+    }
+    requireNotBefore(tallied.date(), tallied.code(), "it was sown or potted");
+  }
+
+  /**
+   * Whether every lot, sowing and pot that the new entry {@code number} touches held what was taken
+   * from it, by this entry or by one of a later day.
+   *
+   * @throws RegisterRefusal if one did not
+   */
+  void requireNothingOverdrawn(Statement statement, long number) {
+    for (Code code : drawnOn(statement)) {
+      Optional<Overdraft> overdraft = Derivation.overdraft(book, code);
+      if (overdraft.isPresent()) {
+        throw refusal(code, overdraft.get(), number);
+      }
+    }
+  }
+
+  /**
+   * Whether every lot, sowing and pot that entry {@code number} touches held what this entry took.
+   *
+   * @throws RegisterRefusal if one did not
+   */
+  void requireNotOverdrawing(Statement statement, long number) {
+    for (Code code : drawnOn(statement)) {
+      Optional<Overdraft> overdraft =
+          Derivation.overdraft(book, code).filter(over -> over.entry() == number);
+      if (overdraft.isPresent()) {
+        throw refusal(code, overdraft.get(), number);
+      }
+    }
+  }
+
+  private static RegisterRefusal refusal(Code code, Overdraft over, long number) {
+    boolean own = over.entry() == number;
+    String which = own ? "" : " (entry " + over.entry() + ")";
+    List<Long> against = own ? List.of() : List.of(over.entry());
+    if (over.form() == Overdraft.Form.COUNTED) {
+      return new RegisterRefusal(
+          "of the "
+              + over.had()
+              + " counted to have come up in "
+              + code.text()
+              + which
+              + ", "
+              + over.taken()
+              + " have already left; mend one of the numbers",
+          against);
+    }
+    return new RegisterRefusal(
+        code.text()
+            + " held "
+            + over.had()
+            + " when "
+            + over.taken()
+            + " left it"
+            + which
+            + "; count it again first, or mend the number",
+        against);
+  }
+
+  /** The lots, sowings and pots of a statement, in order of code. */
+  private static List<Code> drawnOn(Statement statement) {
+    if (statement instanceof Numbered numbered) {
+      return List.of(numbered.from()); // the seedlings are single plants, and may be thousands
+    }
+    return statement.subjects().stream()
+        .filter(subject -> subject.kind() == Subject.Kind.CODE)
+        .map(subject -> Code.parse(subject.key()))
+        .filter(code -> code.isLot() || code.isSowing() || code.isGroup())
+        .sorted()
+        .toList();
+  }
+}

@@ -1,0 +1,286 @@
+package dev.filial.core.register;
+
+import static dev.filial.core.register.Bench.acquired;
+import static dev.filial.core.register.Bench.alive;
+import static dev.filial.core.register.Bench.amended;
+import static dev.filial.core.register.Bench.code;
+import static dev.filial.core.register.Bench.cross;
+import static dev.filial.core.register.Bench.fate;
+import static dev.filial.core.register.Bench.germinated;
+import static dev.filial.core.register.Bench.harvest;
+import static dev.filial.core.register.Bench.joined;
+import static dev.filial.core.register.Bench.numbered;
+import static dev.filial.core.register.Bench.observed;
+import static dev.filial.core.register.Bench.potted;
+import static dev.filial.core.register.Bench.ramet;
+import static dev.filial.core.register.Bench.selfIncompatible;
+import static dev.filial.core.register.Bench.sowing;
+import static dev.filial.core.register.Bench.struck;
+import static dev.filial.core.register.Bench.taxon;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowable;
+
+import dev.filial.core.number.Fraction;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The page of the handbook about the rules quotes what the program says, word for word. */
+class RulesPageTest {
+
+  /**
+   * One row of the page.
+   *
+   * @param rule what it is about
+   * @param verdict refused or warned
+   * @param said what the program says on a bench set out for it
+   */
+  record Row(String rule, String verdict, Function<Bench, String> said) {
+    String text() {
+      return "| " + rule + " | " + verdict + " | " + said.apply(setOut()) + " |";
+    }
+
+    @Override
+    public String toString() {
+      return rule;
+    }
+  }
+
+  /** Entries 2 to 10: two plants, their cross, its harvest, sowing, pot and seedlings, a trait. */
+  private static Bench setOut() {
+    Bench bench = new Bench();
+    bench.say(acquired("24-001", "Echeveria laui", "2024-05"));
+    bench.say(acquired("24-002", "Echeveria agavoides", "2024-05"));
+    bench.say(cross("25-001", "24-001", "24-002", "2025-03-04"));
+    bench.say(harvest("25-001 H1", "2025-06-01", "40"));
+    bench.say(sowing("25-001 S1", "25-001 H1", "2025-06-10", "30"));
+    bench.say(potted("25-001 P1", "25-001 S1", "2025-09-01", "10"));
+    bench.say(numbered("25-001 P1", 1, 6, "2026-04-01"));
+    bench.say(cross("27-001", "25-001-1", "24-001", "2027-03"));
+    bench.say(Bench.edge());
+    return bench;
+  }
+
+  private static Row refused(String rule, Statement statement) {
+    return refused(rule, bench -> {}, statement);
+  }
+
+  private static Row refused(String rule, Consumer<Bench> before, Statement statement) {
+    return new Row(
+        rule,
+        "refused",
+        bench -> {
+          before.accept(bench);
+          return bench.refusal(statement).getMessage();
+        });
+  }
+
+  private static Row cannotBeSaid(String rule, Runnable statement) {
+    return new Row(
+        rule,
+        "refused",
+        bench -> Objects.requireNonNull(catchThrowable(statement::run)).getMessage());
+  }
+
+  private static Row warned(String rule, Consumer<Bench> before, Statement statement) {
+    return new Row(
+        rule,
+        "warned",
+        bench -> {
+          before.accept(bench);
+          List<String> warnings = bench.warnings(statement);
+          assertThat(warnings).hasSize(1);
+          return warnings.get(0);
+        });
+  }
+
+  private static Pollinated unprotected() {
+    Pollinated made = cross("26-001", "24-001", "24-002", "2026-03");
+    return new Pollinated(
+        made.code(),
+        made.seedParent(),
+        made.pollen(),
+        made.date(),
+        Count.of(3),
+        List.of(Protection.NONE),
+        Fraction.ZERO,
+        Fraction.ZERO,
+        Fraction.ZERO,
+        null,
+        null,
+        false,
+        null,
+        null);
+  }
+
+  private static FruitRecorded fruit(String set, @Nullable String failed) {
+    return new FruitRecorded(
+        code("26-001"),
+        PartialDate.parse("2026-04"),
+        Count.parse(set),
+        failed == null ? null : Count.parse(failed),
+        null,
+        null);
+  }
+
+  static Stream<Row> rows() {
+    return Stream.of(
+        refused(
+            "a plant among its own ancestors",
+            bench -> bench.say(numbered("27-001", 1, 1, "2028")),
+            amended(4, cross("25-001", "24-001", "27-001-1", null))),
+        refused(
+            "a parent that did not yet exist on the day",
+            cross("25-002", "24-001", "25-001-1", "2025-02")),
+        refused("a ramet from before its source", ramet("25-002", "25-001-1", "2025-02")),
+        refused("a code that is taken", acquired("25-001", "Echeveria laui", "2025")),
+        refused(
+            "a code that was taken, its entry struck",
+            bench -> bench.say(struck(9)),
+            acquired("27-001", "Echeveria laui", "2027")),
+        refused("a seedling number never given out", observed("25-001-9", "edge", "red")),
+        cannotBeSaid(
+            "a wrong check letter",
+            () -> EntryJson.read("{\"kind\":\"note\",\"code\":\"25-001A\",\"text\":\"dry\"}")),
+        cannotBeSaid(
+            "shares of taxa above 1",
+            () ->
+                new Determination(
+                    null, null, Map.of("Echeveria laui", Fraction.of(5, 4)), null, null)),
+        cannotBeSaid(
+            "shares of a cross above 1",
+            () -> Require.shares(Fraction.HALF, Fraction.HALF, Fraction.of(1, 3))),
+        refused("a state the trait does not have", observed("25-001-1", "edge", "blue")),
+        refused("a trait nobody declared", observed("25-001-1", "bloom", "white")),
+        refused("more taken than was there", fate("25-001 P1", Fate.GIVEN, "2026-05", "5")),
+        refused(
+            "a count amended below what later left",
+            bench -> bench.say(alive("25-001 P1", "2025-12", "8")),
+            amended(11, alive("25-001 P1", "2025-12", "5"))),
+        refused("fewer come up than have left", germinated("25-001 S1", "2025-10", "4")),
+        refused("a harvest from before its cross", harvest("25-001 H2", "2025-02", "9")),
+        refused(
+            "a parent of odd ploidy, its gametes not stated",
+            bench -> {
+              bench.say(taxon("Echeveria tertia", 3));
+              bench.plant("24-003", "Echeveria tertia");
+            },
+            cross("26-001", "24-001", "24-003", "2026")),
+        refused("striking what other entries hang on", struck(8)),
+        refused(
+            "joining a plant with its ancestor",
+            bench -> bench.say(numbered("27-001", 1, 1, "2028")),
+            joined("25-001-1", "27-001-1")),
+        refused(
+            "joining in a circle",
+            bench -> bench.say(joined("25-001-2", "25-001-3")),
+            joined("25-001-3", "25-001-2")),
+        refused(
+            "names read in a circle",
+            bench -> {
+              bench.say(new TaxonRenamed("Echeveria prima", "Echeveria altera", null));
+              bench.say(new TaxonRenamed("Echeveria altera", "Echeveria tertia", null));
+            },
+            new TaxonDeclared(
+                "Echeveria prima",
+                List.of("Echeveria tertia"),
+                null,
+                null,
+                null,
+                false,
+                Map.of(),
+                false,
+                null)),
+        warned(
+            "a pollen parent gone before the day",
+            bench -> bench.say(fate("24-002", Fate.DEAD, "2025-11")),
+            cross("26-001", "24-001", "24-002", "2026-03")),
+        warned(
+            "a plant used before it came",
+            bench -> bench.plant("26-001", "Echeveria colorata", "2026-05"),
+            cross("26-002", "24-001", "26-001", "2026-03")),
+        warned("more come up than was sown", bench -> {}, germinated("25-001 S1", "2025-10", "31")),
+        warned(
+            "more flowers set or failed than were tried",
+            bench ->
+                bench.say(
+                    new Pollinated(
+                        code("26-001"),
+                        code("24-001"),
+                        Bench.pollen("24-002"),
+                        null,
+                        Count.of(6),
+                        List.of(),
+                        Fraction.ZERO,
+                        Fraction.ZERO,
+                        Fraction.ZERO,
+                        null,
+                        null,
+                        false,
+                        null,
+                        null)),
+            new FruitRecorded(code("26-001"), null, Count.of(5), Count.of(2), null, null)),
+        warned(
+            "selfing of a self-incompatible plant",
+            bench -> bench.say(selfIncompatible("Echeveria laui")),
+            cross("26-001", "24-001", new Pollen.Itself(), "2026-03")),
+        warned(
+            "the same with a ramet of it",
+            bench -> {
+              bench.say(selfIncompatible("Echeveria laui"));
+              bench.say(ramet("25-002", "24-001", "2025"));
+            },
+            cross("26-001", "24-001", "25-002", "2026-03")),
+        warned("no protection and no share of strays", bench -> {}, unprotected()),
+        warned(
+            "more flowers set or failed than were pollinated",
+            bench -> {
+              bench.say(unprotected());
+              bench.say(fruit("2", null));
+            },
+            fruit("1", "1")),
+        warned(
+            "something that became of a joined record",
+            bench -> bench.say(joined("25-001-2", "25-001-3")),
+            fate("25-001-3", Fate.DEAD, "2027")),
+        warned(
+            "a declared taxon that is read as another",
+            bench -> {
+              bench.say(taxon("Echeveria laui", 2));
+              bench.say(new TaxonRenamed("Echeveria altera", "Echeveria laui", null));
+            },
+            taxon("Echeveria altera", 4)));
+  }
+
+  private static String page() throws IOException {
+    return Files.readString(Path.of("..", "docs", "entries.md"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("rows")
+  void quotesTheProgram(Row row) throws IOException {
+    assertThat(page()).contains("\n" + row.text() + "\n");
+  }
+
+  @Test
+  void hasNoRuleThatIsNotTested() throws IOException {
+    assertThat(page().lines().filter(line -> line.matches(".*\\| (refused|warned) \\|.*")).count())
+        .isEqualTo(rows().count());
+  }
+
+  @Test
+  void theBenchIsAsThePageSays() {
+    assertThat(setOut().item("25-001 P1").count()).isEqualTo(Count.of(4));
+    assertThat(setOut().item("25-001-1").code()).isEqualTo(code("25-001-1"));
+  }
+}

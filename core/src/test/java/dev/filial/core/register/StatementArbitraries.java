@@ -1,0 +1,428 @@
+package dev.filial.core.register;
+
+import dev.filial.core.name.Code;
+import dev.filial.core.number.Fraction;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+
+/** Every kind of statement, with everything in it that it may hold. */
+final class StatementArbitraries {
+
+  private StatementArbitraries() {}
+
+  static Arbitrary<Code> whole() {
+    return Combinators.combine(
+            Arbitraries.integers().between(0, 99), Arbitraries.longs().between(1, 20_000))
+        .as(Code::of);
+  }
+
+  private static Arbitrary<Integer> part() {
+    return Arbitraries.integers().between(2, 500);
+  }
+
+  static Arbitrary<Code> seedling() {
+    return Combinators.combine(whole(), part()).as(Code::seedling);
+  }
+
+  static Arbitrary<Code> group() {
+    return Combinators.combine(whole(), part()).as(Code::group);
+  }
+
+  static Arbitrary<Code> lot() {
+    return Combinators.combine(whole(), part()).as(Code::lot);
+  }
+
+  static Arbitrary<Code> anyCode() {
+    return Arbitraries.oneOf(whole(), seedling(), group(), lot());
+  }
+
+  static Arbitrary<Code> plant() {
+    return Arbitraries.oneOf(whole(), seedling(), group());
+  }
+
+  /** Texts as people write them: quotes, back-slashes, new lines, other scripts, emoji. */
+  static Arbitrary<String> text() {
+    return Arbitraries.oneOf(
+        Arbitraries.strings()
+            .withChars("abcXYZ 09\"\\/{}[]:,.\n\tßéжサ♀×")
+            .ofMinLength(1)
+            .ofMaxLength(12)
+            .map(text -> "a" + text),
+        Arbitraries.of("26-013E", "window sill", "🌵 by the door", "null", "0"));
+  }
+
+  static Arbitrary<String> maybeText() {
+    return text().injectNull(0.3);
+  }
+
+  static Arbitrary<String> taxon() {
+    return Arbitraries.of(
+        "Echeveria laui",
+        "Echeveria agavoides",
+        "Echeveria colorata subsp. colorata",
+        "Echeveria cf. pulidonis",
+        "Echeveria 'Balkonrot'",
+        "×Graptoveria");
+  }
+
+  static Arbitrary<PartialDate> date() {
+    Arbitrary<LocalDate> days =
+        Arbitraries.longs()
+            .between(LocalDate.of(1990, 1, 1).toEpochDay(), LocalDate.of(2030, 12, 31).toEpochDay())
+            .map(LocalDate::ofEpochDay);
+    return Combinators.combine(days, Arbitraries.integers().between(0, 2))
+        .as(
+            (day, known) ->
+                new PartialDate(
+                    day.getYear(),
+                    known > 0 ? day.getMonthValue() : 0,
+                    known > 1 ? day.getDayOfMonth() : 0))
+        .injectNull(0.3);
+  }
+
+  static Arbitrary<Count> count() {
+    return Arbitraries.oneOf(
+        Arbitraries.longs().between(0, Count.MOST).map(Count::of),
+        Arbitraries.longs().between(0, 1000).map(Count::about),
+        Arbitraries.of(Count.few(), Count.many(), Count.unknown()));
+  }
+
+  static Arbitrary<Fraction> share(int parts) {
+    return Arbitraries.integers()
+        .between(0, 7)
+        .map(n -> Fraction.of(n, 7).dividedBy(Fraction.of(parts)));
+  }
+
+  static Arbitrary<Fraction> weight() {
+    return Combinators.combine(
+            Arbitraries.integers().between(1, 50), Arbitraries.integers().between(1, 9))
+        .as(Fraction::of);
+  }
+
+  static Arbitrary<List<Weighted>> weighted(int least) {
+    return plant()
+        .list()
+        .uniqueElements()
+        .ofMinSize(least)
+        .ofMaxSize(4)
+        .flatMap(
+            plants ->
+                weight()
+                    .list()
+                    .ofSize(plants.size())
+                    .map(
+                        weights -> {
+                          List<Weighted> pairs = new java.util.ArrayList<>();
+                          for (int i = 0; i < plants.size(); i++) {
+                            pairs.add(new Weighted(plants.get(i), weights.get(i)));
+                          }
+                          return List.copyOf(pairs);
+                        }));
+  }
+
+  static Arbitrary<Map<String, Fraction>> makeup() {
+    return Arbitraries.of(
+        Map.of(),
+        ordered("Echeveria laui", Fraction.of(1, 2), "Echeveria agavoides", Fraction.of(1, 3)),
+        ordered("Echeveria colorata", Fraction.of(3, 4), "Echeveria laui", Fraction.of(1, 4)));
+  }
+
+  private static Map<String, Fraction> ordered(String a, Fraction x, String b, Fraction y) {
+    Map<String, Fraction> map = new LinkedHashMap<>();
+    map.put(a, x);
+    map.put(b, y);
+    return map;
+  }
+
+  static Arbitrary<Determination> determination() {
+    return Combinators.combine(
+            taxon().injectNull(0.2),
+            maybeText(),
+            makeup(),
+            Arbitraries.of("F1", "F2", "BC1", "BC2F3").injectNull(0.5),
+            Arbitraries.integers().between(1, 8).injectNull(0.5))
+        .as(Determination::new);
+  }
+
+  static Arbitrary<Provenance> provenance() {
+    return Combinators.combine(maybeText(), maybeText(), maybeText(), maybeText())
+        .as(Provenance::new);
+  }
+
+  static Arbitrary<BigDecimal> decimal() {
+    return Arbitraries.of("0.1", "12", "3.50", "1E+3", "0.000250").map(BigDecimal::new);
+  }
+
+  static Arbitrary<Pollen> pollen() {
+    return Arbitraries.oneOf(
+        plant().map(Pollen.OnePlant::new),
+        Arbitraries.of(new Pollen.Itself()),
+        weighted(2).map(Pollen.Mix::new),
+        Combinators.combine(weighted(1), share(1)).as(Pollen.Open::new),
+        Arbitraries.of(new Pollen.Open(List.of(), Fraction.ONE)));
+  }
+
+  static Arbitrary<Statement> all() {
+    return Arbitraries.oneOf(List.of(plain(), amended()));
+  }
+
+  private static Arbitrary<Statement> amended() {
+    return Combinators.combine(entry(), plain().injectNull(0.3), text()).as(Amended::new);
+  }
+
+  private static Arbitrary<Long> entry() {
+    return Arbitraries.longs().between(1, 1_000_000_000_000L);
+  }
+
+  /** Every kind but the amendment, each as often as the others. */
+  static Arbitrary<Statement> plain() {
+    return Arbitraries.oneOf(
+        List.of(
+            Combinators.combine(Arbitraries.of("KB", "ABCD"), text(), maybeText())
+                .as(RegisterOpened::new),
+            taxonDeclared(),
+            Combinators.combine(taxon(), maybeText())
+                .as((to, remark) -> new TaxonRenamed("Echeveria lutea", to, remark)),
+            plantAcquired(),
+            seedAcquired(),
+            pollinated(),
+            Combinators.combine(whole(), date(), count(), count(), maybeText(), maybeText())
+                .as(FruitRecorded::new),
+            harvested(),
+            Combinators.combine(lot(), date(), count(), maybeText(), maybeText())
+                .as((from, d, n, p, r) -> new LotSplit(from.whole().lot(1), from, d, n, p, r)),
+            lotsMerged(),
+            sown(),
+            counted(),
+            Combinators.combine(group(), date(), count(), maybeText(), maybeText())
+                .as((from, d, n, p, r) -> new Potted(from.whole().group(1), from, d, n, p, r)),
+            Combinators.combine(
+                    group(), part(), part(), date(), maybeText(), maybeText(), maybeText())
+                .as((g, from, n, d, f, p, r) -> new Numbered(g, from, from + n, d, f, p, r)),
+            propagated(),
+            fate(),
+            Combinators.combine(
+                    anyCode().list().uniqueElements().ofMinSize(1).ofMaxSize(3),
+                    text(),
+                    date(),
+                    maybeText())
+                .as(Moved::new),
+            Combinators.combine(anyCode(), text(), maybeText()).as(Named::new),
+            Combinators.combine(seedling(), text())
+                .as((code, why) -> new Joined(code, code.whole(), why)),
+            parted(),
+            Combinators.combine(entry(), text(), maybeText()).as(Doubted::new),
+            Combinators.combine(whole(), weighted(1), share(1), date(), maybeText(), maybeText())
+                .as(TagLost::new),
+            traitDeclared(),
+            observed(),
+            tallied(),
+            Combinators.combine(anyCode(), text(), date()).as(Noted::new)));
+  }
+
+  private static Arbitrary<Statement> taxonDeclared() {
+    return Combinators.combine(
+            taxon(),
+            Arbitraries.of("Echeveria lutea", "Echeveria alba")
+                .list()
+                .uniqueElements()
+                .ofMaxSize(2),
+            Arbitraries.of("Echeveria prima").injectNull(0.5),
+            Arbitraries.integers().between(1, 8).injectNull(0.3),
+            maybeText(),
+            Arbitraries.of(true, false),
+            makeup(),
+            Arbitraries.of(true, false))
+        .as((n, s, w, p, t, h, m, i) -> new TaxonDeclared(n, s, w, p, t, h, m, i, null));
+  }
+
+  private static Arbitrary<Statement> plantAcquired() {
+    return Combinators.combine(
+            whole(),
+            determination(),
+            provenance(),
+            date(),
+            text().list().ofMaxSize(2),
+            Arbitraries.of(true, false),
+            maybeText(),
+            maybeText())
+        .as(PlantAcquired::new);
+  }
+
+  private static Arbitrary<Statement> seedAcquired() {
+    return Combinators.combine(
+            whole(), determination(), provenance(), date(), count(), maybeText(), maybeText())
+        .as(SeedAcquired::new);
+  }
+
+  private static Arbitrary<Statement> pollinated() {
+    Arbitrary<List<Protection>> protection =
+        Arbitraries.of(
+            List.of(),
+            List.of(Protection.NONE),
+            List.of(Protection.EMASCULATED, Protection.BAGGED),
+            List.of(Protection.ISOLATED));
+    Arbitrary<Integer> sets = Arbitraries.integers().between(1, 8).injectNull(0.6);
+    return Combinators.combine(
+            Combinators.combine(whole(), plant(), pollen(), date())
+                .as(
+                    (c, s, p, d) ->
+                        Bench.cross(c.text(), s.text(), p, d == null ? null : d.toString())),
+            count().injectNull(0.3),
+            protection,
+            share(3).list().ofSize(3),
+            sets.list().ofSize(2),
+            Arbitraries.of(true, false),
+            maybeText(),
+            maybeText())
+        .as(
+            (c, flowers, p, shares, gametes, stored, place, remark) ->
+                new Pollinated(
+                    c.code(),
+                    c.seedParent(),
+                    c.pollen(),
+                    c.date(),
+                    flowers,
+                    p,
+                    shares.get(0),
+                    shares.get(1),
+                    shares.get(2),
+                    gametes.get(0),
+                    gametes.get(1),
+                    stored,
+                    place,
+                    remark));
+  }
+
+  private static Arbitrary<Statement> harvested() {
+    return Combinators.combine(
+            lot(),
+            date(),
+            count().injectNull(0.4),
+            Arbitraries.of(true, false),
+            count(),
+            decimal().injectNull(0.3),
+            decimal().injectNull(0.3),
+            maybeText())
+        .as((l, d, f, a, n, mg, g, p) -> new Harvested(l, d, f, a, n, mg, g, p, null));
+  }
+
+  private static Arbitrary<Statement> lotsMerged() {
+    return Combinators.combine(
+            whole(), lot().list().uniqueElements().ofSize(2), count(), date(), maybeText())
+        .as(
+            (c, lots, n, d, p) ->
+                new LotsMerged(
+                    c,
+                    List.of(
+                        new LotsMerged.Part(lots.get(0), n, Fraction.of(2, 3)),
+                        new LotsMerged.Part(lots.get(1), Count.few(), Fraction.of(1, 3))),
+                    d,
+                    p,
+                    null));
+  }
+
+  private static Arbitrary<Statement> sown() {
+    return Combinators.combine(
+            lot(),
+            date(),
+            maybeText(),
+            maybeText(),
+            text().list().ofMaxSize(2),
+            maybeText(),
+            maybeText())
+        .as(
+            (lot, d, medium, cover, treatments, place, remark) ->
+                new Sown(
+                    lot.whole().sowing(1),
+                    lot,
+                    d,
+                    Count.of(30),
+                    medium,
+                    cover,
+                    "tray",
+                    treatments,
+                    List.of(
+                        new Sown.Filled(lot.whole().group(1), Count.of(20), place),
+                        new Sown.Filled(lot.whole().group(2), Count.few(), null)),
+                    place,
+                    remark));
+  }
+
+  private static Arbitrary<Statement> counted() {
+    Arbitrary<Counted.Reading> reading =
+        Combinators.combine(group(), count(), count().injectNull(0.5)).as(Counted.Reading::new);
+    return Combinators.combine(
+            date(),
+            reading.list().uniqueElements(Counted.Reading::code).ofMinSize(1).ofMaxSize(3),
+            maybeText())
+        .as(Counted::new);
+  }
+
+  private static Arbitrary<Statement> propagated() {
+    return Combinators.combine(
+            whole(),
+            plant(),
+            maybeText(),
+            date(),
+            Arbitraries.of(true, false),
+            text().list().ofMaxSize(2),
+            text().list().ofMaxSize(2),
+            maybeText())
+        .as(
+            (c, of, how, d, x2, sport, names, p) ->
+                new Propagated(c, of, how, d, x2, sport, names, p, null));
+  }
+
+  private static Arbitrary<Statement> fate() {
+    return Combinators.combine(
+            group().list().uniqueElements().ofMinSize(1).ofMaxSize(3),
+            Arbitraries.of(Fate.DEAD, Fate.GIVEN, Fate.DISCARDED, Fate.USED_UP),
+            date(),
+            count().injectNull(0.5),
+            maybeText(),
+            maybeText(),
+            maybeText())
+        .as(FateRecorded::new);
+  }
+
+  private static Arbitrary<Statement> parted() {
+    return Combinators.combine(
+            seedling(), entry().list().ofMaxSize(3), determination(), date(), text())
+        .as((code, entries, d, on, why) -> new Parted(code, code.whole(), entries, d, on, why));
+  }
+
+  private static Arbitrary<Statement> traitDeclared() {
+    return Arbitraries.oneOf(
+        maybeText()
+            .map(r -> new TraitDeclared("edge", List.of("red", "green"), null, null, null, r)),
+        decimal()
+            .map(most -> new TraitDeclared("width", List.of(), BigDecimal.ZERO, most, "mm", null)));
+  }
+
+  private static Arbitrary<Statement> observed() {
+    Arbitrary<Photograph> photograph =
+        text().map(path -> new Photograph(path, "0123456789abcdef".repeat(4)));
+    return Combinators.combine(
+            anyCode(), text(), text(), date(), photograph.injectNull(0.5), maybeText())
+        .as(Observed::new);
+  }
+
+  private static Arbitrary<Statement> tallied() {
+    return Combinators.combine(
+            group(), text(), Arbitraries.longs().between(0, 40), date(), maybeText())
+        .as(
+            (g, trait, n, d, r) -> {
+              Map<String, Long> counts = new LinkedHashMap<>();
+              counts.put("red", n);
+              counts.put("green", 0L);
+              return new Tallied(g, trait, counts, d, r);
+            });
+  }
+}

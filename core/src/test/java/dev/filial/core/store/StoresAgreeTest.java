@@ -1,0 +1,145 @@
+package dev.filial.core.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.filial.core.name.Code;
+import dev.filial.core.register.Accepted;
+import dev.filial.core.register.Item;
+import dev.filial.core.register.RegisterRefusal;
+import dev.filial.core.register.RegisterView;
+import dev.filial.core.register.Statement;
+import dev.filial.core.register.Subject;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+
+/** Whatever is written, the register in memory and the register on disk give the same answers. */
+class StoresAgreeTest {
+
+  @Property(tries = 20)
+  void memoryAndDiskAnswerAlike(@ForAll long seed, @ForAll @IntRange(min = 1, max = 120) int length)
+      throws IOException {
+    Path folder = Files.createTempDirectory("filial-test-");
+    Path file = folder.resolve("agree.filial");
+    try (SqliteStore disk = SqliteStore.create(file, Bench.OPENING, Bench.NOON)) {
+      MemoryStore memory = MemoryStore.empty();
+      memory.append(Bench.OPENING, "Klara", Bench.NOON);
+      // One write, since durability is not the question and costs most of the time.
+      disk.write(
+          "Klara",
+          Bench.NOON,
+          book -> {
+            RandomBook statements = new RandomBook(memory, seed);
+            for (int i = 0; i < length; i++) {
+              Statement statement = statements.next();
+              assertThat(said(statement, it -> book.append(it)))
+                  .isEqualTo(said(statement, it -> memory.append(it, "Klara", Bench.NOON)));
+            }
+            requireAlike(memory, book);
+            return book.size();
+          });
+      requireAlike(memory, disk);
+      assertThat(disk.verify()).isEqualTo(memory.verify());
+      assertThat(disk.verify().faults()).isEmpty();
+      assertThat(MemoryStore.of(disk.read(StoresAgreeTest::entries)).snapshot().size())
+          .isEqualTo(memory.size());
+    }
+    try (SqliteStore again = SqliteStore.open(file)) {
+      assertThat(again.verify().isSound()).isTrue();
+    } finally {
+      Files.delete(file);
+      Files.delete(folder); // fails if anything was left beside the file
+    }
+  }
+
+  private static List<dev.filial.core.register.Entry> entries(RegisterView view) {
+    List<dev.filial.core.register.Entry> entries = new ArrayList<>();
+    for (long number = 1; number <= view.size(); number++) {
+      entries.add(view.entry(number).orElseThrow());
+    }
+    return entries;
+  }
+
+  /** The entry, or in which words it was refused. */
+  private static Object said(Statement statement, Function<Statement, Accepted> store) {
+    try {
+      return store.apply(statement);
+    } catch (RegisterRefusal e) {
+      return e.getMessage();
+    }
+  }
+
+  private static void requireAlike(RegisterView memory, RegisterView disk) {
+    assertThat(disk.size()).isEqualTo(memory.size());
+    assertThat(disk.entry(memory.size() + 1)).isEmpty();
+    assertThat(disk.opening()).isEqualTo(memory.opening());
+    assertThat(disk.taxa()).isEqualTo(memory.taxa());
+    assertThat(disk.traits()).isEqualTo(memory.traits());
+    assertThat(disk.isAllDiploid()).isEqualTo(memory.isAllDiploid());
+    for (Item.Kind kind : Item.Kind.values()) {
+      assertThat(disk.items(EnumSet.of(kind))).isEqualTo(memory.items(EnumSet.of(kind)));
+    }
+    assertThat(disk.items(EnumSet.allOf(Item.Kind.class)))
+        .isEqualTo(memory.items(EnumSet.allOf(Item.Kind.class)));
+    assertThat(disk.items(EnumSet.noneOf(Item.Kind.class))).isEmpty();
+    Set<Subject> subjects = new LinkedHashSet<>();
+    for (long number = 1; number <= memory.size(); number++) {
+      assertThat(disk.entry(number)).isEqualTo(memory.entry(number));
+      Optional<Statement> said = memory.effective(number);
+      assertThat(disk.effective(number)).isEqualTo(said);
+      subjects.add(Subject.entry(number));
+      for (Statement statement :
+          List.of(said.orElse(Bench.OPENING), memory.entry(number).orElseThrow().statement())) {
+        subjects.addAll(statement.subjects());
+        subjects.addAll(statement.mentions());
+      }
+    }
+    for (Subject subject : subjects) {
+      assertThat(disk.entriesOn(subject)).as("%s", subject).isEqualTo(memory.entriesOn(subject));
+      assertThat(disk.entriesMentioning(subject)).isEqualTo(memory.entriesMentioning(subject));
+      switch (subject.kind()) {
+        case CODE -> requireAlike(memory, disk, Code.parse(subject.key()));
+        case TAXON -> assertThat(disk.taxon(subject.key())).isEqualTo(memory.taxon(subject.key()));
+        case TRAIT -> assertThat(disk.trait(subject.key())).isEqualTo(memory.trait(subject.key()));
+        case ENTRY -> {}
+      }
+    }
+    for (int year : List.of(24, 25, 26)) {
+      assertThat(disk.lastNumber(year)).isEqualTo(memory.lastNumber(year));
+    }
+    for (String beginning : List.of("", "r", "ROSA", "rosa ", "Ä%", "薔", "number", "none")) {
+      assertThat(List.copyOf(disk.named(beginning, 100).entrySet()))
+          .as("named %s", beginning)
+          .isEqualTo(List.copyOf(memory.named(beginning, 100).entrySet()));
+      assertThat(disk.named(beginning, 2)).isEqualTo(memory.named(beginning, 2));
+    }
+    for (String beginning : List.of("", "2", "24-0", "25-001", "9")) {
+      assertThat(disk.codesBeginning(beginning, 7)).isEqualTo(memory.codesBeginning(beginning, 7));
+    }
+  }
+
+  private static void requireAlike(RegisterView memory, RegisterView disk, Code code) {
+    assertThat(disk.taken(code)).isEqualTo(memory.taken(code));
+    assertThat(disk.item(code)).isEqualTo(memory.item(code));
+    assertThat(disk.resolved(code)).isEqualTo(memory.resolved(code));
+    assertThat(disk.codesUnder(code.whole())).isEqualTo(memory.codesUnder(code.whole()));
+    for (Item.Kind kind : Item.Kind.values()) {
+      assertThat(disk.lastSuffix(code.whole(), kind))
+          .isEqualTo(memory.lastSuffix(code.whole(), kind));
+    }
+    // The one asks SQLite to climb, the other climbs step by step.
+    assertThat(disk.lineage(List.of(code))).isEqualTo(memory.lineage(List.of(code)));
+    assertThat(disk.lineage(List.of(code, Code.of(24, 1))))
+        .isEqualTo(memory.lineage(List.of(code, Code.of(24, 1))));
+  }
+}
