@@ -53,12 +53,7 @@ public final class HangsCommand implements BenchCommand {
     public void show(Screen screen) {
       Said said = hanging.entry();
       screen.say(
-          "Entry "
-              + said.entry()
-              + (said.struck() ? " (struck)" : "")
-              + ": "
-              + said.text()
-              + ".");
+          "Entry " + said.entry() + (said.struck() ? " (struck)" : "") + ": " + said.text() + ".");
       if (hanging.things().isEmpty()) {
         screen.say("Nothing hangs on it.");
         return;

@@ -26,18 +26,23 @@ public final class ListCommand implements BenchCommand {
 
   /** What can be listed by itself. */
   enum Kind {
-    PLANTS(Item.Kind.PLANT),
-    CROSSES(Item.Kind.CROSS),
-    SEEDLINGS(Item.Kind.SEEDLING),
-    POTS(Item.Kind.GROUP),
+    PLANTS,
+    CROSSES,
+    SEEDLINGS,
+    POTS,
     /** Seed, harvested, bought or mixed. */
-    LOTS(Item.Kind.LOT, Item.Kind.SEED, Item.Kind.MIXTURE),
-    SOWINGS(Item.Kind.SOWING);
+    LOTS,
+    SOWINGS;
 
-    private final Set<Item.Kind> kinds;
-
-    Kind(Item.Kind first, Item.Kind... more) {
-      kinds = EnumSet.of(first, more);
+    Set<Item.Kind> kinds() {
+      return switch (this) {
+        case PLANTS -> EnumSet.of(Item.Kind.PLANT);
+        case CROSSES -> EnumSet.of(Item.Kind.CROSS);
+        case SEEDLINGS -> EnumSet.of(Item.Kind.SEEDLING);
+        case POTS -> EnumSet.of(Item.Kind.GROUP);
+        case LOTS -> EnumSet.of(Item.Kind.LOT, Item.Kind.SEED, Item.Kind.MIXTURE);
+        case SOWINGS -> EnumSet.of(Item.Kind.SOWING);
+      };
     }
   }
 
@@ -130,7 +135,7 @@ public final class ListCommand implements BenchCommand {
   @Override
   public Answer run(Bench bench) {
     Set<Item.Kind> only = EnumSet.noneOf(Item.Kind.class);
-    kinds.get().forEach(kind -> only.addAll(kind.kinds));
+    kinds.get().forEach(kind -> only.addAll(kind.kinds()));
     boolean gone = all.getAsBoolean();
     String words = String.join(" ", text.get());
     return register.read(

@@ -172,9 +172,7 @@ final class InventedBench {
   Code seedling(Code family) {
     Code seedling = NextCode.in(store).seedling(family);
     int number = seedling.part().number();
-    say(
-        new Numbered(
-            family, number, number, PartialDate.parse("2025-09-01"), null, null, null));
+    say(new Numbered(family, number, number, PartialDate.parse("2025-09-01"), null, null, null));
     return seedling;
   }
 
@@ -189,7 +187,14 @@ final class InventedBench {
     Code code = NextCode.in(store).ofYear(2024);
     say(
         new Propagated(
-            code, of, null, PartialDate.parse("2024-09"), doubled, List.of(), List.of(), null,
+            code,
+            of,
+            null,
+            PartialDate.parse("2024-09"),
+            doubled,
+            List.of(),
+            List.of(),
+            null,
             null));
     return code;
   }
@@ -212,7 +217,14 @@ final class InventedBench {
     Code lot = NextCode.in(store).lot(cross);
     say(
         new Harvested(
-            lot, PartialDate.parse("2025-07-01"), null, false, Count.of(200), null, null, null,
+            lot,
+            PartialDate.parse("2025-07-01"),
+            null,
+            false,
+            Count.of(200),
+            null,
+            null,
+            null,
             null));
     return lot;
   }
@@ -260,7 +272,9 @@ final class InventedBench {
 
   static String shares(AncestryQuestion.Ancestry ancestry) {
     StringBuilder text = new StringBuilder();
-    ancestry.taxa().forEach(one -> text.append(one.share()).append(' ').append(one.taxon()).append(", "));
+    ancestry
+        .taxa()
+        .forEach(one -> text.append(one.share()).append(' ').append(one.taxon()).append(", "));
     text.append(ancestry.unknown()).append(" unknown");
     return text.toString().replace(", 0 unknown", "");
   }
