@@ -22,7 +22,6 @@ import dev.filial.core.register.Sown;
 import dev.filial.core.register.Statement;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -117,7 +116,14 @@ public final class TagQuestion {
         ways.removeIf(way -> !way.contains("cf.") && !way.contains("aff."));
       }
     }
-    return ways.stream().sorted(Comparator.comparingInt(String::length).reversed()).toList();
+    // The first way says most; another is of use only where there is less room.
+    List<String> shorter = new ArrayList<>();
+    for (String way : ways) {
+      if (shorter.isEmpty() || way.length() < shorter.get(shorter.size() - 1).length()) {
+        shorter.add(way);
+      }
+    }
+    return shorter;
   }
 
   /** The plant that an offset was taken from: what it is says what the offset is. */
