@@ -24,6 +24,8 @@ import java.util.List;
  */
 public final class Filial {
 
+  private static final char NO_BREAK_SPACE = '\u00A0';
+
   private final Verbs verbs;
 
   Filial(Verbs verbs) {
@@ -120,12 +122,19 @@ public final class Filial {
   }
 
   private static String sentence(String message) {
-    return message.endsWith(".") || message.endsWith("?") ? message : message + ".";
+    // A caret points at a place in the line above it.
+    return message.endsWith(".") || message.endsWith("?") || message.endsWith("^")
+        ? message
+        : message + ".";
   }
 
   private static void complain(String text, Bench bench) {
-    Wrap.lines(text, bench.terminal().proseWidth())
-        .forEach(line -> bench.terminal().err().print(line + "\n"));
+    for (String part : text.split("\n", -1)) {
+      // A line that is set in shows a place by a caret under it: its spaces count.
+      String kept = part.startsWith("  ") ? part.replace(' ', NO_BREAK_SPACE) : part;
+      Wrap.lines(kept, bench.terminal().proseWidth())
+          .forEach(line -> bench.terminal().err().print(line + "\n"));
+    }
   }
 
   /**

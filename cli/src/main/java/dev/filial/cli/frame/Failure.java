@@ -36,7 +36,12 @@ public record Failure(Status status, String message, String remedy) {
           wrongLine ? (trouble.remedy() + " " + helpHint).strip() : trouble.remedy());
     }
     if (cause instanceof StoreException store) {
-      return new Failure(Status.FILE, words(store), "");
+      return new Failure(
+          Status.FILE,
+          words(store),
+          store.reason() == StoreException.Reason.DAMAGED
+              ? "What can still be read is written to a file by: filial salvage FILE"
+              : "");
     }
     // What the library will not take: each says what is wrong with it and what to do.
     if (cause instanceof RegisterRefusal

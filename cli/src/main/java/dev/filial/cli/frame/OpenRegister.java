@@ -13,6 +13,7 @@ import java.io.File;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 
 /** The register a command works on: adds the options that name it, opens it and closes it again. */
@@ -47,6 +48,21 @@ public final class OpenRegister {
     return folder != null && full.startsWith(folder)
         ? folder.relativize(full).toString().replace(File.separatorChar, '/')
         : full.toString();
+  }
+
+  /** The register's file, whether it is there or not, for a command that does not open it. */
+  public Path file(Bench bench) {
+    return file.file(bench);
+  }
+
+  /** The register's file, which is there, for a command that does not open it. */
+  public Path existingFile(Bench bench) {
+    return file.existingFile(bench);
+  }
+
+  /** Who writes, by what the command line or the environment says. */
+  public Optional<String> author(Bench bench) {
+    return author.name(bench);
   }
 
   /** Reads. */

@@ -1,5 +1,6 @@
 package dev.filial.core.answer;
 
+import dev.filial.core.name.Code;
 import dev.filial.core.register.Amended;
 import dev.filial.core.register.Entry;
 import dev.filial.core.register.EntryJson;
@@ -10,6 +11,7 @@ import dev.filial.core.register.Subject;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeSet;
 
 /** What was written in the book, and what became of it. */
 public final class HistoryQuestion {
@@ -34,8 +36,13 @@ public final class HistoryQuestion {
    * @param digest its digest
    * @param later the entries that amend it, part its plant or call it a guess, in order
    */
-  public record History(
-      Said said, String firstText, String body, String digest, List<Said> later) {}
+  public record History(Said said, String firstText, String body, String digest, List<Said> later) {
+
+    /** Whether the entry itself puts an earlier one right; it can then be struck, not amended. */
+    public boolean corrects() {
+      return EntryJson.read(body) instanceof Amended;
+    }
+  }
 
   /**
    * The history of entry {@code number}.
@@ -56,6 +63,17 @@ public final class HistoryQuestion {
         now.map(EntryJson::write).orElse(entry.body()),
         entry.digest(),
         view.entriesOn(Subject.entry(number)).stream().map(n -> Said.of(view, n)).toList());
+  }
+
+  /**
+   * The entries that say something of one thing, oldest first: those that change something about
+   * it, and those that lean on it, such as the crosses it is a parent of.
+   */
+  public List<Said> about(Code code) {
+    TreeSet<Long> numbers = new TreeSet<>(view.entriesOn(Subject.of(code)));
+    numbers.addAll(view.entriesMentioning(Subject.of(code)));
+    numbers.addAll(view.taken(code).map(item -> List.of(item.entry())).orElse(List.of()));
+    return numbers.stream().map(number -> Said.of(view, number)).toList();
   }
 
   /** The last {@code most} entries, oldest first. */

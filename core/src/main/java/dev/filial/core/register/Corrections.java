@@ -303,16 +303,13 @@ public final class Corrections {
     private JsonNode json(Type type) {
       boolean list =
           type instanceof ParameterizedType generic && generic.getRawType() == List.class;
-      try {
-        if (value.startsWith("[") || value.startsWith("{")) {
-          JsonNode node = MAPPER.readTree(value);
-          if (list ? node.isArray() : node.isObject()) {
-            return node;
-          }
+      if (value.startsWith(list ? "[" : "{")) {
+        try {
+          return MAPPER.readTree(value);
+        } catch (JacksonException e) {
+          throw new IllegalArgumentException(
+              property + " cannot be read as JSON: " + e.getOriginalMessage(), e);
         }
-      } catch (JacksonException e) {
-        throw new IllegalArgumentException(
-            property + " cannot be read as JSON: " + e.getOriginalMessage(), e);
       }
       throw new IllegalArgumentException(
           property

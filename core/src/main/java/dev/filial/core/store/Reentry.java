@@ -26,6 +26,7 @@ public final class Reentry {
   private final Book book;
   private final Map<Long, Long> numbers = new HashMap<>();
   private final List<LeftOut> leftOut = new ArrayList<>();
+  private long taken;
 
   private Reentry(Book book) {
     this.book = book;
@@ -65,7 +66,7 @@ public final class Reentry {
       reentry.take(entry, before);
       before = Optional.of(entry);
     }
-    return new Outcome(reentry.numbers.size(), reentry.leftOut);
+    return new Outcome(reentry.taken, reentry.leftOut);
   }
 
   private void take(Entry entry, Optional<Entry> before) {
@@ -84,11 +85,13 @@ public final class Reentry {
             "the entry that says whose register this was is lost; say whose it is to be");
       }
       if (statement instanceof RegisterOpened && book.size() > 0) {
+        numbers.put(entry.number(), 1L); // this book has one of its own
         return;
       }
       numbers.put(
           entry.number(),
           book.append(renumbered(statement), entry.by(), entry.time()).entry().number());
+      taken++;
     } catch (RegisterRefusal | IllegalArgumentException e) {
       if (book.size() == 0) {
         throw e;

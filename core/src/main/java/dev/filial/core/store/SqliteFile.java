@@ -50,6 +50,8 @@ final class SqliteFile {
     try {
       requireRegister(sql);
       requireWhole(sql, file);
+      // In KiB: the two megabytes SQLite grants itself are read over and over by one deep lineage.
+      sql.run("PRAGMA cache_size = -65536");
       if (!readOnly) {
         beDurable(sql);
       }
@@ -147,9 +149,7 @@ final class SqliteFile {
     // As a URI, or a question mark in the name would start options of the driver's own.
     source.setUrl("jdbc:sqlite:" + file.toAbsolutePath().toUri() + how);
     try {
-      Sql sql = new Sql(source.getConnection(), named.toString());
-      sql.run("PRAGMA cache_size = -2000");
-      return sql;
+      return new Sql(source.getConnection(), named.toString());
     } catch (SQLException e) {
       throw SqliteFailure.of(e, named.toString());
     }

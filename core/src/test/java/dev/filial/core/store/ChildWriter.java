@@ -1,6 +1,9 @@
 package dev.filial.core.store;
 
 import dev.filial.core.name.Code;
+import dev.filial.core.register.Determination;
+import dev.filial.core.register.PlantAcquired;
+import dev.filial.core.register.Provenance;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -30,7 +33,17 @@ final class ChildWriter {
           Bench.NOON,
           book -> {
             for (int i = 0; i < count; i++) {
-              book.append(Bench.plant(Code.of(25, i + 1), "Echeveria elegans"));
+              // Long remarks, so that SQLite cannot hold it all back in memory.
+              book.append(
+                  new PlantAcquired(
+                      Code.of(25, i + 1),
+                      Determination.UNKNOWN,
+                      Provenance.UNKNOWN,
+                      null,
+                      List.of(),
+                      false,
+                      null,
+                      "x".repeat(200_000)));
             }
             System.out.println("ready");
             System.out.flush();

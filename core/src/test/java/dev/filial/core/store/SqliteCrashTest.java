@@ -21,7 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
 class SqliteCrashTest {
 
   /** More than SQLite holds back in memory, so that the file itself is half written. */
-  private static final int MANY = 4000;
+  private static final int MANY = 600;
 
   @TempDir static Path folder;
 

