@@ -37,10 +37,7 @@ final class AskVerbs {
         new Verb("formula", Heading.ASK, "Write a plant's hybrid formula", FormulaCommand::new),
         new Verb("list", Heading.ASK, "List what there is", ListCommand::new),
         new Verb(
-            "find",
-            Heading.ASK,
-            "Find what a smudged tag or half a name may be",
-            FindCommand::new),
+            "find", Heading.ASK, "Find what a smudged tag or half a name may be", FindCommand::new),
         new Verb(
             "hangs",
             Heading.ASK,

@@ -82,9 +82,7 @@ public final class FindCommand implements BenchCommand {
             String.join(", ", match.names()),
             match.why());
       }
-      screen
-          .table(table)
-          .next("filial show " + CommandLine.quoted(matches.get(0).code().text()));
+      screen.table(table).next("filial show " + CommandLine.quoted(matches.get(0).code().text()));
     }
   }
 

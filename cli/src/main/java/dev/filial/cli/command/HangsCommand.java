@@ -58,12 +58,7 @@ public final class HangsCommand implements BenchCommand {
     public void show(Screen screen) {
       Said said = hanging.entry();
       screen.say(
-          "Entry "
-              + said.entry()
-              + (said.struck() ? " (struck)" : "")
-              + ": "
-              + said.text()
-              + ".");
+          "Entry " + said.entry() + (said.struck() ? " (struck)" : "") + ": " + said.text() + ".");
       if (hanging.things().isEmpty()) {
         screen.say("Nothing hangs on it.");
         return;
@@ -94,13 +89,11 @@ public final class HangsCommand implements BenchCommand {
       Map<List<Object>, List<Code>> alike = new LinkedHashMap<>();
       for (Touched one : hanging.things()) {
         alike
-            .computeIfAbsent(
-                List.of(one.steps(), one.kind(), one.what()), any -> new ArrayList<>())
+            .computeIfAbsent(List.of(one.steps(), one.kind(), one.what()), any -> new ArrayList<>())
             .add(one.code());
       }
       alike.forEach(
-          (what, codes) ->
-              table.row(CodeList.text(codes), what.get(1), what.get(2), what.get(0)));
+          (what, codes) -> table.row(CodeList.text(codes), what.get(1), what.get(2), what.get(0)));
       return table;
     }
 

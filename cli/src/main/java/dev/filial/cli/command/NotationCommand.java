@@ -51,7 +51,8 @@ public final class NotationCommand implements BenchCommand {
             "--explain",
             "TEXT",
             "Explain a notation instead of writing one; in single quotes, as 'A/B//C'.");
-    ascii = words.flag("--ascii", "Draw the branches of an explained notation in plain characters.");
+    ascii =
+        words.flag("--ascii", "Draw the branches of an explained notation in plain characters.");
     register = OpenRegister.toRead(words);
     words
         .describe(
@@ -133,9 +134,7 @@ public final class NotationCommand implements BenchCommand {
       return new Told(NotationReading.of(text), ascii.getAsBoolean());
     }
     Notation.Style style =
-        backcross.getAsBoolean()
-            ? Notation.Style.BACKCROSS_NUMBER_FIRST
-            : Notation.Style.PLAIN;
+        backcross.getAsBoolean() ? Notation.Style.BACKCROSS_NUMBER_FIRST : Notation.Style.PLAIN;
     return register.read(
         bench,
         view ->

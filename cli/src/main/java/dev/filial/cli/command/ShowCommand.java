@@ -116,7 +116,6 @@ public final class ShowCommand implements BenchCommand {
   @Override
   public Answer run(Bench bench) {
     return register.read(
-        bench,
-        view -> new Shown(CardQuestion.of(view).ask(Finding.in(view).code(thing.get()))));
+        bench, view -> new Shown(CardQuestion.of(view).ask(Finding.in(view).code(thing.get()))));
   }
 }

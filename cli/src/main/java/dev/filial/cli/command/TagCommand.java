@@ -37,11 +37,11 @@ public final class TagCommand implements BenchCommand {
             true,
             Reading.THING);
     columns =
-        words.option(
-            "--columns", "N", "Characters in a line; otherwise 24.", Reading.WHOLE_NUMBER);
+        words.option("--columns", "N", "Characters in a line; otherwise 24.", Reading.WHOLE_NUMBER);
     lines = words.option("--lines", "N", "Lines on a side; otherwise 2.", Reading.WHOLE_NUMBER);
     sides =
-        words.option("--sides", "N", "Sides that are written on; otherwise 2.", Reading.WHOLE_NUMBER);
+        words.option(
+            "--sides", "N", "Sides that are written on; otherwise 2.", Reading.WHOLE_NUMBER);
     ascii = words.flag("--ascii", "In plain ASCII, for a printer that has nothing else.");
     leaving = words.flag("--leaving", "With your mark before the code, for what leaves the house.");
     machine =

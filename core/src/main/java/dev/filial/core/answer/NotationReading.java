@@ -69,8 +69,7 @@ public final class NotationReading {
     List<PlantRecord> records = PedigreeFromNotation.records(notation);
     Pedigree pedigree = Pedigree.of(records);
     String outcome = records.get(records.size() - 1).code();
-    GenerationClass generation =
-        ofSources(GenerationClassifier.of(pedigree).classOf(outcome));
+    GenerationClass generation = ofSources(GenerationClassifier.of(pedigree).classOf(outcome));
     return new Explained(
         notation.text(),
         notation.text(Notation.Style.BACKCROSS_NUMBER_FIRST),
@@ -86,11 +85,7 @@ public final class NotationReading {
   private static GenerationClass ofSources(GenerationClass generation) {
     if (generation instanceof GenerationClass.Filial f && f.generation() > 1) {
       return new GenerationClass.Filial(
-          f.generation(),
-          f.first(),
-          f.second(),
-          Breeding.NOT_KNOWN,
-          Set.of(Breeding.NOT_KNOWN));
+          f.generation(), f.first(), f.second(), Breeding.NOT_KNOWN, Set.of(Breeding.NOT_KNOWN));
     }
     if (generation instanceof GenerationClass.Backcross bc) {
       boolean plain = bc.filial() == 1;

@@ -130,7 +130,10 @@ public final class TagQuestion {
     if (said.taxon() != null && said.cultivar() == null) {
       TaxonName name = TaxonName.parse(said.taxon());
       String abbreviated = Describing.name(view, said.taxon()).abbreviated();
-      ways.add(name.qualifier().map(doubt -> abbreviated + " (" + doubt.text() + ")").orElse(abbreviated));
+      ways.add(
+          name.qualifier()
+              .map(doubt -> abbreviated + " (" + doubt.text() + ")")
+              .orElse(abbreviated));
     }
     String shortest = Describing.shortest(view, said);
     if (shortest != null) {

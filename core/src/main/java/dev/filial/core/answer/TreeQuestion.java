@@ -7,7 +7,6 @@ import dev.filial.core.register.RegisterView;
 import java.util.List;
 import java.util.Optional;
 
-
 /** The pedigree of a plant as an indented tree: the seed parent above, the pollen parent below. */
 public final class TreeQuestion {
 

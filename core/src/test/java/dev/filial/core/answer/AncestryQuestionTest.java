@@ -70,8 +70,7 @@ class AncestryQuestionTest {
         .isEqualTo("F2 of " + LAUI + " × " + AGAVOIDES + ", by selfing");
     assertThat(bench.generationInWords(bench.cross(one, other)))
         .isEqualTo("F2 of " + LAUI + " × " + AGAVOIDES + ", by sib cross");
-    assertThat(bench.shares(bench.selfed(one)))
-        .isEqualTo("1/2 " + AGAVOIDES + ", 1/2 " + LAUI);
+    assertThat(bench.shares(bench.selfed(one))).isEqualTo("1/2 " + AGAVOIDES + ", 1/2 " + LAUI);
   }
 
   @Test
@@ -85,8 +84,7 @@ class AncestryQuestionTest {
     assertThat(bench.generationInWords(bench.cross(otherLaui, f1)))
         .startsWith("BC1 to " + LAUI)
         .contains("not the same plant each time");
-    assertThat(bench.shares(bench.cross(f1, laui)))
-        .isEqualTo("3/4 " + LAUI + ", 1/4 " + AGAVOIDES);
+    assertThat(bench.shares(bench.cross(f1, laui))).isEqualTo("3/4 " + LAUI + ", 1/4 " + AGAVOIDES);
   }
 
   @Test
@@ -125,8 +123,7 @@ class AncestryQuestionTest {
     bench.taxon(COLORATA, null, 4);
     Code tetraploid = bench.plant(COLORATA);
     Code plain = bench.cross(tetraploid, laui);
-    Code stated =
-        bench.pollination(tetraploid, new Pollen.OnePlant(laui)).sets(2, 1).made();
+    Code stated = bench.pollination(tetraploid, new Pollen.OnePlant(laui)).sets(2, 1).made();
 
     for (Code cross : List.of(plain, stated)) {
       assertThat(bench.shares(cross)).isEqualTo("2/3 " + COLORATA + ", 1/3 " + LAUI);
@@ -147,8 +144,7 @@ class AncestryQuestionTest {
   void aTriploidWhoseEggIsStatedCanBeAParent() {
     bench.taxon(COLORATA, null, 4);
     Code triploid = bench.seedling(bench.cross(bench.plant(COLORATA), laui));
-    Code next =
-        bench.pollination(triploid, new Pollen.OnePlant(agavoides)).sets(3, null).made();
+    Code next = bench.pollination(triploid, new Pollen.OnePlant(agavoides)).sets(3, null).made();
 
     assertThat(bench.shares(next))
         .isEqualTo("1/2 " + COLORATA + ", 1/4 " + AGAVOIDES + ", 1/4 " + LAUI);
@@ -203,8 +199,7 @@ class AncestryQuestionTest {
     Code other = bench.plant(new Determination(AGAVOIDES, "Mondlicht", Map.of(), null, null));
     Code cross = bench.cross(one, other);
     Code packet = bench.packet("Echeveria agavoides 'Rotrand'");
-    AncestryQuestion byCultivar =
-        AncestryQuestion.of(bench.store).withGenerationBy(Level.CULTIVAR);
+    AncestryQuestion byCultivar = AncestryQuestion.of(bench.store).withGenerationBy(Level.CULTIVAR);
 
     assertThat(bench.generation(cross)).isEqualTo("pure");
     assertThat(byCultivar.ask(cross).generationInWords()).isEqualTo("F1 of Rotrand × Mondlicht");

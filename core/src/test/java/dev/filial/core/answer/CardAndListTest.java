@@ -141,8 +141,7 @@ class CardAndListTest {
             .made();
 
     assertThat(card(offset).what()).isEqualTo("offset of " + laui.text());
-    assertThat(card(bench.offset(laui, true)).what())
-        .isEqualTo("doubled offset of " + laui.text());
+    assertThat(card(bench.offset(laui, true)).what()).isEqualTo("doubled offset of " + laui.text());
     assertThat(card(found).what())
         .isEqualTo("one of " + laui.text() + ", " + agavoides.text() + ", or something else");
     assertThat(card(apomict).what()).isEqualTo(laui.text() + " without fertilisation");

@@ -62,10 +62,7 @@ class DoubtfulDescentTest {
 
   @Test
   void aPollenMixIsTheMeanOfItsCrosses() {
-    Code mix =
-        bench
-            .pollination(laui, new Pollen.Mix(weighted(agavoides, 3, colorata, 1)))
-            .made();
+    Code mix = bench.pollination(laui, new Pollen.Mix(weighted(agavoides, 3, colorata, 1))).made();
 
     assertThat(bench.shares(mix))
         .isEqualTo("1/2 " + LAUI + ", 3/8 " + AGAVOIDES + ", 1/8 " + COLORATA);
@@ -112,9 +109,11 @@ class DoubtfulDescentTest {
 
     assertThat(bench.shares(cross)).isEqualTo("1 " + LAUI);
     assertThat(ask(cross).ancestors()).isZero();
-    assertThat(NotationQuestion.of(bench.store)
-            .notation(cross, NotationQuestion.Sources.TAXA, dev.filial.core.name.Notation.Style.PLAIN)
-            .notation())
+    assertThat(
+            NotationQuestion.of(bench.store)
+                .notation(
+                    cross, NotationQuestion.Sources.TAXA, dev.filial.core.name.Notation.Style.PLAIN)
+                .notation())
         .isEqualTo("laui");
   }
 

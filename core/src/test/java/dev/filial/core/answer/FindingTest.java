@@ -36,7 +36,8 @@ class FindingTest {
 
   @Test
   void aCodeIsReadInAnyOfItsForms() {
-    for (String typed : List.of("24-001", "24-1", "24-001w", " 24-001W ", "KB 24-001W", "kb 24-1")) {
+    for (String typed :
+        List.of("24-001", "24-1", "24-001w", " 24-001W ", "KB 24-001W", "kb 24-1")) {
       assertThat(one(typed)).as(typed).isEqualTo(rosa);
     }
   }

@@ -48,7 +48,12 @@ class HangingQuestionTest {
   private long give(Code code, Count count) {
     return bench.say(
         new FateRecorded(
-            List.of(code), Fate.GIVEN, PartialDate.parse("2026-01-02"), count, "Anton", null,
+            List.of(code),
+            Fate.GIVEN,
+            PartialDate.parse("2026-01-02"),
+            count,
+            "Anton",
+            null,
             null));
   }
 
@@ -62,9 +67,7 @@ class HangingQuestionTest {
     Hanging hanging = on(laui);
 
     assertThat(codes(hanging)).containsExactly(laui, offset, cross, seedling, next);
-    assertThat(hanging.things())
-        .extracting(Touched::steps)
-        .containsExactly(0, 1, 1, 2, 3);
+    assertThat(hanging.things()).extracting(Touched::steps).containsExactly(0, 1, 1, 2, 3);
     assertThat(hanging.plants()).isEqualTo(3);
     assertThat(hanging.gifts()).extracting(Said::entry).containsExactly(gift);
     assertThat(hanging.entries()).contains(gift).doesNotContain(hanging.entry().entry());
@@ -76,9 +79,7 @@ class HangingQuestionTest {
     Code lot = bench.harvest(cross);
     Code sowing = bench.sowing(lot, "2025-08-01", 2);
     Code seedling = cross.seedling(1);
-    bench.say(
-        new dev.filial.core.register.Numbered(
-            cross.group(1), 1, 1, null, null, null, null));
+    bench.say(new dev.filial.core.register.Numbered(cross.group(1), 1, 1, null, null, null, null));
 
     assertThat(codes(HangingQuestion.of(bench.store).onCode(lot)))
         .containsExactlyInAnyOrder(lot, sowing, cross.group(1), cross.group(2), seedling);
@@ -155,8 +156,7 @@ class HangingQuestionTest {
     long crossed = bench.store.item(cross).orElseThrow().entry();
     long amended =
         bench.say(
-            new Amended(
-                crossed, bench.store.effective(crossed).orElseThrow(), "written again"));
+            new Amended(crossed, bench.store.effective(crossed).orElseThrow(), "written again"));
     assertThat(codes(on(amended))).containsExactly(cross);
   }
 

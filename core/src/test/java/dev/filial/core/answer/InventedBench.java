@@ -172,9 +172,7 @@ final class InventedBench {
   Code seedling(Code family) {
     Code seedling = NextCode.in(store).seedling(family);
     int number = seedling.part().number();
-    say(
-        new Numbered(
-            family, number, number, PartialDate.parse("2025-09-01"), null, null, null));
+    say(new Numbered(family, number, number, PartialDate.parse("2025-09-01"), null, null, null));
     return seedling;
   }
 
@@ -187,10 +185,7 @@ final class InventedBench {
 
   Code offset(Code of, boolean doubled) {
     Code code = NextCode.in(store).ofYear(2024);
-    say(
-        new Propagated(
-            code, of, null, null, doubled, List.of(), List.of(), null,
-            null));
+    say(new Propagated(code, of, null, null, doubled, List.of(), List.of(), null, null));
     return code;
   }
 
@@ -212,7 +207,14 @@ final class InventedBench {
     Code lot = NextCode.in(store).lot(cross);
     say(
         new Harvested(
-            lot, PartialDate.parse("2025-07-01"), null, false, Count.of(200), null, null, null,
+            lot,
+            PartialDate.parse("2025-07-01"),
+            null,
+            false,
+            Count.of(200),
+            null,
+            null,
+            null,
             null));
     return lot;
   }
@@ -260,7 +262,9 @@ final class InventedBench {
 
   static String shares(AncestryQuestion.Ancestry ancestry) {
     StringBuilder text = new StringBuilder();
-    ancestry.taxa().forEach(one -> text.append(one.share()).append(' ').append(one.taxon()).append(", "));
+    ancestry
+        .taxa()
+        .forEach(one -> text.append(one.share()).append(' ').append(one.taxon()).append(", "));
     text.append(ancestry.unknown()).append(" unknown");
     return text.toString().replace(", 0 unknown", "");
   }

@@ -129,8 +129,7 @@ class NotationQuestionTest {
   void signsAreForACrossOfTwoPlantsOfOneTaxonEach() {
     assertThat(formula(bench.offset(f1, false), FormulaStyle.PLAIN.withSexSigns()).formula())
         .isEqualTo("Echeveria laui ♀ × E. agavoides ♂");
-    assertThatThrownBy(
-            () -> formula(bench.cross(f1, laui), FormulaStyle.PLAIN.withSexSigns()))
+    assertThatThrownBy(() -> formula(bench.cross(f1, laui), FormulaStyle.PLAIN.withSexSigns()))
         .isInstanceOf(RegisterRefusal.class)
         .hasMessageContaining("leave them out");
   }
@@ -146,16 +145,17 @@ class NotationQuestionTest {
   void whatTheFormulaLeavesOpenIsSaid() {
     Code bought = bench.plant(hybrid("F1", COLORATA, "1/2", LAUI, "1/2"));
     Code open =
-        bench.seedling(
-            bench.pollination(bought, new Pollen.Open(weighted(), Fraction.ONE)).made());
+        bench.seedling(bench.pollination(bought, new Pollen.Open(weighted(), Fraction.ONE)).made());
 
     assertThat(formula(open, FormulaStyle.PLAIN).notes())
         .containsExactly(
             bought.text() + " came as a hybrid; which of its taxa bore the seed is not known",
             "there are unknown plants or shares in it, which the formula cannot name");
     assertThatThrownBy(
-            () -> formula(bench.plant(new Determination(null, null, Map.of(), null, null)),
-                FormulaStyle.PLAIN))
+            () ->
+                formula(
+                    bench.plant(new Determination(null, null, Map.of(), null, null)),
+                    FormulaStyle.PLAIN))
         .isInstanceOf(RegisterRefusal.class)
         .hasMessageContaining("nothing is known of the taxa");
   }

@@ -58,10 +58,11 @@ class NotationReadingTest {
 
   @Test
   void aMistakeIsPointedAtAndALimitIsStated() {
-    assertThatThrownBy(() -> NotationReading.of("A/B/C"))
-        .isInstanceOf(NotationException.class);
-    assertThatThrownBy(() -> NotationReading.of("A*" + 999 + "/" + "B//C*999/D/3/E*999/F/4/G*999/H"
-            + "/5/I*999/J/6/K*999/L"))
+    assertThatThrownBy(() -> NotationReading.of("A/B/C")).isInstanceOf(NotationException.class);
+    assertThatThrownBy(
+            () ->
+                NotationReading.of(
+                    "A*" + 999 + "/" + "B//C*999/D/3/E*999/F/4/G*999/H" + "/5/I*999/J/6/K*999/L"))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("at most 5000 are explained");
   }

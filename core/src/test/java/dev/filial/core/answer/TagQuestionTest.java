@@ -57,7 +57,9 @@ class TagQuestionTest {
     Code hybrid = bench.plant(hybrid("F1", LAUI, "1/2", COLORATA, "1/2"));
 
     assertThat(narrowTag(cultivar)).contains("'Rotrand'");
-    assertThat(tag(hybrid)).contains("1/2 laui + 1/2 colorata").anyMatch(line -> line.contains("F1"));
+    assertThat(tag(hybrid))
+        .contains("1/2 laui + 1/2 colorata")
+        .anyMatch(line -> line.contains("F1"));
   }
 
   @Test
@@ -69,8 +71,7 @@ class TagQuestionTest {
     Code moved = cross.group(2);
     bench.say(new Potted(moved, pot, null, Count.of(5), null, null));
     Code seedling = cross.seedling(1);
-    bench.say(
-        new dev.filial.core.register.Numbered(moved, 1, 1, null, null, null, null));
+    bench.say(new dev.filial.core.register.Numbered(moved, 1, 1, null, null, null, null));
 
     for (Code code : List.of(sowing, pot, moved, seedling)) {
       assertThat(String.join("  ", tag(code)))
@@ -107,8 +108,7 @@ class TagQuestionTest {
     Code open = bench.pollination(laui, new Pollen.Open(weighted(), Fraction.ONE)).made();
     Code mix =
         bench
-            .pollination(
-                laui, new Pollen.Mix(weighted(agavoides, 1, bench.plant(COLORATA), 1)))
+            .pollination(laui, new Pollen.Mix(weighted(agavoides, 1, bench.plant(COLORATA), 1)))
             .made();
     Code strays =
         bench.pollination(laui, new Pollen.OnePlant(agavoides)).shares("1/10", "1/10", "0").made();

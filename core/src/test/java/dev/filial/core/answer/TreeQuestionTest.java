@@ -102,8 +102,7 @@ class TreeQuestionTest {
     Code colorata = bench.plant(COLORATA);
     Code open =
         bench
-            .pollination(
-                colorata, new Pollen.Open(weighted(laui, 1), Fraction.parse("1/4")))
+            .pollination(colorata, new Pollen.Open(weighted(laui, 1), Fraction.parse("1/4")))
             .made();
 
     assertThat(tree(open))
@@ -121,7 +120,6 @@ class TreeQuestionTest {
     Code next = bench.cross(pot, bench.plant(AGAVOIDES));
 
     assertThat(tree(next).get(1))
-        .isEqualTo(
-            "  seed parent one of " + pot.text() + " (seed parent of " + next.text() + ")");
+        .isEqualTo("  seed parent one of " + pot.text() + " (seed parent of " + next.text() + ")");
   }
 }
