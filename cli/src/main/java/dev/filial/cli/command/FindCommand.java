@@ -10,15 +10,21 @@ import dev.filial.cli.frame.Status;
 import dev.filial.cli.frame.Words;
 import dev.filial.cli.screen.Screen;
 import dev.filial.cli.screen.Table;
+import dev.filial.cli.screen.Wrap;
 import dev.filial.core.answer.Finding;
 import dev.filial.core.answer.Finding.Match;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 
 /** {@code filial find}. */
 public final class FindCommand implements BenchCommand {
 
+  /** More proposals than this nobody reads. */
+  private static final int MOST_PROPOSED = 200;
+
   private final Supplier<List<String>> text;
+  private final BooleanSupplier beginning;
   private final OpenRegister register;
 
   /** Declares its words. */
@@ -30,6 +36,10 @@ public final class FindCommand implements BenchCommand {
                 + " beginning of one, or words that say what it is.",
             true,
             Reading.TEXT);
+    beginning =
+        words.flag(
+            "--beginning",
+            "Only list codes and names that begin so, one a line, as the Tab key wants them.");
     register = OpenRegister.toRead(words);
     words
         .describe(
@@ -76,9 +86,25 @@ public final class FindCommand implements BenchCommand {
     }
   }
 
+  /**
+   * Codes and names with one beginning.
+   *
+   * @param texts each as it may be typed
+   */
+  record Beginning(List<String> texts) implements Answer {
+    @Override
+    public void show(Screen screen) {
+      texts.forEach(text -> screen.raw(Wrap.printable(text) + "\n"));
+    }
+  }
+
   @Override
   public Answer run(Bench bench) {
     String typed = String.join(" ", text.get());
+    if (beginning.getAsBoolean()) {
+      return register.read(
+          bench, view -> new Beginning(Finding.in(view).beginning(typed, MOST_PROPOSED)));
+    }
     return register.read(bench, view -> new Found(typed, Finding.in(view).all(typed)));
   }
 }

@@ -60,7 +60,7 @@ public final class FormulaCommand implements BenchCommand {
 
     @Override
     public void show(Screen screen) {
-      screen.say(formula.formula() + "  (" + formula.order() + ")");
+      screen.say(formula.formula() + " (" + formula.order() + ")");
       formula.notes().forEach(note -> screen.field("note", note));
     }
   }

@@ -13,7 +13,12 @@ import dev.filial.core.answer.HangingQuestion;
 import dev.filial.core.answer.HangingQuestion.Hanging;
 import dev.filial.core.answer.HangingQuestion.Touched;
 import dev.filial.core.answer.Said;
+import dev.filial.core.name.Code;
 import dev.filial.core.register.RegisterView;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.function.Supplier;
 
 /** {@code filial hangs}. */
@@ -70,16 +75,26 @@ public final class HangsCommand implements BenchCommand {
               + " about them, and "
               + number(hanging.gifts().size(), "gift")
               + ".");
-      Table table = new Table().column("code").column("kind").column("what it is").numbers("steps");
-      for (Touched touched : hanging.things()) {
-        table.row(touched.code().text(), touched.kind(), touched.what(), touched.steps());
-      }
-      screen.table(table);
+      screen.table(touched());
       for (Said gift : hanging.gifts()) {
         screen.field(
             "left the house", gift.text() + (gift.date() == null ? "" : ", " + gift.date()));
       }
       screen.next("if it was wrong: filial amend " + said.entry());
+    }
+
+    /** What is alike in all but its number stands on one line. */
+    private Table touched() {
+      Table table = new Table().column("code").column("kind").column("what it is").numbers("steps");
+      Map<List<Object>, List<Code>> alike = new LinkedHashMap<>();
+      for (Touched one : hanging.things()) {
+        alike
+            .computeIfAbsent(List.of(one.steps(), one.kind(), one.what()), any -> new ArrayList<>())
+            .add(one.code());
+      }
+      alike.forEach(
+          (what, codes) -> table.row(CodeList.text(codes), what.get(1), what.get(2), what.get(0)));
+      return table;
     }
 
     private static String number(long count, String thing) {

@@ -93,20 +93,25 @@ public final class ListCommand implements BenchCommand {
         return;
       }
       boolean kinds = things.stream().map(Line::kind).distinct().count() > 1;
-      boolean names = things.stream().anyMatch(line -> !line.names().isEmpty());
-      boolean fields = things.stream().anyMatch(line -> line.fieldNumber() != null);
       boolean counts = things.stream().anyMatch(line -> line.count() != null);
       boolean places = things.stream().anyMatch(line -> line.place() != null);
       Columns columns = new Columns();
       columns.add("code", line -> line.code().text(), true);
       columns.add("kind", Line::kind, kinds);
-      columns.add("what it is", Line::what, true);
-      columns.add("called", line -> String.join(", ", line.names()), names);
-      columns.add("field number", line -> text(line.fieldNumber()), fields);
+      columns.add("what it is", Listed::what, true);
       columns.add("how many", line -> text(line.count()), counts);
       columns.add("place", line -> text(line.place()), places);
       columns.add("state", Line::fate, all);
       screen.table(columns.table(things));
+    }
+
+    private static String what(Line line) {
+      StringBuilder what = new StringBuilder(line.what());
+      if (line.fieldNumber() != null) {
+        what.append(' ').append(line.fieldNumber());
+      }
+      line.names().forEach(name -> what.append(" \"").append(name).append('"'));
+      return what.toString();
     }
 
     private static String text(@Nullable Object value) {

@@ -63,7 +63,7 @@ public final class Wrap {
    * The text without characters that would move the cursor or change colours: what was typed into a
    * register years ago must not steer today's terminal. Line breaks stay.
    */
-  static String printable(String text) {
+  public static String printable(String text) {
     if (DisplayWidth.isPlain(text)) {
       return text;
     }

@@ -130,7 +130,8 @@ public final class Describing {
     return String.join(", ", words);
   }
 
-  private static String acquired(RegisterView view, Determination said) {
+  /** What was acquired, under the accepted name of its taxon. */
+  static String acquired(RegisterView view, Determination said) {
     if (said.taxon() == null) {
       return determination(said);
     }

@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -138,6 +139,22 @@ public final class Finding {
       }
     }
     return List.copyOf(found.values());
+  }
+
+  /**
+   * Codes and own names that begin so, in either case, for the Tab key: at most {@code most} of
+   * each, in order.
+   */
+  public List<String> beginning(String text, int most) {
+    String typed = text.stripLeading();
+    List<String> found = new ArrayList<>();
+    view.codesBeginning(typed.toUpperCase(Locale.ROOT), most).stream()
+        .filter(code -> view.item(code).isPresent())
+        .forEach(code -> found.add(code.text()));
+    if (!typed.isEmpty()) {
+      found.addAll(view.named(typed, most).keySet());
+    }
+    return List.copyOf(found);
   }
 
   /** Reads a code, with the mark of this register or without. */

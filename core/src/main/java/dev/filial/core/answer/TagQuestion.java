@@ -22,12 +22,12 @@ import dev.filial.core.register.Sown;
 import dev.filial.core.register.Statement;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** What to write on a tag or a packet. */
 public final class TagQuestion {
@@ -101,29 +101,49 @@ public final class TagQuestion {
   private List<String> parentsOrTaxon(Item item) {
     Item origin = genotype(Describing.origin(view, item));
     Set<String> ways = new LinkedHashSet<>();
-    String byName = Describing.of(view, origin, this::shortName);
-    String byCode = Describing.of(view, origin);
-    ways.add(byName);
-    // Parents are told by their names; by their codes only where that saves room.
-    if (byCode.length() < byName.length()) {
-      ways.add(byCode);
-    }
     if (origin.descent().isEmpty()) {
-      ways.add(byCode);
-      Determination said = origin.determination();
-      String shortest = Describing.shortest(view, said);
-      if (said.taxon() != null && said.cultivar() == null) {
-        ways.add(TaxonName.parse(view.accepted(said.taxon()).name()).abbreviated());
-      }
-      if (shortest != null) {
-        ways.add(shortest);
-      }
-      if (said.taxon() != null && TaxonName.parse(said.taxon()).qualifier().isPresent()) {
-        // Neither full nor abbreviated does it lose the doubt.
-        ways.removeIf(way -> !way.contains("cf.") && !way.contains("aff."));
+      addTaxon(ways, origin);
+    } else {
+      ways.add(Describing.of(view, origin, this::shortName));
+      ways.add(Describing.of(view, origin));
+    }
+    // The first way says most; another is of use only where there is less room.
+    List<String> shorter = new ArrayList<>();
+    for (String way : ways) {
+      if (shorter.isEmpty() || way.length() < shorter.get(shorter.size() - 1).length()) {
+        shorter.add(way);
       }
     }
-    return ways.stream().sorted(Comparator.comparingInt(String::length).reversed()).toList();
+    return shorter;
+  }
+
+  private void addTaxon(Set<String> ways, Item acquired) {
+    Determination said = acquired.determination();
+    if (said.taxon() == null && !said.makeup().isEmpty()) {
+      ways.add(
+          said.makeup().entrySet().stream()
+              .map(share -> share.getValue() + " " + Describing.shortName(view, share.getKey()))
+              .collect(Collectors.joining(" + ")));
+    } else {
+      ways.add(Describing.acquired(view, withoutGeneration(said)));
+    }
+    if (said.taxon() != null && said.cultivar() == null) {
+      TaxonName name = TaxonName.parse(said.taxon());
+      String abbreviated = Describing.name(view, said.taxon()).abbreviated();
+      ways.add(
+          name.qualifier()
+              .map(doubt -> abbreviated + " (" + doubt.text() + ")")
+              .orElse(abbreviated));
+    }
+    String shortest = Describing.shortest(view, said);
+    if (shortest != null) {
+      ways.add(shortest);
+    }
+  }
+
+  /** The generation has a place of its own on a tag. */
+  private static Determination withoutGeneration(Determination said) {
+    return new Determination(said.taxon(), said.cultivar(), said.makeup(), null, said.ploidy());
   }
 
   /** The plant that an offset was taken from: what it is says what the offset is. */

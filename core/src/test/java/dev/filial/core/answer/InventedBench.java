@@ -185,17 +185,7 @@ final class InventedBench {
 
   Code offset(Code of, boolean doubled) {
     Code code = NextCode.in(store).ofYear(2024);
-    say(
-        new Propagated(
-            code,
-            of,
-            null,
-            PartialDate.parse("2024-09"),
-            doubled,
-            List.of(),
-            List.of(),
-            null,
-            null));
+    say(new Propagated(code, of, null, null, doubled, List.of(), List.of(), null, null));
     return code;
   }
 

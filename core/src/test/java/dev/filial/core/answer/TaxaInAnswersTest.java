@@ -96,15 +96,6 @@ class TaxaInAnswersTest {
   }
 
   @Test
-  void aTaxonThatCameToStandWithinItselfIsStillAnswered() {
-    bench.taxon("Echeveria parva", "Echeveria magna", null);
-    Code plant = bench.plant("Echeveria parva");
-    bench.say(new TaxonRenamed("Echeveria magna", "Echeveria parva", null));
-
-    assertThat(sharesBySpecies(plant)).isEqualTo("1 Echeveria parva");
-  }
-
-  @Test
   void doubtfulDeterminationsAreCountedAndSaid() {
     Code doubtful = bench.plant("Echeveria cf. agavoides");
     Code akin = bench.plant("Echeveria aff. agavoides");
