@@ -33,7 +33,8 @@ public final class AncestryCommand implements BenchCommand {
     plant =
         words.argument(
             "PLANT",
-            "A code or a name; a cross, a seed lot or a pot stands for one seedling of it.");
+            "A code or a name; a cross, a seed lot or a pot stands for one seedling of it.",
+            Reading.THING);
     by =
         words.option(
             "--generation-by",
@@ -70,6 +71,9 @@ public final class AncestryCommand implements BenchCommand {
         screen.table(ways);
       }
       screen.field("seed-parent line", ancestry.cytoplasm());
+      if (ancestry.ancestors() > 0) {
+        screen.field("plants behind it", ancestry.ancestors());
+      }
       if (ancestry.ploidy() != 2 && ancestry.ploidy() != 0) {
         screen.field("chromosome sets", ancestry.ploidy());
       }

@@ -20,6 +20,9 @@ public interface Reading<T> {
   /** The word as it was typed. */
   Reading<String> TEXT = (text, bench) -> text;
 
+  /** What names a plant or another coded thing: the Tab key proposes codes and names. */
+  Reading<String> THING = (text, bench) -> text.strip();
+
   /** A whole number, not negative. */
   Reading<Integer> WHOLE_NUMBER =
       (text, bench) -> {

@@ -80,6 +80,30 @@ public final class Screen {
     return this;
   }
 
+  /**
+   * A line of a drawn tree. Branches that would take more than half of the window are cut on the
+   * left.
+   *
+   * @param branch what stands before its first line
+   * @param under what stands before the lines it wraps into
+   */
+  public Screen branch(String branch, String under, String text) {
+    flush();
+    String before = withinHalf(branch);
+    String following = withinHalf(under);
+    int margin = DisplayWidth.of(before);
+    List<String> wrapped = Wrap.lines(text, width - margin);
+    for (int i = 0; i < wrapped.size(); i++) {
+      line(((i == 0 ? before : following) + wrapped.get(i)).stripTrailing());
+    }
+    return this;
+  }
+
+  private String withinHalf(String branch) {
+    int room = width / 2;
+    return branch.length() <= room ? branch : "…" + branch.substring(branch.length() - room + 1);
+  }
+
   /** Text as it is, never wrapped: what a program will read, such as a script. */
   public Screen raw(String text) {
     flush();

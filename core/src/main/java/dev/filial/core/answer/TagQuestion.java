@@ -101,9 +101,15 @@ public final class TagQuestion {
   private List<String> parentsOrTaxon(Item item) {
     Item origin = genotype(Describing.origin(view, item));
     Set<String> ways = new LinkedHashSet<>();
-    ways.add(Describing.of(view, origin, this::shortName));
-    ways.add(Describing.of(view, origin));
+    String byName = Describing.of(view, origin, this::shortName);
+    String byCode = Describing.of(view, origin);
+    ways.add(byName);
+    // Parents are told by their names; by their codes only where that saves room.
+    if (byCode.length() < byName.length()) {
+      ways.add(byCode);
+    }
     if (origin.descent().isEmpty()) {
+      ways.add(byCode);
       Determination said = origin.determination();
       String shortest = Describing.shortest(view, said);
       if (said.taxon() != null && said.cultivar() == null) {

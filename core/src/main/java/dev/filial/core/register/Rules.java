@@ -98,6 +98,7 @@ final class Rules {
       checkTaxon(number, taxon);
     } else if (statement instanceof TaxonRenamed renamed) {
       NameChains.requireNotWithinItself(book, renamed.to());
+      requireNoTaxonWithinItself();
     } else if (statement instanceof TraitDeclared trait) {
       checkTraitDeclared(number, trait);
     } else if (statement instanceof Observed observed) {
@@ -185,6 +186,15 @@ final class Rules {
     return item;
   }
 
+  /** A name that is read otherwise may close a circle that another taxon stands in. */
+  private void requireNoTaxonWithinItself() {
+    for (Taxon taxon : book.taxa()) {
+      if (taxon.acceptedAs() == null) {
+        NameChains.requireNotWithinItself(book, taxon.name());
+      }
+    }
+  }
+
   private void checkTaxon(long number, TaxonDeclared taxon) {
     Subject subject = Subject.taxon(taxon.name());
     for (long entry : book.entriesOn(subject)) {
@@ -197,6 +207,7 @@ final class Rules {
       }
     }
     NameChains.requireNotWithinItself(book, taxon.name());
+    requireNoTaxonWithinItself();
     Taxon accepted = book.accepted(taxon.name());
     if (!accepted.key().equals(subject.key()) && !taxon.equals(accepted.declared())) {
       warnings.add(

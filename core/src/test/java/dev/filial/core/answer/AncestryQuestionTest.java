@@ -11,11 +11,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import dev.filial.core.ancestry.Level;
 import dev.filial.core.name.Code;
 import dev.filial.core.number.Fraction;
-import dev.filial.core.pedigree.PedigreeException;
 import dev.filial.core.register.Determination;
 import dev.filial.core.register.Joined;
 import dev.filial.core.register.Pollen;
 import dev.filial.core.register.RegisterRefusal;
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** Plants of which it is certain how they came about. */
@@ -53,7 +54,7 @@ class AncestryQuestionTest {
     Code lot = bench.harvest(cross);
     Code sowing = bench.sowing(lot, "2025-08-01", 1);
     Code pot = cross.group(1);
-    for (Code code : InventedBench.codes(cross, lot, sowing, pot, bench.seedling(cross))) {
+    for (Code code : List.of(cross, lot, sowing, pot, bench.seedling(cross))) {
       assertThat(ask(code).taxa()).as(code.text()).isEqualTo(ask(cross).taxa());
       assertThat(ask(code).code()).isEqualTo(code);
     }
@@ -69,7 +70,8 @@ class AncestryQuestionTest {
         .isEqualTo("F2 of " + LAUI + " × " + AGAVOIDES + ", by selfing");
     assertThat(bench.generationInWords(bench.cross(one, other)))
         .isEqualTo("F2 of " + LAUI + " × " + AGAVOIDES + ", by sib cross");
-    assertThat(bench.shares(bench.selfed(one))).isEqualTo("1/2 " + AGAVOIDES + ", 1/2 " + LAUI);
+    assertThat(bench.shares(bench.selfed(one)))
+        .isEqualTo("1/2 " + AGAVOIDES + ", 1/2 " + LAUI);
   }
 
   @Test
@@ -83,7 +85,8 @@ class AncestryQuestionTest {
     assertThat(bench.generationInWords(bench.cross(otherLaui, f1)))
         .startsWith("BC1 to " + LAUI)
         .contains("not the same plant each time");
-    assertThat(bench.shares(bench.cross(f1, laui))).isEqualTo("3/4 " + LAUI + ", 1/4 " + AGAVOIDES);
+    assertThat(bench.shares(bench.cross(f1, laui)))
+        .isEqualTo("3/4 " + LAUI + ", 1/4 " + AGAVOIDES);
   }
 
   @Test
@@ -122,9 +125,10 @@ class AncestryQuestionTest {
     bench.taxon(COLORATA, null, 4);
     Code tetraploid = bench.plant(COLORATA);
     Code plain = bench.cross(tetraploid, laui);
-    Code stated = bench.pollination(tetraploid, new Pollen.OnePlant(laui)).sets(2, 1).made();
+    Code stated =
+        bench.pollination(tetraploid, new Pollen.OnePlant(laui)).sets(2, 1).made();
 
-    for (Code cross : InventedBench.codes(plain, stated)) {
+    for (Code cross : List.of(plain, stated)) {
       assertThat(bench.shares(cross)).isEqualTo("2/3 " + COLORATA + ", 1/3 " + LAUI);
       assertThat(ask(cross).ploidy()).isEqualTo(3);
       assertThat(bench.generation(cross)).isEqualTo("F1");
@@ -143,7 +147,8 @@ class AncestryQuestionTest {
   void aTriploidWhoseEggIsStatedCanBeAParent() {
     bench.taxon(COLORATA, null, 4);
     Code triploid = bench.seedling(bench.cross(bench.plant(COLORATA), laui));
-    Code next = bench.pollination(triploid, new Pollen.OnePlant(agavoides)).sets(3, null).made();
+    Code next =
+        bench.pollination(triploid, new Pollen.OnePlant(agavoides)).sets(3, null).made();
 
     assertThat(bench.shares(next))
         .isEqualTo("1/2 " + COLORATA + ", 1/4 " + AGAVOIDES + ", 1/4 " + LAUI);
@@ -195,11 +200,11 @@ class AncestryQuestionTest {
   @Test
   void generationsAreCountedOverCultivarsAndASeedlingHasNoCultivarName() {
     Code one = bench.plant("Echeveria agavoides 'Rotrand'");
-    Code other =
-        bench.plant(new Determination(AGAVOIDES, "Mondlicht", java.util.Map.of(), null, null));
+    Code other = bench.plant(new Determination(AGAVOIDES, "Mondlicht", Map.of(), null, null));
     Code cross = bench.cross(one, other);
     Code packet = bench.packet("Echeveria agavoides 'Rotrand'");
-    AncestryQuestion byCultivar = AncestryQuestion.of(bench.store).withGenerationBy(Level.CULTIVAR);
+    AncestryQuestion byCultivar =
+        AncestryQuestion.of(bench.store).withGenerationBy(Level.CULTIVAR);
 
     assertThat(bench.generation(cross)).isEqualTo("pure");
     assertThat(byCultivar.ask(cross).generationInWords()).isEqualTo("F1 of Rotrand × Mondlicht");
@@ -246,6 +251,5 @@ class AncestryQuestionTest {
         .isInstanceOf(RegisterRefusal.class)
         .hasMessageContaining("24-099")
         .hasMessageContaining("is not in this register");
-    assertThat(PedigreeException.class).isNotNull();
   }
 }

@@ -24,10 +24,10 @@ import dev.filial.core.register.TaxonDeclared;
 import dev.filial.core.register.Weighted;
 import dev.filial.core.store.MemoryStore;
 import java.time.Instant;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** The register of an invented grower, in memory, to tell stories on. */
@@ -103,7 +103,7 @@ final class InventedBench {
   }
 
   static List<Weighted> weighted(Object... plantsAndWeights) {
-    return java.util.stream.IntStream.range(0, plantsAndWeights.length / 2)
+    return IntStream.range(0, plantsAndWeights.length / 2)
         .mapToObj(
             i ->
                 new Weighted(
@@ -153,7 +153,7 @@ final class InventedBench {
               code,
               seed,
               pollen,
-              null,
+              PartialDate.parse("2025"),
               Count.of(3),
               protection,
               selfs,
@@ -172,7 +172,9 @@ final class InventedBench {
   Code seedling(Code family) {
     Code seedling = NextCode.in(store).seedling(family);
     int number = seedling.part().number();
-    say(new Numbered(family, number, number, PartialDate.parse("2025-09-01"), null, null, null));
+    say(
+        new Numbered(
+            family, number, number, PartialDate.parse("2025-09-01"), null, null, null));
     return seedling;
   }
 
@@ -185,7 +187,10 @@ final class InventedBench {
 
   Code offset(Code of, boolean doubled) {
     Code code = NextCode.in(store).ofYear(2024);
-    say(new Propagated(code, of, null, null, doubled, List.of(), List.of(), null, null));
+    say(
+        new Propagated(
+            code, of, null, PartialDate.parse("2024-09"), doubled, List.of(), List.of(), null,
+            null));
     return code;
   }
 
@@ -207,14 +212,7 @@ final class InventedBench {
     Code lot = NextCode.in(store).lot(cross);
     say(
         new Harvested(
-            lot,
-            PartialDate.parse("2025-07-01"),
-            null,
-            false,
-            Count.of(200),
-            null,
-            null,
-            null,
+            lot, PartialDate.parse("2025-07-01"), null, false, Count.of(200), null, null, null,
             null));
     return lot;
   }
@@ -233,7 +231,7 @@ final class InventedBench {
             null,
             null,
             List.of(),
-            java.util.stream.IntStream.range(0, pots)
+            IntStream.range(0, pots)
                 .mapToObj(i -> lot.whole().group(first.part().number() + i))
                 .map(pot -> new Sown.Filled(pot, Count.of(25), null))
                 .toList(),
@@ -249,7 +247,7 @@ final class InventedBench {
             code,
             weighted(candidatesAndWeights),
             Fraction.parse(unknown),
-            PartialDate.parse("2026-01-05"),
+            PartialDate.parse("2025-01-05"),
             null,
             null));
     return code;
@@ -262,9 +260,7 @@ final class InventedBench {
 
   static String shares(AncestryQuestion.Ancestry ancestry) {
     StringBuilder text = new StringBuilder();
-    ancestry
-        .taxa()
-        .forEach(one -> text.append(one.share()).append(' ').append(one.taxon()).append(", "));
+    ancestry.taxa().forEach(one -> text.append(one.share()).append(' ').append(one.taxon()).append(", "));
     text.append(ancestry.unknown()).append(" unknown");
     return text.toString().replace(", 0 unknown", "");
   }
@@ -275,9 +271,5 @@ final class InventedBench {
 
   String generationInWords(Code code) {
     return AncestryQuestion.of(store).ask(code).generationInWords();
-  }
-
-  static Code[] codes(Code... codes) {
-    return Arrays.copyOf(codes, codes.length);
   }
 }

@@ -47,8 +47,7 @@ class TaxaInAnswersTest {
 
     assertThat(bench.shares(cross)).isEqualTo("1 " + COLORATA);
     assertThat(bench.generationInWords(cross)).isEqualTo("pure " + COLORATA + ", raised from seed");
-    assertThat(bench.generation(bench.cross(bench.seedling(bench.cross(older, laui)), newer)))
-        .isEqualTo("BC1");
+    assertThat(bench.generation(bench.cross(bench.seedling(bench.cross(older, laui)), newer))).isEqualTo("BC1");
   }
 
   @Test
@@ -91,8 +90,20 @@ class TaxaInAnswersTest {
     assertThat(bench.generation(cross)).isEqualTo("F1");
     assertThat(sharesBySpecies(cross)).isEqualTo("1 " + AGAVOIDES);
     assertThat(
-            AncestryQuestion.of(bench.store).withCountingIntoSpecies(true).ask(cross).generation())
+            AncestryQuestion.of(bench.store)
+                .withCountingIntoSpecies(true)
+                .ask(cross)
+                .generation())
         .isEqualTo("pure");
+  }
+
+  @Test
+  void aTaxonThatCameToStandWithinItselfIsStillAnswered() {
+    bench.taxon("Echeveria parva", "Echeveria magna", null);
+    Code plant = bench.plant("Echeveria parva");
+    bench.say(new TaxonRenamed("Echeveria magna", "Echeveria parva", null));
+
+    assertThat(sharesBySpecies(plant)).isEqualTo("1 Echeveria parva");
   }
 
   @Test
@@ -116,8 +127,9 @@ class TaxaInAnswersTest {
     Code genus = bench.plant("Echeveria");
     Code undetermined = bench.plant("Echeveria sp. red hills");
 
-    for (Code plant : InventedBench.codes(genus, undetermined)) {
-      assertThat(bench.shares(bench.cross(plant, laui))).isEqualTo("1/2 " + LAUI + ", 1/2 unknown");
+    for (Code plant : List.of(genus, undetermined)) {
+      assertThat(bench.shares(bench.cross(plant, laui)))
+          .isEqualTo("1/2 " + LAUI + ", 1/2 unknown");
       assertThat(ask(plant).notes())
           .singleElement()
           .asString()
@@ -177,7 +189,8 @@ class TaxaInAnswersTest {
   void theMakeUpDeclaredOfAHybridTaxonIsUsedAndItsStatedGenerationToo() {
     hybridTaxon(
         "Echeveria ×gilva", Map.of(AGAVOIDES, Fraction.HALF, "Echeveria elegans", Fraction.HALF));
-    Code plant = bench.plant(new Determination("Echeveria ×gilva", null, Map.of(), "F1", null));
+    Code plant =
+        bench.plant(new Determination("Echeveria ×gilva", null, Map.of(), "F1", null));
 
     assertThat(bench.shares(plant)).isEqualTo("1/2 " + AGAVOIDES + ", 1/2 Echeveria elegans");
     assertThat(bench.generation(bench.selfed(plant))).isEqualTo("F2");
@@ -186,7 +199,8 @@ class TaxaInAnswersTest {
   @Test
   void aHybridOfTwoSubspeciesIsPureWhenCountedIntoTheSpecies() {
     Code plant =
-        bench.plant(hybrid("F1", "Echeveria agavoides subsp. montana", "1/2", AGAVOIDES, "1/2"));
+        bench.plant(
+            hybrid("F1", "Echeveria agavoides subsp. montana", "1/2", AGAVOIDES, "1/2"));
 
     assertThat(bench.generation(plant)).isEqualTo("F1");
     assertThat(

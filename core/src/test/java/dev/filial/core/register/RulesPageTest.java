@@ -30,7 +30,6 @@ import java.util.Objects;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -111,7 +110,7 @@ class RulesPageTest {
         made.seedParent(),
         made.pollen(),
         made.date(),
-        Count.of(3),
+        null,
         List.of(Protection.NONE),
         Fraction.ZERO,
         Fraction.ZERO,
@@ -119,16 +118,6 @@ class RulesPageTest {
         null,
         null,
         false,
-        null,
-        null);
-  }
-
-  private static FruitRecorded fruit(String set, @Nullable String failed) {
-    return new FruitRecorded(
-        code("26-001"),
-        PartialDate.parse("2026-04"),
-        Count.parse(set),
-        failed == null ? null : Count.parse(failed),
         null,
         null);
   }
@@ -242,13 +231,6 @@ class RulesPageTest {
             },
             cross("26-001", "24-001", "25-002", "2026-03")),
         warned("no protection and no share of strays", bench -> {}, unprotected()),
-        warned(
-            "more flowers set or failed than were pollinated",
-            bench -> {
-              bench.say(unprotected());
-              bench.say(fruit("2", null));
-            },
-            fruit("1", "1")),
         warned(
             "something that became of a joined record",
             bench -> bench.say(joined("25-001-2", "25-001-3")),
