@@ -61,7 +61,7 @@ class RegisterOptionTest {
             Trouble.class,
             trouble -> {
               assertThat(trouble).hasMessage("there is no filial.register in " + folder);
-              assertThat(trouble.remedy()).contains("filial start --mark");
+              assertThat(trouble.remedy()).contains("filial start KB");
               assertThat(trouble.status()).isEqualTo(Status.FILE);
             });
   }
