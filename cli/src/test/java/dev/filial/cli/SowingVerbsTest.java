@@ -197,7 +197,7 @@ class SowingVerbsTest {
 
     assertThat(outcome.out())
         .startsWith("Entry 187: 26-013E-8 to -9 numbered from 26-013E P3.\n")
-        .contains("    26-013E-8 BC2 | Morgenrot × Rosa\n    26-013E-9 BC2 | Morgenrot × Rosa\n")
+        .contains("    26-013E-8 4 APR 26 BC2 | Morgenrot × Rosa\n")
         .endsWith("Next: see one of them: filial show 26-013E-8\n");
     assertThat(json("number", "26-013 P1", "1", "--json").get("codes").toString())
         .isEqualTo("[\"26-013E-10\"]");
