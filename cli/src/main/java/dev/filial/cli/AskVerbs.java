@@ -9,6 +9,8 @@ import dev.filial.cli.command.NotationCommand;
 import dev.filial.cli.command.ShowCommand;
 import dev.filial.cli.command.TagCommand;
 import dev.filial.cli.command.TreeCommand;
+import dev.filial.cli.frame.BenchCommand;
+import dev.filial.cli.frame.Words;
 import java.util.List;
 
 /** Questions, and the text of tags. */
@@ -18,31 +20,35 @@ final class AskVerbs {
 
   static List<Verb> list() {
     return List.of(
-        new Verb(
-            "show",
-            Heading.ASK,
-            "Show all that is known of a plant, a cross, a lot or a pot",
-            ShowCommand::new),
-        new Verb(
-            "ancestry",
-            Heading.ASK,
-            "Say who is in a plant: shares, generation, seed-parent line",
-            AncestryCommand::new),
-        new Verb("tree", Heading.ASK, "Draw a plant's parents and theirs", TreeCommand::new),
-        new Verb(
-            "notation",
-            Heading.ASK,
-            "Write a plant's pedigree on one line, or explain one",
-            NotationCommand::new),
-        new Verb("formula", Heading.ASK, "Write a plant's hybrid formula", FormulaCommand::new),
-        new Verb("list", Heading.ASK, "List what there is", ListCommand::new),
-        new Verb(
-            "find", Heading.ASK, "Find what a smudged tag or half a name may be", FindCommand::new),
-        new Verb(
-            "hangs",
-            Heading.ASK,
-            "List what is touched if an entry was wrong: descendants, gifts",
-            HangsCommand::new),
-        new Verb("tag", Heading.PAPER, "Say what to write on a tag or a packet", TagCommand::new));
+        verb("show", Heading.ASK, "Show all that is known of a plant, a cross, a lot or a pot"),
+        verb(
+            "ancestry", Heading.ASK, "Say who is in a plant: shares, generation, seed-parent line"),
+        verb("tree", Heading.ASK, "Draw a plant's parents and theirs"),
+        verb("notation", Heading.ASK, "Write a plant's pedigree on one line, or explain one"),
+        verb("formula", Heading.ASK, "Write a plant's hybrid formula"),
+        verb("list", Heading.ASK, "List what there is"),
+        verb("find", Heading.ASK, "Find what a smudged tag or half a name may be"),
+        verb(
+            "hangs", Heading.ASK, "List what is touched if an entry was wrong: descendants, gifts"),
+        verb("tag", Heading.PAPER, "Say what to write on a tag or a packet"));
+  }
+
+  private static Verb verb(String name, Heading heading, String summary) {
+    return new Verb(name, heading, summary, words -> command(name, words));
+  }
+
+  private static BenchCommand command(String name, Words words) {
+    return switch (name) {
+      case "show" -> new ShowCommand(words);
+      case "ancestry" -> new AncestryCommand(words);
+      case "tree" -> new TreeCommand(words);
+      case "notation" -> new NotationCommand(words);
+      case "formula" -> new FormulaCommand(words);
+      case "list" -> new ListCommand(words);
+      case "find" -> new FindCommand(words);
+      case "hangs" -> new HangsCommand(words);
+      case "tag" -> new TagCommand(words);
+      default -> throw new IllegalArgumentException(name);
+    };
   }
 }

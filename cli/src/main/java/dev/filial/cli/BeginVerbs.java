@@ -2,6 +2,8 @@ package dev.filial.cli;
 
 import dev.filial.cli.command.DemoCommand;
 import dev.filial.cli.command.StartCommand;
+import dev.filial.cli.frame.BenchCommand;
+import dev.filial.cli.frame.Words;
 import java.util.List;
 
 /** To begin. */
@@ -11,11 +13,19 @@ final class BeginVerbs {
 
   static List<Verb> list() {
     return List.of(
-        new Verb("start", Heading.BEGIN, "Make a register of your own", StartCommand::new),
-        new Verb(
-            "demo",
-            Heading.BEGIN,
-            "Write an invented bench to try things on, and walk through the job",
-            DemoCommand::new));
+        verb("start", "Make a register of your own"),
+        verb("demo", "Write an invented bench to try things on, and walk through the job"));
+  }
+
+  private static Verb verb(String name, String summary) {
+    return new Verb(name, Heading.BEGIN, summary, words -> command(name, words));
+  }
+
+  private static BenchCommand command(String name, Words words) {
+    return switch (name) {
+      case "start" -> new StartCommand(words);
+      case "demo" -> new DemoCommand(words);
+      default -> throw new IllegalArgumentException(name);
+    };
   }
 }

@@ -8,6 +8,8 @@ import dev.filial.cli.command.PartCommand;
 import dev.filial.cli.command.RenameCommand;
 import dev.filial.cli.command.StrikeCommand;
 import dev.filial.cli.command.UndoCommand;
+import dev.filial.cli.frame.BenchCommand;
+import dev.filial.cli.frame.Words;
 import java.util.List;
 
 /** Putting right. */
@@ -17,22 +19,31 @@ final class CorrectVerbs {
 
   static List<Verb> list() {
     return List.of(
-        new Verb("undo", Heading.CORRECT, "Strike the last entry", UndoCommand::new),
-        new Verb(
-            "strike",
-            Heading.CORRECT,
-            "Strike an entry that should not have been made",
-            StrikeCommand::new),
-        new Verb("amend", Heading.CORRECT, "Put right what an entry says", AmendCommand::new),
-        new Verb(
-            "history",
-            Heading.CORRECT,
-            "Show what was written, and what became of it",
-            HistoryCommand::new),
-        new Verb(
-            "rename", Heading.CORRECT, "Let one taxon name be read as another", RenameCommand::new),
-        new Verb("join", Heading.CORRECT, "Join two records that are one plant", JoinCommand::new),
-        new Verb("part", Heading.CORRECT, "Part a record that is two plants", PartCommand::new),
-        new Verb("guess", Heading.CORRECT, "Mark an entry as a guess", GuessCommand::new));
+        verb("undo", "Strike the last entry"),
+        verb("strike", "Strike an entry that should not have been made"),
+        verb("amend", "Put right what an entry says"),
+        verb("history", "Show what was written, and what became of it"),
+        verb("rename", "Let one taxon name be read as another"),
+        verb("join", "Join two records that are one plant"),
+        verb("part", "Part a record that is two plants"),
+        verb("guess", "Mark an entry as a guess"));
+  }
+
+  private static Verb verb(String name, String summary) {
+    return new Verb(name, Heading.CORRECT, summary, words -> command(name, words));
+  }
+
+  private static BenchCommand command(String name, Words words) {
+    return switch (name) {
+      case "undo" -> new UndoCommand(words);
+      case "strike" -> new StrikeCommand(words);
+      case "amend" -> new AmendCommand(words);
+      case "history" -> new HistoryCommand(words);
+      case "rename" -> new RenameCommand(words);
+      case "join" -> new JoinCommand(words);
+      case "part" -> new PartCommand(words);
+      case "guess" -> new GuessCommand(words);
+      default -> throw new IllegalArgumentException(name);
+    };
   }
 }

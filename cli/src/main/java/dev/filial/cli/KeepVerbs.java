@@ -3,6 +3,8 @@ package dev.filial.cli;
 import dev.filial.cli.command.ImportCommand;
 import dev.filial.cli.command.SalvageCommand;
 import dev.filial.cli.command.VerifyCommand;
+import dev.filial.cli.frame.BenchCommand;
+import dev.filial.cli.frame.Words;
 import java.util.List;
 
 /** Keeping and exchanging. */
@@ -12,20 +14,21 @@ final class KeepVerbs {
 
   static List<Verb> list() {
     return List.of(
-        new Verb(
-            "verify",
-            Heading.KEEP,
-            "Read the whole register over again and say whether it is sound",
-            VerifyCommand::new),
-        new Verb(
-            "salvage",
-            Heading.KEEP,
-            "Save what can be read of a damaged register",
-            SalvageCommand::new),
-        new Verb(
-            "import",
-            Heading.KEEP,
-            "Take in a pedigree in notation, or saved entries",
-            ImportCommand::new));
+        verb("verify", "Read the whole register over again and say whether it is sound"),
+        verb("salvage", "Save what can be read of a damaged register"),
+        verb("import", "Take in a pedigree in notation, or saved entries"));
+  }
+
+  private static Verb verb(String name, String summary) {
+    return new Verb(name, Heading.KEEP, summary, words -> command(name, words));
+  }
+
+  private static BenchCommand command(String name, Words words) {
+    return switch (name) {
+      case "verify" -> new VerifyCommand(words);
+      case "salvage" -> new SalvageCommand(words);
+      case "import" -> new ImportCommand(words);
+      default -> throw new IllegalArgumentException(name);
+    };
   }
 }

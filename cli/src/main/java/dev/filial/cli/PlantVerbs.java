@@ -17,7 +17,6 @@ import dev.filial.cli.command.TraitCommand;
 import dev.filial.cli.frame.BenchCommand;
 import dev.filial.cli.frame.Words;
 import java.util.List;
-import java.util.function.Function;
 
 /** Plants, crosses and their seed. */
 final class PlantVerbs {
@@ -26,25 +25,47 @@ final class PlantVerbs {
 
   static List<Verb> list() {
     return List.of(
-        verb("plant", "Enter a plant that was bought, given or collected", PlantCommand::new),
-        verb("seed", "Enter a packet of seed that was bought or swapped", SeedCommand::new),
-        verb("taxon", "Say what is known of a species or a named hybrid", TaxonCommand::new),
-        verb("cross", "Enter a pollination", CrossCommand::new),
-        verb("fruit", "Say how many flowers of a cross set or failed", FruitCommand::new),
-        verb("offset", "Enter an offset, a cutting or a graft of a plant", OffsetCommand::new),
-        verb("found", "Enter a plant that lost its tag", FoundCommand::new),
-        verb("name", "Give a plant a further name", NameCommand::new),
-        verb("note", "Write a remark about anything", NoteCommand::new),
-        verb("move", "Say where plants, pots or packets stand now", MoveCommand::new),
-        verb("died", "Say that plants died", FateCommand::died),
-        verb("give", "Say that plants or seed left, and to whom", GiveCommand::new),
-        verb("keep", "Mark plants as worth keeping", FateCommand::keep),
-        verb("discard", "Say that plants or seed were thrown out", FateCommand::discard),
-        verb("trait", "Declare what plants are looked at for", TraitCommand::new),
-        verb("observe", "Say what one plant showed", ObserveCommand::new));
+        verb("plant", "Enter a plant that was bought, given or collected"),
+        verb("seed", "Enter a packet of seed that was bought or swapped"),
+        verb("taxon", "Say what is known of a species or a named hybrid"),
+        verb("cross", "Enter a pollination"),
+        verb("fruit", "Say how many flowers of a cross set or failed"),
+        verb("offset", "Enter an offset, a cutting or a graft of a plant"),
+        verb("found", "Enter a plant that lost its tag"),
+        verb("name", "Give a plant a further name"),
+        verb("note", "Write a remark about anything"),
+        verb("move", "Say where plants, pots or packets stand now"),
+        verb("died", "Say that plants died"),
+        verb("give", "Say that plants or seed left, and to whom"),
+        verb("keep", "Mark plants as worth keeping"),
+        verb("discard", "Say that plants or seed were thrown out"),
+        verb("trait", "Declare what plants are looked at for"),
+        verb("observe", "Say what one plant showed"));
   }
 
-  private static Verb verb(String name, String summary, Function<Words, BenchCommand> command) {
-    return new Verb(name, Heading.RECORD, summary, command);
+  private static Verb verb(String name, String summary) {
+    return new Verb(name, Heading.RECORD, summary, words -> command(name, words));
+  }
+
+  private static BenchCommand command(String name, Words words) {
+    return switch (name) {
+      case "plant" -> new PlantCommand(words);
+      case "seed" -> new SeedCommand(words);
+      case "taxon" -> new TaxonCommand(words);
+      case "cross" -> new CrossCommand(words);
+      case "fruit" -> new FruitCommand(words);
+      case "offset" -> new OffsetCommand(words);
+      case "found" -> new FoundCommand(words);
+      case "name" -> new NameCommand(words);
+      case "note" -> new NoteCommand(words);
+      case "move" -> new MoveCommand(words);
+      case "died" -> FateCommand.died(words);
+      case "give" -> new GiveCommand(words);
+      case "keep" -> FateCommand.keep(words);
+      case "discard" -> FateCommand.discard(words);
+      case "trait" -> new TraitCommand(words);
+      case "observe" -> new ObserveCommand(words);
+      default -> throw new IllegalArgumentException(name);
+    };
   }
 }

@@ -23,14 +23,33 @@ public final class Rehearsal {
           onRegister("start", "KB", "--grower", "Klara"),
           onRegister("plant", "Echeveria laui", "--date", "2026-01-01"),
           onRegister("plant", "Echeveria agavoides", "--date", "2026-01-01", "--name", "Rosa"),
+          onRegister("plant", "Echeveria pulvinata", "--date", "2026-01-01"),
+          onRegister("plant", "Echeveria laui var. alba", "--date", "2026-01-01"),
+          onRegister("plant", "Echeveria", "--name", "Mystery", "--date", "2026-01-01"),
+          // One of each generation, so that the classes that stand for them are seen: F1, F2, BC1,
+          // three-way, double cross, complex, and none.
           onRegister("cross", "26-001", "26-002", "--date", "2026-02-01"),
-          onRegister("number", "26-003", "2"),
-          onRegister("ancestry", "26-003-1"),
-          onRegister("ancestry", "26-003-1", "--json"),
-          onRegister("tag", "26-003"),
+          onRegister("number", "26-006", "2"),
+          onRegister("cross", "26-006-1", "26-006-2", "--date", "2026-03-01"),
+          onRegister("cross", "26-006-1", "26-001", "--date", "2026-03-01"),
+          onRegister("cross", "26-006-1", "26-003", "--date", "2026-03-01"),
+          onRegister("cross", "26-003", "26-004", "--date", "2026-03-01"),
+          onRegister("number", "26-010", "1"),
+          onRegister("cross", "26-006-1", "26-010-1", "--date", "2026-04-01"),
+          onRegister("number", "26-007", "1"),
+          onRegister("number", "26-009", "2"),
+          onRegister("cross", "26-009-1", "26-007-1", "--date", "2026-04-01"),
+          onRegister("cross", "26-009-2", "26-005", "--date", "2026-04-01"),
+          onRegister("ancestry", "26-007-1"),
+          onRegister("ancestry", "26-008"),
+          onRegister("ancestry", "26-011"),
+          onRegister("ancestry", "26-012"),
+          onRegister("ancestry", "26-013"),
+          onRegister("ancestry", "26-012", "--json"),
+          onRegister("tag", "26-006"),
           onRegister("show", "rosa"),
           onRegister("list"),
-          onRegister("show", "26-009"));
+          onRegister("show", "26-099"));
 
   /**
    * A register of its own in the current folder: never the one that the grower's variable names.

@@ -11,7 +11,6 @@ import dev.filial.cli.command.TallyCommand;
 import dev.filial.cli.frame.BenchCommand;
 import dev.filial.cli.frame.Words;
 import java.util.List;
-import java.util.function.Function;
 
 /** Sowings, pots and seedlings. */
 final class SeedlingVerbs {
@@ -20,17 +19,31 @@ final class SeedlingVerbs {
 
   static List<Verb> list() {
     return List.of(
-        verb("harvest", "Write down the seed that a cross gave", HarvestCommand::new),
-        verb("split", "Put part of a seed lot in a packet of its own", SplitCommand::new),
-        verb("mix", "Put the seed of several lots in one packet", MixCommand::new),
-        verb("sow", "Sow seed of a lot, into pots or as one sowing", SowCommand::new),
-        verb("count", "Count the seedlings that came up or are alive", CountCommand::new),
-        verb("pot", "Put seedlings without numbers in a pot of their own", PotCommand::new),
-        verb("number", "Prick seedlings out and give them numbers", NumberCommand::new),
-        verb("tally", "Say how many seedlings of a pot showed which state", TallyCommand::new));
+        verb("harvest", "Write down the seed that a cross gave"),
+        verb("split", "Put part of a seed lot in a packet of its own"),
+        verb("mix", "Put the seed of several lots in one packet"),
+        verb("sow", "Sow seed of a lot, into pots or as one sowing"),
+        verb("count", "Count the seedlings that came up or are alive"),
+        verb("pot", "Put seedlings without numbers in a pot of their own"),
+        verb("number", "Prick seedlings out and give them numbers"),
+        verb("tally", "Say how many seedlings of a pot showed which state"));
   }
 
-  private static Verb verb(String name, String summary, Function<Words, BenchCommand> command) {
-    return new Verb(name, Heading.RECORD, summary, command);
+  private static Verb verb(String name, String summary) {
+    return new Verb(name, Heading.RECORD, summary, words -> command(name, words));
+  }
+
+  private static BenchCommand command(String name, Words words) {
+    return switch (name) {
+      case "harvest" -> new HarvestCommand(words);
+      case "split" -> new SplitCommand(words);
+      case "mix" -> new MixCommand(words);
+      case "sow" -> new SowCommand(words);
+      case "count" -> new CountCommand(words);
+      case "pot" -> new PotCommand(words);
+      case "number" -> new NumberCommand(words);
+      case "tally" -> new TallyCommand(words);
+      default -> throw new IllegalArgumentException(name);
+    };
   }
 }

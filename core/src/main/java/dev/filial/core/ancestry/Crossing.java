@@ -9,6 +9,7 @@ import dev.filial.core.ancestry.GenerationClass.Pure;
 import dev.filial.core.ancestry.GenerationClass.ThreeWay;
 import dev.filial.core.ancestry.GenerationClass.Unclassified;
 import dev.filial.core.pedigree.Pedigree;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.Set;
 import java.util.SortedSet;
@@ -136,9 +137,7 @@ final class Crossing {
           UNKNOWN,
           UNKNOWN);
     }
-    if (first.generation() == 1
-        && second.generation() == 1
-        && one.stream().noneMatch(other::contains)) {
+    if (first.generation() == 1 && second.generation() == 1 && Collections.disjoint(one, other)) {
       return child(
           new DoubleCross(first.first(), first.second(), second.first(), second.second()),
           UNKNOWN,
@@ -208,7 +207,8 @@ final class Crossing {
   private Lineage complex(String words) {
     int least = 1 + Math.min(seed.least(), pollen.least());
     int most = 1 + Math.max(seed.most(), pollen.most());
-    return child(new Complex(words, sources(), least, most), UNKNOWN, UNKNOWN);
+    // Its sources are the lineage's own: Lineage.settled puts them in, for the plant asked about.
+    return child(new Complex(words, Collections.emptySortedSet(), least, most), UNKNOWN, UNKNOWN);
   }
 
   private Lineage child(GenerationClass generation, int firstPlant, int secondPlant) {
@@ -225,8 +225,11 @@ final class Crossing {
   }
 
   private SortedSet<String> sources() {
-    if (seed.sources().containsAll(pollen.sources())) {
+    if (seed.sources() == pollen.sources() || seed.sources().containsAll(pollen.sources())) {
       return seed.sources();
+    }
+    if (pollen.sources().containsAll(seed.sources())) {
+      return pollen.sources();
     }
     SortedSet<String> all = new TreeSet<>(seed.sources());
     all.addAll(pollen.sources());

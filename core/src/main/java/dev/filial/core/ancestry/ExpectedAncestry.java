@@ -10,7 +10,6 @@ import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -65,59 +64,20 @@ public record ExpectedAncestry(
    */
   public static ExpectedAncestry of(Pedigree pedigree, String code) {
     int plant = pedigree.indexOf(code);
-    Map<Integer, Shares> known = new HashMap<>();
+    Pass pass = new Pass(pedigree);
     BitSet behind = pedigree.ancestors(plant);
     for (int i = behind.nextSetBit(0); i >= 0; i = behind.nextSetBit(i + 1)) {
-      known.put(i, shares(pedigree, i, known));
+      pass.visit(i);
     }
     List<CaseShares> cases = new ArrayList<>();
     for (Descent descent : pedigree.descents(plant)) {
-      cases.add(caseShares(pedigree, descent, known));
+      cases.add(caseShares(pedigree, descent, pass.of(descent).shares(pass.taxa)));
     }
-    return new ExpectedAncestry(code, behindOf(known, plant), cases, SeedLine.of(pedigree, code));
+    return new ExpectedAncestry(
+        code, pass.behind(plant).shares(pass.taxa), cases, SeedLine.of(pedigree, code));
   }
 
-  private static Shares shares(Pedigree pedigree, int plant, Map<Integer, Shares> known) {
-    Founder founder = pedigree.founder(plant);
-    if (founder != null) {
-      return Shares.of(founder.makeup());
-    }
-    if (pedigree.isRamet(plant)) {
-      return behindOf(known, pedigree.rametOf(plant));
-    }
-    List<Descent> descents = pedigree.descents(plant);
-    if (descents.size() == 1) {
-      return of(descents.get(0), known);
-    }
-    Mean mean = new Mean();
-    for (Descent descent : descents) {
-      mean.add(descent.share(), of(descent, known));
-    }
-    return mean.shares();
-  }
-
-  private static Shares of(Descent descent, Map<Integer, Shares> known) {
-    if (descent instanceof Descent.Sexual cross) {
-      Shares seed = behindOf(known, cross.seed());
-      Shares pollen = behindOf(known, cross.pollen());
-      if (seed.equals(pollen)) {
-        return seed;
-      }
-      Mean mean = new Mean();
-      mean.add(cross.seedWeight(), seed);
-      mean.add(cross.pollenWeight(), pollen);
-      return mean.shares();
-    }
-    return behindOf(known, ((Descent.Copy) descent).of());
-  }
-
-  private static Shares behindOf(Map<Integer, Shares> known, int plant) {
-    return plant == Pedigree.UNKNOWN ? Shares.UNKNOWN : known.getOrDefault(plant, Shares.UNKNOWN);
-  }
-
-  private static CaseShares caseShares(
-      Pedigree pedigree, Descent descent, Map<Integer, Shares> known) {
-    Shares shares = of(descent, known);
+  private static CaseShares caseShares(Pedigree pedigree, Descent descent, Shares shares) {
     if (descent instanceof Descent.Sexual cross) {
       return new CaseShares(
           cross.share(),
@@ -143,20 +103,62 @@ public record ExpectedAncestry(
     return plant == Pedigree.UNKNOWN ? null : pedigree.code(plant);
   }
 
-  /** A weighted mean on its way; the weights sum to 1. */
-  private static final class Mean {
-    private final TreeMap<String, Fraction> taxa = new TreeMap<>();
-    private Fraction unknown = Fraction.ZERO;
+  /** One walk from the founders down. */
+  private static final class Pass {
+    private final Pedigree pedigree;
+    private final List<String> taxa;
+    private final Portions unknown;
+    private final Map<Integer, Portions> known = new HashMap<>();
 
-    void add(Fraction weight, Shares shares) {
-      shares
-          .taxa()
-          .forEach((taxon, share) -> taxa.merge(taxon, weight.times(share), Fraction::plus));
-      unknown = unknown.plus(weight.times(shares.unknown()));
+    Pass(Pedigree pedigree) {
+      this.pedigree = pedigree;
+      this.taxa = List.copyOf(pedigree.taxa());
+      this.unknown = Portions.unknown(taxa.size());
     }
 
-    Shares shares() {
-      return new Shares(taxa, unknown);
+    /** Works out a plant; what stands behind it was visited before. */
+    void visit(int plant) {
+      known.put(plant, portions(plant));
+    }
+
+    private Portions portions(int plant) {
+      Founder founder = pedigree.founder(plant);
+      if (founder != null) {
+        return Portions.of(founder.makeup(), taxa);
+      }
+      if (pedigree.isRamet(plant)) {
+        return behind(pedigree.rametOf(plant));
+      }
+      List<Descent> descents = pedigree.descents(plant);
+      if (descents.size() == 1) {
+        return of(descents.get(0));
+      }
+      List<Fraction> weights = new ArrayList<>();
+      List<Portions> ways = new ArrayList<>();
+      for (Descent descent : descents) {
+        weights.add(descent.share());
+        ways.add(of(descent));
+      }
+      return Portions.mean(weights, ways);
+    }
+
+    Portions of(Descent descent) {
+      if (descent instanceof Descent.Sexual cross) {
+        Portions seed = behind(cross.seed());
+        Portions pollen = behind(cross.pollen());
+        if (seed == pollen) {
+          return seed;
+        }
+        return cross.seedSets() == cross.pollenSets()
+            ? Portions.mean(seed, pollen)
+            : Portions.mean(
+                List.of(cross.seedWeight(), cross.pollenWeight()), List.of(seed, pollen));
+      }
+      return behind(((Descent.Copy) descent).of());
+    }
+
+    Portions behind(int plant) {
+      return plant == Pedigree.UNKNOWN ? unknown : known.getOrDefault(plant, unknown);
     }
   }
 }

@@ -169,8 +169,15 @@ public sealed interface GenerationClass {
 
     @Override
     public String text() {
-      return "double cross of F1 (%s × %s) with F1 (%s × %s)"
-          .formatted(first, second, third, fourth);
+      return "double cross of F1 ("
+          + first
+          + " × "
+          + second
+          + ") with F1 ("
+          + third
+          + " × "
+          + fourth
+          + ")";
     }
   }
 
@@ -200,12 +207,14 @@ public sealed interface GenerationClass {
           leastGenerations == mostGenerations
               ? Integer.toString(leastGenerations)
               : leastGenerations + " to " + mostGenerations;
-      return "complex: %s; %d in it, %s %s back to a pure plant"
-          .formatted(
-              words,
-              sources.size(),
-              generations,
-              mostGenerations == 1 ? "generation" : "generations");
+      return "complex: "
+          + words
+          + "; "
+          + sources.size()
+          + " in it, "
+          + generations
+          + (mostGenerations == 1 ? " generation" : " generations")
+          + " back to a pure plant";
     }
   }
 

@@ -1,6 +1,7 @@
 package dev.filial.core.ancestry;
 
 import dev.filial.core.ancestry.GenerationClass.Backcross;
+import dev.filial.core.ancestry.GenerationClass.Complex;
 import dev.filial.core.ancestry.GenerationClass.Filial;
 import dev.filial.core.ancestry.GenerationClass.Pure;
 import dev.filial.core.ancestry.GenerationClass.Unclassified;
@@ -40,6 +41,13 @@ record Lineage(
     int most) {
 
   private static final int UNKNOWN = Pedigree.UNKNOWN;
+
+  /** The class with all that it says; on the way down a complex one is kept without its sources. */
+  GenerationClass settled() {
+    return generation instanceof Complex complex
+        ? new Complex(complex.words(), sources, least, most)
+        : generation;
+  }
 
   /** A plant to which no class can be given. */
   static Lineage unclassified(String reason, int plant) {

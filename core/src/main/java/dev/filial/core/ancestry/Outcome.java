@@ -106,9 +106,12 @@ record Outcome(List<Way> ways) {
 
   /** The class, or the classes with their shares. */
   GenerationClass generation() {
+    if (ways.size() == 1) {
+      return ways.get(0).lineage.settled();
+    }
     Map<GenerationClass, Fraction> classes = new LinkedHashMap<>();
     for (Way way : ways) {
-      classes.merge(way.lineage.generation(), way.share(), Fraction::plus);
+      classes.merge(way.lineage.settled(), way.share(), Fraction::plus);
     }
     if (classes.size() == 1) {
       return classes.keySet().iterator().next();

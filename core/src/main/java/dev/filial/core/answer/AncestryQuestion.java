@@ -13,7 +13,6 @@ import dev.filial.core.register.Item;
 import dev.filial.core.register.RegisterView;
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -159,27 +158,27 @@ public final class AncestryQuestion {
     int asked = pedigree.indexOf(name);
     BitSet plants = new BitSet();
     BitSet repeated = new BitSet();
-    pedigree.ancestors(asked).stream()
-        .forEach(
-            plant -> {
-              plants.set(pedigree.genet(plant));
-              for (Descent descent : pedigree.descents(plant)) {
-                // What a plant may be is that plant again, and no ancestor of it.
-                if (descent instanceof Descent.Copy copy
-                    && behind.item(pedigree.code(copy.of())).isEmpty()) {
-                  repeated.set(copy.of());
-                }
-              }
-            });
+    BitSet behindIt = pedigree.ancestors(asked);
+    for (int plant = behindIt.nextSetBit(0); plant >= 0; plant = behindIt.nextSetBit(plant + 1)) {
+      plants.set(pedigree.genet(plant));
+      for (Descent descent : pedigree.descents(plant)) {
+        // What a plant may be is that plant again, and no ancestor of it.
+        if (descent instanceof Descent.Copy copy
+            && behind.item(pedigree.code(copy.of())).isEmpty()) {
+          repeated.set(copy.of());
+        }
+      }
+    }
     plants.clear(pedigree.genet(asked));
     plants.andNot(repeated);
     return plants.cardinality();
   }
 
   static List<TaxonShare> largestFirst(Shares shares) {
-    return shares.taxa().entrySet().stream()
-        .map(share -> new TaxonShare(share.getKey(), share.getValue()))
-        .sorted(Comparator.comparing(TaxonShare::share).reversed().thenComparing(TaxonShare::taxon))
-        .toList();
+    List<TaxonShare> all = new ArrayList<>();
+    shares.taxa().forEach((taxon, share) -> all.add(new TaxonShare(taxon, share)));
+    // They come by name, and of two like shares the first stays before the second.
+    all.sort((one, other) -> other.share().compareTo(one.share()));
+    return List.copyOf(all);
   }
 }

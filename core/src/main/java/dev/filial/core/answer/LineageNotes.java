@@ -17,6 +17,7 @@ import dev.filial.core.register.TaxonDeclared;
 import dev.filial.core.register.TaxonRenamed;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -29,13 +30,15 @@ import org.jspecify.annotations.Nullable;
 final class LineageNotes {
 
   private final RegisterView view;
-  private final Set<Code> asked;
+  private final Set<Code> asked = new HashSet<>();
   private final List<String> notes = new ArrayList<>();
   private final Set<Subject> taxa = new LinkedHashSet<>();
 
   private LineageNotes(RegisterView view, Collection<Code> roots) {
     this.view = view;
-    this.asked = roots.stream().map(Code::whole).collect(Collectors.toSet());
+    for (Code root : roots) {
+      asked.add(root.whole());
+    }
   }
 
   /**
@@ -44,9 +47,28 @@ final class LineageNotes {
    */
   static List<String> of(RegisterView view, Collection<Item> lineage, Collection<Code> roots) {
     LineageNotes notes = new LineageNotes(view, roots);
-    lineage.stream().sorted(Item.IN_ORDER).forEach(notes::add);
+    List<Item> saying = new ArrayList<>();
+    for (Item item : lineage) {
+      if (!isPlain(item)) {
+        saying.add(item);
+      }
+    }
+    saying.sort(Item.IN_ORDER);
+    saying.forEach(notes::add);
     notes.taxa.forEach(notes::addName);
     return notes.notes;
+  }
+
+  /** Whether there is nothing to say of it, as of nearly all. */
+  private static boolean isPlain(Item item) {
+    return item.sameAs() == null
+        && item.guess() == null
+        && !item.unprotected()
+        && item.determination().taxon() == null
+        && item.determination().makeup().isEmpty()
+        && item.determination().generation() == null
+        && item.descent().size() <= 1
+        && item.kind() != Item.Kind.MIXTURE;
   }
 
   private void add(Item item) {

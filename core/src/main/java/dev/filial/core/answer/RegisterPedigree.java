@@ -16,7 +16,9 @@ import dev.filial.core.register.RegisterView;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.Deque;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,17 +31,20 @@ import org.jspecify.annotations.Nullable;
  * <p>A plant goes by its code. A cross, seed lot, sowing or group goes by its own code too and
  * stands for one seedling of it. Plants that the register does not number get a name that says what
  * they are: one out of a pot that was used as a parent, the plant of an unknown identity.
- *
- * @param pedigree the plants asked for and all behind them
- * @param items what the register says of each code in it, by the code's text
- * @param notes doubts that anything computed from it leans on, one sentence each
  */
-public record RegisterPedigree(Pedigree pedigree, Map<String, Item> items, List<String> notes) {
+public final class RegisterPedigree {
 
-  /** Copies the collections. */
-  public RegisterPedigree {
-    items = Map.copyOf(items);
-    notes = List.copyOf(notes);
+  private final Pedigree pedigree;
+  private final Map<Code, Item> items;
+  private final Map<String, Code> coded;
+  private final List<String> notes;
+
+  private RegisterPedigree(
+      Pedigree pedigree, Map<Code, Item> items, Map<String, Code> coded, List<String> notes) {
+    this.pedigree = pedigree;
+    this.items = items;
+    this.coded = coded;
+    this.notes = List.copyOf(notes);
   }
 
   /**
@@ -54,15 +59,31 @@ public record RegisterPedigree(Pedigree pedigree, Map<String, Item> items, List<
     Map<Code, Item> lineage = view.lineage(roots);
     Builder builder = new Builder(view, lineage, new Founders(view, countingIntoSpecies));
     roots.forEach(builder::need);
-    Map<String, Item> items = new LinkedHashMap<>();
-    lineage.forEach((code, item) -> items.put(code.text(), item));
     return new RegisterPedigree(
-        Pedigree.of(builder.build()), items, LineageNotes.of(view, lineage.values(), roots));
+        Pedigree.of(builder.build()),
+        lineage,
+        builder.coded,
+        LineageNotes.of(view, lineage.values(), roots));
+  }
+
+  /** The plants asked for and all behind them. */
+  public Pedigree pedigree() {
+    return pedigree;
+  }
+
+  /** What the register says of each of them that it numbers, and of the families they are of. */
+  public Collection<Item> items() {
+    return Collections.unmodifiableCollection(items.values());
+  }
+
+  /** Doubts that anything computed from the pedigree leans on, one sentence each. */
+  public List<String> notes() {
+    return notes;
   }
 
   /** What the register says of a plant of the pedigree; empty for those it does not number. */
   public Optional<Item> item(String name) {
-    return Optional.ofNullable(items.get(name));
+    return Optional.ofNullable(coded.get(name)).map(items::get);
   }
 
   /** Turns items into plant records, each once. */
@@ -71,6 +92,7 @@ public record RegisterPedigree(Pedigree pedigree, Map<String, Item> items, List<
     private final Map<Code, Item> lineage;
     private final Founders founders;
     private final Map<String, PlantRecord> records = new LinkedHashMap<>();
+    private final Map<String, Code> coded = new HashMap<>();
     private final Deque<Wanted> open = new ArrayDeque<>();
 
     /**
@@ -99,8 +121,11 @@ public record RegisterPedigree(Pedigree pedigree, Map<String, Item> items, List<
     }
 
     String need(Code code) {
-      open.add(new Wanted(code.text(), code, false));
-      return code.text();
+      String name = code.text();
+      if (coded.putIfAbsent(name, code) == null) {
+        open.add(new Wanted(name, code, false));
+      }
+      return name;
     }
 
     private Item item(Code code) {
@@ -145,6 +170,9 @@ public record RegisterPedigree(Pedigree pedigree, Map<String, Item> items, List<
     }
 
     private Origin known(Item item, String name) {
+      if (item.descent().size() == 1 && item.descent().get(0).share().isOne()) {
+        return new Seedling(List.of(oneCase(item.descent().get(0), item.code(), name)));
+      }
       List<Case> cases = new ArrayList<>();
       Fraction rest = Fraction.ONE;
       for (Descent descent : item.descent()) {
@@ -206,7 +234,11 @@ public record RegisterPedigree(Pedigree pedigree, Map<String, Item> items, List<
 
     /** A parent; out of a pot it is one plant without a number, the same for the whole cross. */
     private String parent(Code code, String role, Code cross) {
-      return code.isGroup() ? oneOf(code, role + " of " + cross.text()) : need(code);
+      return code.isGroup() ? oneOf(code, role, cross) : need(code);
+    }
+
+    private String oneOf(Code code, String role, Code cross) {
+      return oneOf(code, role + " of " + cross.text());
     }
 
     private String oneOf(Code code, String which) {

@@ -29,7 +29,7 @@ final class SourceNames implements NotationOf.Names {
     this.by = by;
     shortenTaxa(view);
     Set<String> names = new HashSet<>(shortOfTaxon.values());
-    for (Item item : behind.items().values()) {
+    for (Item item : behind.items()) {
       if (!item.names().isEmpty() && !names.add(item.names().get(0))) {
         ownNamesOfSeveral.add(item.names().get(0));
       }

@@ -41,11 +41,24 @@ final class Ascii {
 
   private Ascii() {}
 
+  /** Nearly all names are; and Unicode's tables take a while to load. */
+  private static boolean isAscii(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (text.charAt(i) >= 128) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /**
    * {@code text} with × as x (and a space after it), letters without their marks, and ? for what
    * has no like.
    */
   static String of(String text) {
+    if (isAscii(text)) {
+      return text;
+    }
     StringBuilder plain = new StringBuilder(text.length());
     // Before the decomposition, which would break some of these up.
     // A sign right before a word would be read as its first letter.
@@ -61,6 +74,9 @@ final class Ascii {
 
   /** {@code text} without marks on its letters, other scripts kept. */
   static String withoutMarks(String text) {
+    if (isAscii(text)) {
+      return text;
+    }
     StringBuilder plain = new StringBuilder(text.length());
     text.codePoints().forEach(c -> plain.append(PLAIN.getOrDefault(c, Character.toString(c))));
     return Normalizer.normalize(plain, Normalizer.Form.NFKD).replaceAll("\\p{M}", "");

@@ -2,7 +2,6 @@ package dev.filial.core.name;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * A date as it stands on a tag: {@code 4 MAR 26}. The month in letters, because 4/3 is read as
@@ -16,11 +15,11 @@ public final class TagDate {
 
   /** The date with the last two digits of its year. */
   public static String text(LocalDate date) {
-    return String.format(
-        Locale.ROOT,
-        "%d %s %02d",
-        date.getDayOfMonth(),
-        MONTHS.get(date.getMonthValue() - 1),
-        Math.floorMod(date.getYear(), 100));
+    int year = Math.floorMod(date.getYear(), 100);
+    return date.getDayOfMonth()
+        + " "
+        + MONTHS.get(date.getMonthValue() - 1)
+        + (year < 10 ? " 0" : " ")
+        + year;
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The name of a taxon: genus, species, infraspecific ranks, cultivar, as in {@code Polypodium
@@ -113,11 +114,11 @@ public record TaxonName(
   }
 
   static boolean isGenus(String text) {
-    return GENUS.matcher(text).matches();
+    return PlainBinomial.isGenus(text) || GENUS.matcher(text).matches();
   }
 
   static boolean isEpithet(String text) {
-    return EPITHET.matcher(text).matches();
+    return PlainBinomial.isEpithet(text) || EPITHET.matcher(text).matches();
   }
 
   /**
@@ -127,7 +128,8 @@ public record TaxonName(
    * @throws NameException if the text is no name; it names the column and says what to write
    */
   public static TaxonName parse(String text) {
-    return new TaxonNameReader(text, List.of()).readAlone();
+    @Nullable TaxonName plain = PlainBinomial.read(text);
+    return plain == null ? new TaxonNameReader(text, List.of()).readAlone() : plain;
   }
 
   /**

@@ -3,7 +3,7 @@ package dev.filial.core.number;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.MathContext;
-import java.util.Locale;
+import java.math.RoundingMode;
 import java.util.Objects;
 
 /**
@@ -164,11 +164,11 @@ public record Fraction(BigInteger numerator, BigInteger denominator)
 
   /** A percentage with at most {@code decimals} decimals, as {@code 37.5 %}; for people to read. */
   public String toPercent(int decimals) {
-    String text = String.format(Locale.ROOT, "%." + decimals + "f", toDouble() * 100);
-    if (text.indexOf('.') >= 0) {
-      text = text.replaceAll("0+$", "").replaceAll("\\.$", "");
-    }
-    return text + " %";
+    BigDecimal percent =
+        new BigDecimal(numerator)
+            .movePointRight(2)
+            .divide(new BigDecimal(denominator), decimals, RoundingMode.HALF_UP);
+    return (percent.signum() == 0 ? "0" : percent.stripTrailingZeros().toPlainString()) + " %";
   }
 
   @Override

@@ -75,7 +75,7 @@ public sealed interface Case {
 
   private static void checkShare(Fraction share, Route route) {
     Objects.requireNonNull(route, "route");
-    if (share.signum() <= 0 || share.compareTo(Fraction.ONE) > 0) {
+    if (!share.isOne() && (share.signum() <= 0 || share.compareTo(Fraction.ONE) > 0)) {
       throw new PedigreeException(
           "a case ("
               + route.text()

@@ -33,12 +33,12 @@ public sealed interface Descent {
 
     /** What the seed parent's gamete weighs in the plant: its sets over all sets. */
     public Fraction seedWeight() {
-      return Fraction.of(seedSets, ploidy());
+      return seedSets == pollenSets ? Fraction.HALF : Fraction.of(seedSets, ploidy());
     }
 
     /** What the pollen parent's gamete weighs in the plant: its sets over all sets. */
     public Fraction pollenWeight() {
-      return Fraction.of(pollenSets, ploidy());
+      return seedSets == pollenSets ? Fraction.HALF : Fraction.of(pollenSets, ploidy());
     }
   }
 

@@ -51,7 +51,10 @@ public record Item(
 
   /** In order of entry, and within one entry of code. */
   public static final Comparator<Item> IN_ORDER =
-      Comparator.comparingLong(Item::entry).thenComparing(Item::code);
+      (one, other) ->
+          one.entry == other.entry
+              ? one.code.compareTo(other.code)
+              : Long.compare(one.entry, other.entry);
 
   /** What sort of thing a code stands for. */
   public enum Kind {
@@ -98,6 +101,29 @@ public record Item(
   public Item {
     names = List.copyOf(names);
     descent = List.copyOf(descent);
+  }
+
+  /** A thing of which nothing else was recorded. */
+  public static Item plain(
+      Code code, Kind kind, long entry, @Nullable PartialDate since, List<Descent> descent) {
+    return new Item(
+        code,
+        kind,
+        entry,
+        false,
+        since,
+        null,
+        Fate.ALIVE,
+        null,
+        Determination.UNKNOWN,
+        null,
+        List.of(),
+        null,
+        descent,
+        null,
+        false,
+        false,
+        null);
   }
 
   /** The same with one more way in which it may have come about. */

@@ -3,8 +3,6 @@ package dev.filial.core.register;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.YearMonth;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * A day, a month or a year, as well as the grower knew it: {@code 2024-03-04}, {@code 2024-03} or
@@ -18,8 +16,6 @@ import java.util.regex.Pattern;
  * @param day 1 to 31, or 0 when unknown; a day without a month is refused
  */
 public record PartialDate(int year, int month, int day) {
-
-  private static final Pattern FORM = Pattern.compile("(\\d{4})(?:-(\\d{2})(?:-(\\d{2}))?)?");
 
   /**
    * Checks that the day exists.
@@ -51,17 +47,27 @@ public record PartialDate(int year, int month, int day) {
    * @throws IllegalArgumentException if the text is not of that form or the day does not exist
    */
   public static PartialDate parse(String text) {
-    Matcher matcher = FORM.matcher(text.strip());
-    if (!matcher.matches()) {
+    String date = text.strip();
+    int length = date.length();
+    boolean formed = length == 4 || length == 7 || length == 10;
+    for (int i = 0; i < length && formed; i++) {
+      char c = date.charAt(i);
+      formed = (i == 4 || i == 7) ? c == '-' : (c >= '0' && c <= '9');
+    }
+    if (!formed) {
       throw new IllegalArgumentException(
           "\""
               + text
               + "\" is not a date; write 2024-03-04, or 2024-03 or 2024 if no more is known");
     }
+    // A month or a day of 00 would pass for one that is not known.
+    if (date.startsWith("00", 5) || date.startsWith("00", 8)) {
+      throw new IllegalArgumentException("no such date: " + date);
+    }
     return new PartialDate(
-        Integer.parseInt(matcher.group(1)),
-        matcher.group(2) == null ? 0 : Integer.parseInt(matcher.group(2)),
-        matcher.group(3) == null ? 0 : Integer.parseInt(matcher.group(3)));
+        Integer.parseInt(date, 0, 4, 10),
+        length < 7 ? 0 : Integer.parseInt(date, 5, 7, 10),
+        length < 10 ? 0 : Integer.parseInt(date, 8, 10, 10));
   }
 
   /** The first day that this may have been. */

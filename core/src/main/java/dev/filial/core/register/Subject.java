@@ -3,6 +3,7 @@ package dev.filial.core.register;
 import dev.filial.core.name.Code;
 import dev.filial.core.name.TaxonName;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Something a statement can be about: a coded thing, a taxon, a trait or an earlier entry.
@@ -23,6 +24,18 @@ public record Subject(Kind kind, String key) {
     TRAIT,
     /** An earlier entry. */
     ENTRY
+  }
+
+  // Written out, because a record's own take as long to link at their first use as the whole
+  // register does to open, and every question puts some subjects into a set.
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Subject subject && kind == subject.kind && key.equals(subject.key);
+  }
+
+  @Override
+  public int hashCode() {
+    return key.hashCode();
   }
 
   /** The coded thing {@code code}. */

@@ -1,7 +1,6 @@
 package dev.filial.core.store;
 
 import dev.filial.core.name.Code;
-import dev.filial.core.register.Descent;
 import dev.filial.core.register.Entry;
 import dev.filial.core.register.EntryJson;
 import dev.filial.core.register.Item;
@@ -15,8 +14,6 @@ import dev.filial.core.store.StoreException.Reason;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -31,25 +28,24 @@ final class SqliteReader implements RegisterView {
    * All that {@code roots} come of; SQLite's recursive common table expression visits each once.
    */
   private static final String UPWARDS =
-      // The same steps as Lineage.next, three columns of one row: a thing and its descent are each
-      // looked up once. Over a view of all the steps SQLite would first write out the steps of the
-      // whole register, and with a term for each kind of step it would look everything up four
-      // times.
+      // The same steps as Lineage.next, save that from a seedling it goes on to the parents of its
+      // family at once. Three columns of one row: a thing and its descent are each looked up once.
+      // Over a view of all the steps SQLite would first write out the steps of the whole register,
+      // and with a term for each kind of step it would look everything up four times.
       """
       WITH RECURSIVE up(code) AS (
         SELECT value FROM json_each(?)
         UNION
-        SELECT CASE way.n
-            WHEN 0 THEN coalesce(i.same_as, CASE WHEN i.suffix > 0 AND i.struck = 0 THEN i.whole END)
-            WHEN 1 THEN CASE WHEN i.same_as IS NULL THEN d.seed END
-            ELSE CASE WHEN i.same_as IS NULL THEN d.pollen END
-          END AS next
+        SELECT CASE way.n WHEN 0 THEN i.same_as WHEN 1 THEN d.seed ELSE d.pollen END AS next
         FROM up CROSS JOIN item i ON i.code = up.code
-          LEFT JOIN descent d ON d.code = up.code
+          LEFT JOIN descent d ON d.code = i.whole AND i.struck = 0 AND i.same_as IS NULL
           CROSS JOIN (SELECT 0 AS n UNION ALL SELECT 1 UNION ALL SELECT 2) way
         WHERE next IS NOT NULL
       )
       """;
+
+  private static final String ITEMS =
+      "SELECT " + ItemRows.ALONE + " FROM item i LEFT JOIN descent d ON d.code = i.code ";
 
   /** No character sorts behind it, in the UTF-8 by which SQLite compares. */
   private static final String LAST = Character.toString(Character.MAX_CODE_POINT);
@@ -142,13 +138,8 @@ final class SqliteReader implements RegisterView {
 
   @Override
   public Optional<Item> taken(Code code) {
-    List<Descent> descent =
-        sql.all(
-            "SELECT * FROM descent WHERE code = ? ORDER BY place",
-            SqliteRows::descent,
-            code.text());
-    return sql.one(
-        "SELECT * FROM item WHERE code = ?", row -> SqliteRows.item(row, descent), code.text());
+    return itemsIn(ITEMS + "WHERE i.code = ? ORDER BY d.place", code.text()).values().stream()
+        .findFirst();
   }
 
   @Override
@@ -157,29 +148,32 @@ final class SqliteReader implements RegisterView {
         roots.stream()
             .map(code -> '"' + code.text() + '"')
             .collect(Collectors.joining(",", "[", "]"));
-    Map<Code, Item> found = new LinkedHashMap<>();
-    // One walk brings both: the rows of a thing's descent lie beside each other under its key.
-    sql.all(
+    ItemRows rows = new ItemRows();
+    // CROSS JOIN has SQLite begin with the lineage; left to choose, it may go through all items.
+    sql.each(
         UPWARDS
+            + "SELECT "
+            + ItemRows.WITH_FAMILY
             + """
-              SELECT i.*, d.form, d.route, d.share, d.seed, d.seed_sets, d.pollen, d.pollen_sets
-              FROM up JOIN item i ON i.code = up.code LEFT JOIN descent d ON d.code = up.code
+               FROM up CROSS JOIN item i ON i.code = up.code
+                LEFT JOIN item family ON family.code = i.whole AND i.same_as IS NULL
+                  AND family.struck = 0
+                LEFT JOIN descent d ON d.code = i.whole AND i.same_as IS NULL
               WHERE i.struck = 0
               """,
-        row -> {
-          Code code = Code.parse(row.getString("code"));
-          Item before = found.get(code);
-          if (row.getString("form") == null) {
-            found.put(code, SqliteRows.item(row, List.of()));
-          } else if (before == null) {
-            found.put(code, SqliteRows.item(row, List.of(SqliteRows.descent(row))));
-          } else {
-            found.put(code, before.withFurtherDescent(SqliteRows.descent(row)));
-          }
-          return code;
-        },
+        rows::withFamily,
+        unused -> {},
         array);
-    return found;
+    // Few, and their other columns would have to be asked for with every seedling.
+    rows.sayingMore().forEach(family -> taken(family).ifPresent(rows::put));
+    return rows.found();
+  }
+
+  /** Reads items with their descent, the rows of one thing's descent beside each other. */
+  private Map<Code, Item> itemsIn(String query, Object value) {
+    ItemRows rows = new ItemRows();
+    sql.each(query, rows::alone, unused -> {}, value);
+    return rows.found();
   }
 
   @Override
@@ -262,22 +256,16 @@ final class SqliteReader implements RegisterView {
   public List<Item> items(Set<Item.Kind> kinds) {
     String wanted =
         kinds.stream()
-            .sorted()
-            .map(kind -> "'" + kind.name() + "'")
-            .collect(Collectors.joining(","));
-    Map<String, List<Descent>> descents = new HashMap<>();
-    sql.all(
-        "SELECT descent.* FROM descent JOIN item USING (code) WHERE kind IN ("
-            + wanted
-            + ") ORDER BY code, place",
-        row ->
-            descents
-                .computeIfAbsent(row.getString("code"), any -> new ArrayList<>())
-                .add(SqliteRows.descent(row)));
-    return sql
-        .all(
-            "SELECT * FROM item WHERE struck = 0 AND kind IN (" + wanted + ")",
-            row -> SqliteRows.item(row, descents.getOrDefault(row.getString("code"), List.of())))
+            .map(kind -> '"' + kind.name() + '"')
+            .collect(Collectors.joining(",", "[", "]"));
+    return itemsIn(
+            ITEMS
+                + """
+                  WHERE i.struck = 0 AND i.kind IN (SELECT value FROM json_each(?))
+                  ORDER BY i.code, d.place
+                  """,
+            wanted)
+        .values()
         .stream()
         .sorted(Item.IN_ORDER)
         .toList();

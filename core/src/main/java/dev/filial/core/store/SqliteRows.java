@@ -1,15 +1,7 @@
 package dev.filial.core.store;
 
-import dev.filial.core.name.Code;
 import dev.filial.core.number.Fraction;
-import dev.filial.core.pedigree.Route;
-import dev.filial.core.register.Count;
-import dev.filial.core.register.Descent;
-import dev.filial.core.register.Determination;
 import dev.filial.core.register.Entry;
-import dev.filial.core.register.Fate;
-import dev.filial.core.register.Item;
-import dev.filial.core.register.PartialDate;
 import dev.filial.core.register.Taxon;
 import dev.filial.core.register.TaxonDeclared;
 import java.sql.ResultSet;
@@ -58,53 +50,6 @@ final class SqliteRows {
     return new StoredEntry(row.getLong("number"), String.valueOf(row.getString("digest")), entry);
   }
 
-  static Item item(ResultSet row, List<Descent> descent) throws SQLException {
-    return new Item(
-        Code.parse(row.getString("code")),
-        Item.Kind.valueOf(row.getString("kind")),
-        row.getLong("entry"),
-        row.getInt("struck") == 1,
-        date(row.getString("since")),
-        date(row.getString("until")),
-        Fate.valueOf(row.getString("fate")),
-        count(row.getString("count")),
-        determination(row),
-        row.getString("field_number"),
-        lines(row.getString("names")),
-        row.getString("place"),
-        descent,
-        code(row.getString("same_as")),
-        row.getInt("never_held") == 1,
-        row.getInt("unprotected") == 1,
-        row.getString("guess"));
-  }
-
-  private static Determination determination(ResultSet row) throws SQLException {
-    String taxon = row.getString("taxon");
-    String cultivar = row.getString("cultivar");
-    String makeup = row.getString("makeup");
-    String generation = row.getString("generation");
-    Integer ploidy = integer(row, "ploidy");
-    return taxon == null
-            && cultivar == null
-            && makeup == null
-            && generation == null
-            && ploidy == null
-        ? Determination.UNKNOWN
-        : new Determination(taxon, cultivar, shares(makeup), generation, ploidy);
-  }
-
-  static Descent descent(ResultSet row) throws SQLException {
-    return new Descent(
-        Descent.Form.valueOf(row.getString("form")),
-        Route.valueOf(row.getString("route")),
-        Fraction.parse(row.getString("share")),
-        Code.parse(row.getString("seed")),
-        row.getInt("seed_sets"),
-        code(row.getString("pollen")),
-        row.getInt("pollen_sets"));
-  }
-
   static Taxon taxon(ResultSet row) throws SQLException {
     String declared = row.getString("declared");
     return new Taxon(
@@ -118,7 +63,7 @@ final class SqliteRows {
                 declared,
                 lines(row.getString("synonyms")),
                 row.getString("within"),
-                integer(row, "ploidy"),
+                integer(row, row.findColumn("ploidy")),
                 row.getString("short_name"),
                 row.getInt("hybrid") == 1,
                 shares(row.getString("makeup")),
@@ -126,24 +71,12 @@ final class SqliteRows {
                 row.getString("remark")));
   }
 
-  private static @Nullable Integer integer(ResultSet row, String column) throws SQLException {
+  static @Nullable Integer integer(ResultSet row, int column) throws SQLException {
     int value = row.getInt(column);
     return row.wasNull() ? null : value;
   }
 
-  private static @Nullable PartialDate date(@Nullable String text) {
-    return text == null ? null : PartialDate.parse(text);
-  }
-
-  private static @Nullable Count count(@Nullable String text) {
-    return text == null ? null : Count.parse(text);
-  }
-
-  private static @Nullable Code code(@Nullable String text) {
-    return text == null ? null : Code.parse(text);
-  }
-
-  private static List<String> lines(@Nullable String text) {
+  static List<String> lines(@Nullable String text) {
     return text == null ? List.of() : List.of(text.split("\n", -1));
   }
 
@@ -151,7 +84,7 @@ final class SqliteRows {
     return lines.isEmpty() ? null : String.join("\n", lines);
   }
 
-  private static Map<String, Fraction> shares(@Nullable String text) {
+  static Map<String, Fraction> shares(@Nullable String text) {
     Map<String, Fraction> shares = new LinkedHashMap<>();
     for (String line : lines(text)) {
       int space = line.indexOf(' ');
