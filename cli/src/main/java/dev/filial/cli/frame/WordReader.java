@@ -74,7 +74,12 @@ final class WordReader {
   }
 
   private void place(List<String> arguments) {
-    List<Word> places = words.stream().filter(word -> !word.isOption()).toList();
+    List<Word> places = new ArrayList<>();
+    for (Word word : words) {
+      if (!word.isOption()) {
+        places.add(word);
+      }
+    }
     int next = 0;
     for (String argument : arguments) {
       if (next == places.size()) {

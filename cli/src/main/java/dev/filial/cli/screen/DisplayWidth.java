@@ -21,6 +21,9 @@ public final class DisplayWidth {
   }
 
   private static final int EMOJI_PRESENTATION = 0xFE0F;
+  private static final char NO_BREAK_SPACE = '\u00A0';
+  private static final char SOFT_HYPHEN = '\u00AD';
+  private static final char FIRST_COMBINING = '\u0300';
 
   /** First and last of each range of wide characters, in order. */
   private static final int[] WIDE = {
@@ -83,11 +86,18 @@ public final class DisplayWidth {
   static boolean isPlain(String text) {
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
-      if (c < ' ' || c > '~') {
+      if (!isPlain(c)) {
         return false;
       }
     }
     return true;
+  }
+
+  /** Printable, one column wide, and never part of a cluster; × and ruled lines are such. */
+  private static boolean isPlain(char c) {
+    return (c >= ' ' && c <= '~')
+        || (c > NO_BREAK_SPACE && c < FIRST_COMBINING && c != SOFT_HYPHEN)
+        || (c >= '─' && c <= '╿');
   }
 
   private static boolean isWide(int codePoint) {

@@ -1,5 +1,6 @@
 package dev.filial.core.name;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -185,7 +186,11 @@ public record TaxonName(
 
   /** Whether the name is a hybrid's at any rank (a nothotaxon: one with a hybrid sign). */
   public boolean isHybridName() {
-    return hybridGenus || epithets.stream().anyMatch(Epithet::hybrid);
+    boolean hybrid = hybridGenus;
+    for (Epithet epithet : epithets) {
+      hybrid |= epithet.hybrid;
+    }
+    return hybrid;
   }
 
   /**
@@ -215,14 +220,11 @@ public record TaxonName(
 
   /** This name without its authors. */
   public TaxonName withoutAuthors() {
-    return new TaxonName(
-        hybridGenus,
-        genus,
-        "",
-        epithets.stream().map(e -> new Epithet(e.rank, e.hybrid, e.text, "")).toList(),
-        undetermined,
-        cultivar,
-        doubt);
+    List<Epithet> plain = new ArrayList<>();
+    for (Epithet epithet : epithets) {
+      plain.add(new Epithet(epithet.rank, epithet.hybrid, epithet.text, ""));
+    }
+    return new TaxonName(hybridGenus, genus, "", plain, undetermined, cultivar, doubt);
   }
 
   /** The name with its authors, hybrid signs without a space, the cultivar in straight quotes. */
@@ -257,16 +259,8 @@ public record TaxonName(
       append(text, epithet.marked());
       append(text, epithet.author);
     }
-    undetermined.ifPresent(
-        designation -> {
-          append(text, "sp.");
-          append(text, designation);
-        });
-    cultivar.ifPresent(
-        name -> {
-          appendDoubt(text, Rank.CULTIVAR);
-          append(text, "'" + name + "'");
-        });
+    appendUndetermined(text);
+    appendCultivar(text);
     return text.toString();
   }
 
@@ -276,8 +270,24 @@ public record TaxonName(
     }
   }
 
+  private void appendUndetermined(StringBuilder text) {
+    if (undetermined.isPresent()) {
+      append(text, "sp.");
+      append(text, undetermined.get());
+    }
+  }
+
+  private void appendCultivar(StringBuilder text) {
+    if (cultivar.isPresent()) {
+      appendDoubt(text, Rank.CULTIVAR);
+      append(text, "'" + cultivar.get() + "'");
+    }
+  }
+
   private void appendDoubt(StringBuilder text, Rank before) {
-    doubt.filter(d -> d.before == before).ifPresent(d -> append(text, d.qualifier.text()));
+    if (doubt.isPresent() && doubt.get().before == before) {
+      append(text, doubt.get().qualifier.text());
+    }
   }
 
   /**
@@ -321,16 +331,8 @@ public record TaxonName(
         append(key, epithet.text);
       }
     }
-    undetermined.ifPresent(
-        designation -> {
-          append(key, "sp.");
-          append(key, designation);
-        });
-    cultivar.ifPresent(
-        name -> {
-          appendDoubt(key, Rank.CULTIVAR);
-          append(key, "'" + name + "'");
-        });
+    appendUndetermined(key);
+    appendCultivar(key);
     return Ascii.withoutMarks(key.toString()).toLowerCase(Locale.ROOT);
   }
 

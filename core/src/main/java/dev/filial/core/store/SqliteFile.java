@@ -12,7 +12,7 @@ import java.sql.SQLException;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.sqlite.SQLiteConfig;
-import org.sqlite.SQLiteDataSource;
+import org.sqlite.jdbc4.JDBC4Connection;
 
 /**
  * The file of a register: how it is opened, and how a new one gets its name.
@@ -80,10 +80,16 @@ final class SqliteFile {
 
   /** A database in memory, for comparison. */
   static Sql inMemory() {
+    return connect(":memory:", new SQLiteConfig(), "memory");
+  }
+
+  private static Sql connect(String address, SQLiteConfig config, String named) {
     try {
-      return new Sql(new SQLiteDataSource().getConnection(), "memory");
+      // Not through the driver's class, which would first be entered into Java's list of drivers.
+      return new Sql(
+          new JDBC4Connection("jdbc:sqlite:" + address, address, config.toProperties()), named);
     } catch (SQLException e) {
-      throw SqliteFailure.of(e, "memory");
+      throw SqliteFailure.of(e, named);
     }
   }
 
@@ -110,7 +116,12 @@ final class SqliteFile {
   }
 
   private static boolean isAnythingBeside(Path file) {
-    return BESIDE.stream().anyMatch(end -> Files.exists(beside(file, end)));
+    for (String end : BESIDE) {
+      if (Files.exists(beside(file, end))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static Path beside(Path file, String end) {
@@ -145,14 +156,8 @@ final class SqliteFile {
     SQLiteConfig config = new SQLiteConfig();
     config.setReadOnly(readOnly);
     config.setBusyTimeout(WAIT_MILLISECONDS);
-    SQLiteDataSource source = new SQLiteDataSource(config);
     // As a URI, or a question mark in the name would start options of the driver's own.
-    source.setUrl("jdbc:sqlite:" + file.toAbsolutePath().toUri() + how);
-    try {
-      return new Sql(source.getConnection(), named.toString());
-    } catch (SQLException e) {
-      throw SqliteFailure.of(e, named.toString());
-    }
+    return connect(file.toAbsolutePath().toUri() + how, config, named.toString());
   }
 
   private static void beDurable(Sql sql) {

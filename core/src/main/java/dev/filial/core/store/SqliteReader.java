@@ -138,16 +138,17 @@ final class SqliteReader implements RegisterView {
 
   @Override
   public Optional<Item> taken(Code code) {
-    return itemsIn(ITEMS + "WHERE i.code = ? ORDER BY d.place", code.text()).values().stream()
-        .findFirst();
+    return Optional.ofNullable(
+        itemsIn(ITEMS + "WHERE i.code = ? ORDER BY d.place", code.text()).get(code));
   }
 
   @Override
   public Map<Code, Item> lineage(Collection<Code> roots) {
-    String array =
-        roots.stream()
-            .map(code -> '"' + code.text() + '"')
-            .collect(Collectors.joining(",", "[", "]"));
+    StringBuilder array = new StringBuilder("[");
+    for (Code root : roots) {
+      array.append(array.length() > 1 ? "," : "").append('"').append(root.text()).append('"');
+    }
+    array.append(']');
     ItemRows rows = new ItemRows();
     // CROSS JOIN has SQLite begin with the lineage; left to choose, it may go through all items.
     sql.each(
@@ -163,7 +164,7 @@ final class SqliteReader implements RegisterView {
               """,
         rows::withFamily,
         unused -> {},
-        array);
+        array.toString());
     // Few, and their other columns would have to be asked for with every seedling.
     rows.sayingMore().forEach(family -> taken(family).ifPresent(rows::put));
     return rows.found();
