@@ -200,7 +200,9 @@ public final class Finding {
               }
             });
     Set<Code> plants = new LinkedHashSet<>();
-    codes.forEach(code -> view.resolved(code).ifPresent(item -> plants.add(item.code())));
+    for (Code code : codes) {
+      view.resolved(code).ifPresent(item -> plants.add(item.code()));
+    }
     return List.copyOf(plants);
   }
 

@@ -5,6 +5,7 @@ import java.math.BigInteger;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * An exact rational number in lowest terms: a share of a genome, a weight, the odds of a cross.
@@ -174,6 +175,21 @@ public record Fraction(BigInteger numerator, BigInteger denominator)
   @Override
   public int compareTo(Fraction other) {
     return numerator.multiply(other.denominator).compareTo(other.numerator.multiply(denominator));
+  }
+
+  // By hand: a record's own are put together at their first use, which takes a program that has
+  // just started milliseconds.
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Fraction fraction
+        && numerator.equals(fraction.numerator)
+        && denominator.equals(fraction.denominator);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * numerator.hashCode() + denominator.hashCode();
   }
 
   /** {@code 3/8}, or {@code 1} for a whole number. */

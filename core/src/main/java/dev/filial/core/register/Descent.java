@@ -38,6 +38,11 @@ public record Descent(
     SIBLING
   }
 
+  /** A seedling of two plants' ordinary gametes, for certain. */
+  public static Descent cross(Code seed, @Nullable Code pollen) {
+    return new Descent(Form.SEXUAL, Route.CROSS, Fraction.ONE, seed, 0, pollen, 0);
+  }
+
   static Descent copy(Route route, Fraction share, Code of) {
     return new Descent(Form.COPY, route, share, of, 0, null, 0);
   }

@@ -33,7 +33,17 @@ final class ItemRows {
 
   /** The same, {@code d} being that of the family it stands under, and that family's own text. */
   static final String WITH_FAMILY =
-      ALONE + ", CASE WHEN i.suffix > 0 THEN " + text("family") + " END";
+      ALONE
+          + ", CASE WHEN i.suffix > 0 AND family.code IS NOT NULL THEN "
+          + text("family")
+          + " END, CASE WHEN i.kind = 'SEEDLING' AND family.kind = 'CROSS' AND "
+          + Columns.PLAIN_CROSS
+          + " AND "
+          + plain("i")
+          + " AND i.since IS NULL AND "
+          + plain("family")
+          + " THEN format('%s,%d,%d,%s,%s,%s', i.code, i.entry, family.entry, family.since, d.seed,"
+          + " d.pollen) END";
 
   /** The columns by their numbers. */
   private static final class Columns {
@@ -49,11 +59,18 @@ final class ItemRows {
     static final int PLACE = 10;
     static final int GUESS = 11;
     static final int FAMILY = 12;
+    static final int SEEDLING = 13;
+
+    static final String PLAIN_CROSS =
+        """
+        d.form = 'SEXUAL' AND d.route = 'CROSS' AND d.share = '1' AND d.seed_sets = 0
+            AND d.pollen_sets = 0""";
 
     static final String DESCENT =
-        """
-        CASE WHEN d.form = 'SEXUAL' AND d.route = 'CROSS' AND d.share = '1' AND d.seed_sets = 0
-            AND d.pollen_sets = 0 THEN format('%s,%s', d.seed, d.pollen)
+        "CASE WHEN "
+            + PLAIN_CROSS
+            + """
+               THEN format('%s,%s', d.seed, d.pollen)
           WHEN d.form IS NOT NULL THEN format('%s,%s,%s,%s,%s,%d,%d', d.seed, d.pollen, d.form,
             d.route, d.share, d.seed_sets, d.pollen_sets) END""";
 
@@ -98,6 +115,10 @@ final class ItemRows {
 
   /** Reads a row of the columns {@link #WITH_FAMILY}. */
   Item withFamily(ResultSet row) throws SQLException {
+    String seedling = row.getString(Columns.SEEDLING);
+    if (seedling != null) {
+      return seedling(new Parts(seedling));
+    }
     String family = row.getString(Columns.FAMILY);
     if (family == null) {
       return alone(row);
@@ -110,7 +131,7 @@ final class ItemRows {
       Parts parts = new Parts(family);
       Item plain =
           Item.plain(
-              codes.computeIfAbsent(parts.next(), Code::parse),
+              knownCode(parts.next()),
               Item.Kind.valueOf(parts.next()),
               Long.parseLong(parts.next()),
               date(parts.next()),
@@ -119,6 +140,21 @@ final class ItemRows {
         sayingMore.add(whole);
       }
       add(plain, item.code());
+    }
+    return item;
+  }
+
+  /** A numbered seedling of a cross, nothing else being said of either, as nearly all are. */
+  private Item seedling(Parts parts) {
+    Code code = knownCode(parts.next());
+    Item item = Item.plain(code, Item.Kind.SEEDLING, Long.parseLong(parts.next()), null, List.of());
+    add(item, code);
+    Code whole = code.whole();
+    if (broughtBy.putIfAbsent(whole, code) == null) {
+      long entry = Long.parseLong(parts.next());
+      PartialDate since = date(parts.next());
+      Descent cross = Descent.cross(knownCode(parts.next()), code(parts.next()));
+      add(Item.plain(whole, Item.Kind.CROSS, entry, since, List.of(cross)), code);
     }
     return item;
   }
@@ -133,7 +169,7 @@ final class ItemRows {
 
   private Item item(ResultSet row, List<Descent> descent) throws SQLException {
     Parts parts = new Parts(row.getString(Columns.ITEM));
-    Code code = codes.computeIfAbsent(parts.next(), Code::parse);
+    Code code = knownCode(parts.next());
     Item.Kind kind = Item.Kind.valueOf(parts.next());
     long entry = Long.parseLong(parts.next());
     PartialDate since = date(parts.next());
@@ -180,7 +216,7 @@ final class ItemRows {
       return List.of();
     }
     Parts parts = new Parts(text);
-    Code seed = codes.computeIfAbsent(parts.next(), Code::parse);
+    Code seed = knownCode(parts.next());
     Code pollen = code(parts.next());
     return List.of(
         parts.isMore()
@@ -192,15 +228,33 @@ final class ItemRows {
                 Integer.parseInt(parts.next()),
                 pollen,
                 Integer.parseInt(parts.next()))
-            : new Descent(Descent.Form.SEXUAL, Route.CROSS, Fraction.ONE, seed, 0, pollen, 0));
+            : Descent.cross(seed, pollen));
   }
 
   private @Nullable Code code(String text) {
-    return text.isEmpty() ? null : codes.computeIfAbsent(text, Code::parse);
+    return text.isEmpty() ? null : knownCode(text);
+  }
+
+  /** Each code is read once: most come as a plant of its own, and as a parent of others. */
+  private Code knownCode(String text) {
+    Code known = codes.get(text);
+    if (known == null) {
+      known = Code.parse(text);
+      codes.put(text, known);
+    }
+    return known;
   }
 
   private @Nullable PartialDate date(String text) {
-    return text.isEmpty() ? null : dates.computeIfAbsent(text, PartialDate::parse);
+    if (text.isEmpty()) {
+      return null;
+    }
+    PartialDate known = dates.get(text);
+    if (known == null) {
+      known = PartialDate.parse(text);
+      dates.put(text, known);
+    }
+    return known;
   }
 
   private static @Nullable Count count(String text) {
@@ -211,12 +265,18 @@ final class ItemRows {
   private static String text(String item) {
     return """
            format('%s,%s,%d,%s%s', i.code, i.kind, i.entry, i.since,
-             CASE WHEN i.struck = 0 AND i.fate = 'ALIVE' AND i.never_held = 0 AND i.unprotected = 0
-                 AND coalesce(i.until, i.count, i.same_as, i.taxon, i.cultivar, i.makeup,
-                   i.generation, i.ploidy, i.field_number, i.names, i.place, i.guess) IS NULL
-               THEN ''
-               ELSE format(',%d,%s,%s,%s,%s,%d,%d', i.struck, i.until, i.fate, i.count, i.same_as,
+             CASE WHEN PLAIN THEN '' ELSE format(',%d,%s,%s,%s,%s,%d,%d', i.struck, i.until, i.fate, i.count, i.same_as,
                  i.never_held, i.unprotected) END)"""
+        .replace("PLAIN", plain("i"))
+        .replace("i.", item + ".");
+  }
+
+  /** Whether nothing is said of an item but what it is, its entry and its date. */
+  private static String plain(String item) {
+    return """
+           i.struck = 0 AND i.fate = 'ALIVE' AND i.never_held = 0 AND i.unprotected = 0
+             AND coalesce(i.until, i.count, i.same_as, i.taxon, i.cultivar, i.makeup, i.generation,
+               i.ploidy, i.field_number, i.names, i.place, i.guess) IS NULL"""
         .replace("i.", item + ".");
   }
 

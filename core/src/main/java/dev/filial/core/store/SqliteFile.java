@@ -52,9 +52,6 @@ final class SqliteFile {
       requireWhole(sql, file);
       // In KiB: the two megabytes SQLite grants itself are read over and over by one deep lineage.
       sql.run("PRAGMA cache_size = -65536");
-      if (!readOnly) {
-        beDurable(sql);
-      }
       return sql;
     } catch (RuntimeException e) {
       sql.close();
@@ -160,7 +157,8 @@ final class SqliteFile {
     return connect(file.toAbsolutePath().toUri() + how, config, named.toString());
   }
 
-  private static void beDurable(Sql sql) {
+  /** Has every transaction on the disk before it is said to be done; called before the first. */
+  static void beDurable(Sql sql) {
     // Another program may have left the file to a write-ahead log, which lies beside it.
     sql.all("PRAGMA journal_mode = DELETE", row -> row.getString(1));
     sql.run("PRAGMA synchronous = EXTRA");

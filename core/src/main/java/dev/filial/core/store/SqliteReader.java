@@ -159,7 +159,7 @@ final class SqliteReader implements RegisterView {
                FROM up CROSS JOIN item i ON i.code = up.code
                 LEFT JOIN item family ON family.code = i.whole AND i.same_as IS NULL
                   AND family.struck = 0
-                LEFT JOIN descent d ON d.code = i.whole AND i.same_as IS NULL
+                LEFT JOIN descent d ON d.code = i.whole AND (i.suffix = 0 OR i.same_as IS NULL)
               WHERE i.struck = 0
               """,
         rows::withFamily,

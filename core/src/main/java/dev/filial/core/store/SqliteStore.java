@@ -157,6 +157,7 @@ public final class SqliteStore extends ForwardingView implements RegisterStore {
           Reason.READ_ONLY,
           file + " is of an older layout and cannot be brought up to date: it is read-only");
     }
+    SqliteFile.beDurable(sql);
     SqliteCopy.beside(file, sql, ".layout-" + layout());
     boolean unused =
         sql.transaction(
@@ -214,6 +215,7 @@ public final class SqliteStore extends ForwardingView implements RegisterStore {
     if (sql.inTransaction()) {
       throw new IllegalStateException("this store is being read or written; append to its book");
     }
+    SqliteFile.beDurable(sql);
     return sql.transaction(
         "BEGIN IMMEDIATE",
         () -> {
