@@ -44,6 +44,20 @@ final class SqliteReader implements RegisterView {
       )
       """;
 
+  /** All of the lineage. CROSS JOIN has SQLite begin with it; it might go through all items. */
+  static final String LINEAGE =
+      UPWARDS
+          + "SELECT "
+          + ItemRows.WITH_FAMILY
+          + """
+
+              FROM up CROSS JOIN item i ON i.code = up.code
+                LEFT JOIN item family ON family.code = i.whole AND i.same_as IS NULL
+                  AND family.struck = 0
+                LEFT JOIN descent d ON d.code = i.whole AND (i.suffix = 0 OR i.same_as IS NULL)
+              WHERE i.struck = 0
+              """;
+
   private static final String ITEMS =
       "SELECT " + ItemRows.ALONE + " FROM item i LEFT JOIN descent d ON d.code = i.code ";
 
@@ -150,21 +164,7 @@ final class SqliteReader implements RegisterView {
     }
     array.append(']');
     ItemRows rows = new ItemRows();
-    // CROSS JOIN has SQLite begin with the lineage; left to choose, it may go through all items.
-    sql.each(
-        UPWARDS
-            + "SELECT "
-            + ItemRows.WITH_FAMILY
-            + """
-               FROM up CROSS JOIN item i ON i.code = up.code
-                LEFT JOIN item family ON family.code = i.whole AND i.same_as IS NULL
-                  AND family.struck = 0
-                LEFT JOIN descent d ON d.code = i.whole AND (i.suffix = 0 OR i.same_as IS NULL)
-              WHERE i.struck = 0
-              """,
-        rows::withFamily,
-        unused -> {},
-        array.toString());
+    sql.each(LINEAGE, rows::withFamily, unused -> {}, array.toString());
     // Few, and their other columns would have to be asked for with every seedling.
     rows.sayingMore().forEach(family -> taken(family).ifPresent(rows::put));
     return rows.found();

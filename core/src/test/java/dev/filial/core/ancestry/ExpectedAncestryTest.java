@@ -68,6 +68,45 @@ class ExpectedAncestryTest {
         .isEqualTo(new Fraction(BigInteger.ONE, BigInteger.TWO.pow(31)));
   }
 
+  /** A hundred generations outgrow a machine's whole numbers, and come to be exact all the same. */
+  @Test
+  void aHundredBackcrossesAreExact() {
+    List<PlantRecord> records = new ArrayList<>(List.of(AGAVOIDES, LAUI));
+    records.add(PlantRecord.pure("P", "E. pulvinata"));
+    records.add(PlantRecord.cross("BC0", "A", "L"));
+    for (int i = 1; i <= 100; i++) {
+      records.add(PlantRecord.cross("BC" + i, "BC" + (i - 1), "A"));
+    }
+    records.add(PlantRecord.cross("end", "BC100", "P"));
+    records.add(PlantRecord.cross("mixed", "BC30", "BC100"));
+    Pedigree pedigree = Pedigree.of(records);
+    assertThat(ExpectedAncestry.of(pedigree, "end").shares().of("E. laui"))
+        .isEqualTo(new Fraction(BigInteger.ONE, BigInteger.TWO.pow(102)));
+    assertThat(ExpectedAncestry.of(pedigree, "end").shares().of("E. pulvinata"))
+        .isEqualTo(Fraction.HALF);
+    assertThat(ExpectedAncestry.of(pedigree, "mixed").shares().of("E. laui"))
+        .isEqualTo(
+            new Fraction(BigInteger.TWO.pow(70).add(BigInteger.ONE), BigInteger.TWO.pow(102)));
+  }
+
+  /** Denominators of 2, 3 and 5 beside each other. */
+  @Test
+  void unlikeDenominatorsAreBroughtTogether() {
+    Shares shares =
+        ask(
+                "X",
+                PlantRecord.hybrid(
+                    "H",
+                    Makeup.of(
+                        Map.of("E. agavoides", Fraction.of(2, 3), "E. laui", Fraction.of(1, 3)))),
+                PlantRecord.hybrid("G", Makeup.of(Map.of("E. agavoides", Fraction.of(3, 5)))),
+                PlantRecord.cross("X", "H", "G"))
+            .shares();
+    assertThat(shares.of("E. agavoides")).isEqualTo(Fraction.of(19, 30));
+    assertThat(shares.of("E. laui")).isEqualTo(Fraction.of(1, 6));
+    assertThat(shares.unknown()).isEqualTo(Fraction.of(1, 5));
+  }
+
   @Test
   void aTetraploidSeedParentGivesTwoThirds() {
     ExpectedAncestry triploid =

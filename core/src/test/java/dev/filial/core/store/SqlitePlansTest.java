@@ -1,0 +1,27 @@
+package dev.filial.core.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** One question never makes SQLite go through all that a register holds. */
+class SqlitePlansTest {
+
+  @Test
+  void aLineageIsLookedUpAndNotSearchedFor() {
+    try (Sql sql = SqliteFile.inMemory()) {
+      SqliteSchema.layOut(sql);
+
+      List<String> plan =
+          sql.all("EXPLAIN QUERY PLAN " + SqliteReader.LINEAGE, row -> row.getString(4), "[]");
+
+      assertThat(plan)
+          .noneMatch(step -> step.matches("SCAN (i|d|family|item|descent)\\b.*"))
+          .noneMatch(step -> step.contains("AUTOMATIC"))
+          .anyMatch(step -> step.startsWith("SEARCH i USING PRIMARY KEY"))
+          .anyMatch(step -> step.startsWith("SEARCH family USING PRIMARY KEY"))
+          .anyMatch(step -> step.startsWith("SEARCH d USING PRIMARY KEY"));
+    }
+  }
+}
