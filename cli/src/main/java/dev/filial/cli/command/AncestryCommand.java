@@ -77,12 +77,16 @@ public final class AncestryCommand implements BenchCommand {
       if (ancestry.ploidy() != 2 && ancestry.ploidy() != 0) {
         screen.field("chromosome sets", ancestry.ploidy());
       }
-      ancestry.notes().forEach(note -> screen.field("note", note));
+      for (String note : ancestry.notes()) {
+        screen.field("note", note);
+      }
     }
 
     private static Table shares(List<TaxonShare> taxa, Fraction unknown) {
       Table table = new Table().column("taxon").numbers("share").numbers("");
-      taxa.forEach(one -> table.row(one.taxon(), one.share(), one.share().toPercent(2)));
+      for (TaxonShare one : taxa) {
+        table.row(one.taxon(), one.share(), one.share().toPercent(2));
+      }
       if (!unknown.isZero()) {
         table.row("unknown", unknown, unknown.toPercent(2));
       }

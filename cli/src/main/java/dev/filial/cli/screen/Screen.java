@@ -32,14 +32,18 @@ public final class Screen {
   /** A sentence or several. */
   public Screen say(String text) {
     flush();
-    Wrap.lines(text, proseWidth).forEach(this::line);
+    for (String part : Wrap.lines(text, proseWidth)) {
+      line(part);
+    }
     return this;
   }
 
   /** A heading over what follows. */
   public Screen heading(String text) {
     flush();
-    Wrap.lines(text, proseWidth).forEach(part -> line(strong(part)));
+    for (String part : Wrap.lines(text, proseWidth)) {
+      line(strong(part));
+    }
     return this;
   }
 
@@ -67,7 +71,9 @@ public final class Screen {
   public Screen table(Table table) {
     flush();
     if (!table.isEmpty()) {
-      table.layOut(width).forEach(this::line);
+      for (String row : table.layOut(width)) {
+        line(row);
+      }
     }
     return this;
   }

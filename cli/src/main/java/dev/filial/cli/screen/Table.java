@@ -65,14 +65,18 @@ public final class Table {
   private List<String> tabulated(int[] widths) {
     List<String> lines = new ArrayList<>();
     List<String> headings = new ArrayList<>();
-    columns.forEach(column -> headings.add(column.heading()));
+    for (Column column : columns) {
+      headings.add(column.heading());
+    }
     addRow(headings, widths, lines);
     List<String> rules = new ArrayList<>();
     for (int columnWidth : widths) {
       rules.add("─".repeat(columnWidth));
     }
     addRow(rules, widths, lines);
-    rows.forEach(row -> addRow(row, widths, lines));
+    for (List<String> row : rows) {
+      addRow(row, widths, lines);
+    }
     return lines;
   }
 
@@ -143,7 +147,9 @@ public final class Table {
 
   private List<String> columnCells(int index) {
     List<String> cells = new ArrayList<>(Collections.singleton(columns.get(index).heading()));
-    rows.forEach(row -> cells.add(row.get(index)));
+    for (List<String> row : rows) {
+      cells.add(row.get(index));
+    }
     return cells;
   }
 }

@@ -14,6 +14,7 @@ import dev.filial.core.register.RegisterView;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -176,7 +177,9 @@ public final class AncestryQuestion {
 
   static List<TaxonShare> largestFirst(Shares shares) {
     List<TaxonShare> all = new ArrayList<>();
-    shares.taxa().forEach((taxon, share) -> all.add(new TaxonShare(taxon, share)));
+    for (Map.Entry<String, Fraction> share : shares.taxa().entrySet()) {
+      all.add(new TaxonShare(share.getKey(), share.getValue()));
+    }
     // They come by name, and of two like shares the first stays before the second.
     all.sort((one, other) -> other.share().compareTo(one.share()));
     return List.copyOf(all);

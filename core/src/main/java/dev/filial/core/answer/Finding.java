@@ -192,16 +192,17 @@ public final class Finding {
    */
   private List<Code> called(String typed) {
     Set<Code> codes = new LinkedHashSet<>();
-    view.named(typed, LOOKED_AT)
-        .forEach(
-            (name, named) -> {
-              if (name.strip().equalsIgnoreCase(typed)) {
-                codes.addAll(named);
-              }
-            });
+    for (Map.Entry<String, List<Code>> named : view.named(typed, LOOKED_AT).entrySet()) {
+      if (named.getKey().strip().equalsIgnoreCase(typed)) {
+        codes.addAll(named.getValue());
+      }
+    }
     Set<Code> plants = new LinkedHashSet<>();
     for (Code code : codes) {
-      view.resolved(code).ifPresent(item -> plants.add(item.code()));
+      Optional<Item> item = view.resolved(code);
+      if (item.isPresent()) {
+        plants.add(item.get().code());
+      }
     }
     return List.copyOf(plants);
   }

@@ -73,23 +73,21 @@ final class Founders {
   }
 
   private Founder of(Determination said, @Nullable String fieldNumber, @Nullable String cultivar) {
-    Optional<Named> taxon = written(said).map(this::named);
+    Optional<String> written = written(said);
+    @Nullable Named taxon = written.isPresent() ? named(written.get()) : null;
     Map<String, Fraction> shares =
-        said.makeup().isEmpty()
-            ? taxon.map(named -> named.taxon().makeup()).orElse(Map.of())
-            : said.makeup();
+        said.makeup().isEmpty() && taxon != null ? taxon.taxon().makeup() : said.makeup();
     Makeup makeup = Makeup.unknown();
     Standing standing = Standing.UNKNOWN;
     if (!shares.isEmpty()) {
       makeup = accepted(shares);
       standing = isOnePureTaxon(makeup, shares) ? Standing.PURE : Standing.HYBRID;
-    } else if (taxon.isPresent()) {
-      Named named = taxon.get();
-      makeup = named.determined() ? Makeup.pure(named.name()) : makeup;
+    } else if (taxon != null) {
+      makeup = taxon.determined() ? Makeup.pure(taxon.name()) : makeup;
       standing =
-          named.hybrid() ? Standing.HYBRID : named.determined() ? Standing.PURE : Standing.UNKNOWN;
+          taxon.hybrid() ? Standing.HYBRID : taxon.determined() ? Standing.PURE : Standing.UNKNOWN;
     }
-    Integer ofTaxon = taxon.map(named -> named.taxon().ploidy()).orElse(null);
+    Integer ofTaxon = taxon == null ? null : taxon.taxon().ploidy();
     int ploidy = ofTaxon == null ? DIPLOID : ofTaxon;
     return new Founder(
         makeup,

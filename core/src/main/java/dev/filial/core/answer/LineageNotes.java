@@ -54,8 +54,12 @@ final class LineageNotes {
       }
     }
     saying.sort(Item.IN_ORDER);
-    saying.forEach(notes::add);
-    notes.taxa.forEach(notes::addName);
+    for (Item item : saying) {
+      notes.add(item);
+    }
+    for (Subject taxon : notes.taxa) {
+      notes.addName(taxon);
+    }
     return notes.notes;
   }
 
@@ -112,7 +116,9 @@ final class LineageNotes {
   }
 
   private void addDetermination(String code, Determination said) {
-    said.makeup().keySet().forEach(name -> taxa.add(Subject.taxon(name)));
+    for (String name : said.makeup().keySet()) {
+      taxa.add(Subject.taxon(name));
+    }
     if (said.taxon() != null) {
       taxa.add(Subject.taxon(said.taxon()));
       addTaxon(code, said, said.taxon());

@@ -58,7 +58,9 @@ public final class RegisterPedigree {
       RegisterView view, Collection<Code> roots, boolean countingIntoSpecies) {
     Map<Code, Item> lineage = view.lineage(roots);
     Builder builder = new Builder(view, lineage, new Founders(view, countingIntoSpecies));
-    roots.forEach(builder::need);
+    for (Code root : roots) {
+      builder.need(root);
+    }
     return new RegisterPedigree(
         Pedigree.of(builder.build()),
         lineage,

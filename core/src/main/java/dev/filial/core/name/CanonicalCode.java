@@ -11,6 +11,8 @@ final class CanonicalCode {
   private static final int SHORTEST = 7;
   private static final int LONGEST_NUMBER = 9;
 
+  private static final Code.Part WHOLE = new Code.Part.Whole();
+
   private CanonicalCode() {}
 
   /** The code, or null where the text is not written so, be it a code or not. */
@@ -41,7 +43,7 @@ final class CanonicalCode {
 
   private static Code.@Nullable Part part(String text, int from) {
     if (from == text.length()) {
-      return new Code.Part.Whole();
+      return WHOLE;
     }
     boolean seedling = text.charAt(from) == '-';
     int start = seedling ? from + 1 : from + 2;

@@ -1,5 +1,6 @@
 package dev.filial.core.name;
 
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,13 +15,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Codes are ordered as they are written: year, number, then the whole before its seedlings,
  * groups, seed lots and sowings. Two digits do not tell the century, so 99 comes after 26.
- *
- * @param year the year's last two digits, 0 to 99
- * @param number the running number in that year, 1 to 999,999,999
- * @param part what of it is meant
  */
-public record Code(int year, long number, Part part) implements Comparable<Code> {
-
+public final class Code implements Comparable<Code> {
   /** The highest running number, and the highest number in a suffix. */
   public static final int HIGHEST = 999_999_999;
 
@@ -127,12 +123,24 @@ public record Code(int year, long number, Part part) implements Comparable<Code>
     }
   }
 
+  private static final Part WHOLE = new Part.Whole();
+
+  private final int year;
+  private final long number;
+  private final Part part;
+
+  /** What {@link #text} answers, once it was asked: a register asks the same code many times. */
+  private @Nullable String text;
+
   /**
-   * Checks the ranges.
+   * A code of its parts.
    *
+   * @param year the year's last two digits, 0 to 99
+   * @param number the running number in that year, 1 to 999,999,999
+   * @param part what of it is meant
    * @throws CodeException if the year or the number is out of range
    */
-  public Code {
+  public Code(int year, long number, Part part) {
     if (year < 0 || year > 99) {
       throw new CodeException(
           "the year of a code is its last two digits, 0 to 99, not "
@@ -142,6 +150,24 @@ public record Code(int year, long number, Part part) implements Comparable<Code>
     if (number < 1 || number > HIGHEST) {
       throw new CodeException("a running number is 1 to " + HIGHEST + ", not " + number);
     }
+    this.year = year;
+    this.number = number;
+    this.part = Objects.requireNonNull(part, "part");
+  }
+
+  /** The year's last two digits, 0 to 99. */
+  public int year() {
+    return year;
+  }
+
+  /** The running number in that year, 1 to 999,999,999. */
+  public long number() {
+    return number;
+  }
+
+  /** What of the cross or acquisition is meant. */
+  public Part part() {
+    return part;
   }
 
   /**
@@ -150,7 +176,7 @@ public record Code(int year, long number, Part part) implements Comparable<Code>
    * @throws CodeException if the year or the number is out of range
    */
   public static Code of(int year, long number) {
-    return new Code(year, number, new Part.Whole());
+    return new Code(year, number, WHOLE);
   }
 
   /**
@@ -169,7 +195,13 @@ public record Code(int year, long number, Part part) implements Comparable<Code>
 
   /** The code as it is written on a tag: {@code 26-013E-7}. */
   public String text() {
-    return digits() + letter() + part.suffix();
+    String known = text;
+    if (known == null) {
+      // Threads that come here at once all make the same text.
+      known = digits() + letter() + part.suffix();
+      text = known;
+    }
+    return known;
   }
 
   /** Year and number without letter and suffix: {@code 26-013}. */
@@ -193,7 +225,7 @@ public record Code(int year, long number, Part part) implements Comparable<Code>
 
   /** The cross or acquisition this belongs to, the code without its suffix. */
   public Code whole() {
-    return new Code(year, number, new Part.Whole());
+    return new Code(year, number, WHOLE);
   }
 
   /** Whether there is no suffix. */
@@ -252,9 +284,6 @@ public record Code(int year, long number, Part part) implements Comparable<Code>
     }
     return order == 0 ? Integer.compare(part.number(), other.part.number()) : order;
   }
-
-  // By hand: what a record makes for itself is put together at its first use, which a program that
-  // runs for a third of a second notices.
 
   @Override
   public boolean equals(@Nullable Object other) {
