@@ -87,7 +87,10 @@ public final class Finding {
     try {
       code = typedCode(typed);
     } catch (WrongLetterException e) {
-      throw new RegisterRefusal(e.getMessage() + near(typed));
+      String wrong = String.valueOf(e.getMessage());
+      String near = near(typed);
+      boolean goesOn = !near.isEmpty() && wrong.endsWith(".");
+      throw new RegisterRefusal((goesOn ? wrong.substring(0, wrong.length() - 1) : wrong) + near);
     } catch (CodeException e) {
       List<Match> named = named(typed);
       if (named.isEmpty()) {
