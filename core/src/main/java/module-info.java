@@ -2,8 +2,8 @@
  * The cross register of a grower who hybridises plants by hand, and what can be computed from it.
  *
  * <p>The packages stand on floors, each importing only what is below it: {@code number} and {@code
- * name}; {@code pedigree}; {@code ancestry}; {@code register}; {@code store} and {@code exchange};
- * {@code answer}.
+ * name}; {@code pedigree} and {@code trial}; {@code ancestry}; {@code register}; {@code store} and
+ * {@code exchange}; {@code answer}.
  */
 @org.jspecify.annotations.NullMarked
 module dev.filial.core {
@@ -12,6 +12,7 @@ module dev.filial.core {
   requires com.fasterxml.jackson.annotation;
   requires tools.jackson.core;
   requires tools.jackson.databind;
+  requires commons.math3;
   requires java.sql;
   requires static org.xerial.sqlitejdbc;
 
@@ -23,6 +24,7 @@ module dev.filial.core {
   exports dev.filial.core.pedigree;
   exports dev.filial.core.register;
   exports dev.filial.core.store;
+  exports dev.filial.core.trial;
 
   opens dev.filial.core.register to
       tools.jackson.databind;
