@@ -101,13 +101,17 @@ public final class AmendCommand implements BenchCommand {
       throw Trouble.refused(
           "entry " + number + " says that already", "See it with: filial history " + number);
     }
+    boolean struck = writing.view().effective(number).isEmpty();
     Accepted accepted = writing.append(new Amended(number, corrected, reason));
     List<Code> given = Introduction.codes(corrected);
     Recorded recorded =
         new Recorded(
             accepted.entry().number(),
             given.isEmpty() ? null : given.get(0),
-            "entry " + number + " now says: " + Telling.of(corrected),
+            "entry "
+                + number
+                + (struck ? ", which was struck, is in force again and says: " : " now says: ")
+                + Telling.of(corrected),
             List.of(),
             "how it was before: filial history " + number,
             writing.warnings());

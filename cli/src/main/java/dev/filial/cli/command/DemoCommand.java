@@ -16,10 +16,12 @@ import dev.filial.core.answer.TagQuestion;
 import dev.filial.core.name.Code;
 import dev.filial.core.register.RegisterView;
 import dev.filial.core.store.SqliteStore;
+import java.io.File;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -29,6 +31,10 @@ public final class DemoCommand implements BenchCommand {
 
   private static final Code PACKET = Code.parse("26-013 H2");
   private static final Code SEEDLING = Code.parse("24-007-1");
+
+  /** A path of more letters breaks the lines it stands in. */
+  private static final int SHORT = 30;
+
   private static final String SMUDGED = "2_-009_-1";
 
   private final Supplier<Optional<Path>> file;
@@ -88,17 +94,28 @@ public final class DemoCommand implements BenchCommand {
           tries(register));
     }
 
+    /** With the register named once, where its path is too long to stand in every line. */
     private static List<String> tries(String register) {
-      String on = " --register " + CommandLine.quoted(register);
-      return List.of(
-          "filial show Morgenrot" + on,
-          "filial tree 24-010-1" + on,
-          "filial ancestry 24-011-1" + on,
-          "filial ancestry 25-002" + on,
-          "filial history 24-009" + on,
-          "filial hangs 22-001" + on,
-          "filial sow 26-012 40 --pots 2" + on,
-          "filial list" + on);
+      boolean isShort = register.length() <= SHORT;
+      String on = isShort ? " --register " + CommandLine.quoted(register) : "";
+      List<String> lines = new ArrayList<>();
+      if (!isShort) {
+        String set = File.separatorChar == '/' ? "export " : "set ";
+        lines.add(set + "FILIAL_REGISTER=" + CommandLine.quoted(register));
+      }
+      for (String line :
+          List.of(
+              "filial show Morgenrot",
+              "filial tree 24-010-1",
+              "filial ancestry 24-011-1",
+              "filial ancestry 25-002",
+              "filial history 24-009",
+              "filial hangs 22-001",
+              "filial sow 26-012 40 --pots 2",
+              "filial list")) {
+        lines.add(line + on);
+      }
+      return lines;
     }
 
     @Override
@@ -149,7 +166,7 @@ public final class DemoCommand implements BenchCommand {
 
   private static Path temporary() {
     try {
-      return Files.createTempDirectory("filial-demo-").resolve("bench.register");
+      return Files.createTempDirectory("filial-").resolve("bench.register");
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

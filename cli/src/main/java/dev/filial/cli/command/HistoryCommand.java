@@ -13,9 +13,13 @@ import dev.filial.core.answer.HistoryQuestion;
 import dev.filial.core.answer.HistoryQuestion.History;
 import dev.filial.core.answer.Said;
 import dev.filial.core.name.Code;
+import dev.filial.core.register.EntryProperties;
 import dev.filial.core.register.RegisterView;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
@@ -76,10 +80,34 @@ public final class HistoryCommand implements BenchCommand {
       for (Said later : history.later()) {
         screen.field("entry " + later.entry(), later.text() + marks(later) + ", " + written(later));
       }
-      screen.field(said.struck() ? "said last" : "in full", history.body());
+      screen.table(properties());
       if (!history.corrects()) {
         screen.next("to put it right: filial amend " + said.entry() + " PROPERTY=VALUE");
       }
+    }
+
+    /** Property by property, with what was first said where that was another thing. */
+    private Table properties() {
+      Map<String, String> now = EntryProperties.of(history.body());
+      Map<String, String> first = EntryProperties.of(history.firstBody());
+      boolean changed = !now.equals(first);
+      Table table =
+          new Table().column("property").column(history.said().struck() ? "said last" : "says");
+      if (changed) {
+        table.column("first said");
+      }
+      Set<String> all = new LinkedHashSet<>(now.keySet());
+      all.addAll(first.keySet());
+      for (String property : all) {
+        String says = now.getOrDefault(property, "");
+        String said = first.getOrDefault(property, "");
+        if (changed) {
+          table.row(property, says, says.equals(said) ? "" : said.isEmpty() ? "nothing" : said);
+        } else {
+          table.row(property, says);
+        }
+      }
+      return table;
     }
   }
 

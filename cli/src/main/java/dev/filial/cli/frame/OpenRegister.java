@@ -3,6 +3,7 @@ package dev.filial.cli.frame;
 import dev.filial.core.answer.Finding;
 import dev.filial.core.register.Accepted;
 import dev.filial.core.register.Item;
+import dev.filial.core.register.PartialDate;
 import dev.filial.core.register.RegisterOpened;
 import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.Statement;
@@ -11,6 +12,7 @@ import dev.filial.core.store.RegisterStore;
 import dev.filial.core.store.SqliteStore;
 import java.io.File;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -86,17 +88,20 @@ public final class OpenRegister {
           author
               .name(bench)
               .orElseGet(() -> store.opening().map(RegisterOpened::grower).orElse(""));
-      return store.write(by, bench.clock().instant(), book -> work.apply(new Writing(book)));
+      return store.write(
+          by, bench.clock().instant(), book -> work.apply(new Writing(book, bench.today())));
     }
   }
 
   /** A register open for writing, which remembers what it was warned of. */
   public static final class Writing {
     private final Book book;
+    private final LocalDate today;
     private final List<String> warnings = new ArrayList<>();
 
-    Writing(Book book) {
+    Writing(Book book, LocalDate today) {
       this.book = book;
+      this.today = today;
     }
 
     /** The register as it stands, with what was appended so far. */
@@ -109,10 +114,22 @@ public final class OpenRegister {
       return Finding.in(book).one(text);
     }
 
-    /** Appends an entry and remembers its warnings. */
+    /**
+     * Appends an entry and remembers its warnings.
+     *
+     * @throws Trouble if it speaks of a day more than a year ahead: a slip, and of a code too
+     */
     public Accepted append(Statement statement) {
+      PartialDate date = statement.date();
+      LocalDate day = date == null ? today : date.earliest();
+      if (day.isAfter(today.plusYears(1))) {
+        throw Trouble.refused(date + " is far ahead of today", "Look at the year again.");
+      }
       Accepted accepted = book.append(statement);
       warnings.addAll(accepted.warnings());
+      if (day.isAfter(today)) {
+        warnings.add(date + " has not come yet; if that is a slip: filial undo");
+      }
       return accepted;
     }
 

@@ -138,11 +138,50 @@ class CorrectVerbsTest {
     String told = bench.done("history", "5").replaceAll("\\s+", " ");
     assertThat(told)
         .contains("Entry 5 (amended) (a guess of Bert): 26-004R: 26-001M × 26-003P")
-        .contains("first said", "26-001M × 26-002N", "by Ada", "\"kind\":\"cross\"");
+        .contains(
+            "first said",
+            "26-001M × 26-002N",
+            "by Ada",
+            "kind cross",
+            "pollen.plant 26-003P 26-002N");
+    assertThat(bench.done("history", "5")).doesNotContain("{");
     JsonNode json = bench.json("history", "5");
     assertThat(json.get("later")).hasSize(2);
     assertThat(json.get("digest").stringValue()).hasSize(64);
     requireRefused(bench.type("history", "77"), 1, "there is no entry 77; the last one is 7");
+  }
+
+  @Test
+  void whatTheShortWordingLeavesOutIsReadableBeforeAndAfter() {
+    bench.type("amend", "5", "date=1 jan 2026", "--why", "the notebook says so");
+
+    assertThat(bench.done("history", "5").replaceAll(" +", " "))
+        .contains("property says first said\n")
+        .containsPattern("date 2026-01-01 20\\d\\d-\\d\\d-\\d\\d\n");
+    assertThat(bench.json("history", "5").get("firstBody").stringValue())
+        .isNotEqualTo(bench.json("history", "5").get("body").stringValue());
+  }
+
+  @Test
+  void amendingAStruckEntrySaysThatItIsInForceAgain() {
+    bench.done("undo");
+
+    assertThat(bench.done("amend", "5", "pollen=26-003", "--why", "it was made after all"))
+        .contains("entry 5, which was struck, is in force again and says: 26-004R");
+  }
+
+  @Test
+  void aCodeIsNeverHiddenByANameThatLooksLikeIt() {
+    bench.done("name", "26-002", "26-001M");
+
+    assertThat(bench.done("show", "26-001M")).startsWith("26-001M, plant: Echeveria");
+    assertThat(bench.done("show", "26-001")).startsWith("26-001M, plant: Echeveria");
+  }
+
+  @Test
+  void aDayThatHasNotComeIsNotedAndAFarOneRefused() {
+    requireRefused(
+        bench.type("plant", "Echeveria laui", "--date", "2206-01-01"), 1, "far ahead of today");
   }
 
   @Test

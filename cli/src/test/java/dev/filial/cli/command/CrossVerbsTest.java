@@ -159,7 +159,7 @@ class CrossVerbsTest {
   @Test
   void storedPollenOfADeadPlantIsNoSurprise() {
     bench.done("died", "23-002", "--date", "2025-11-02");
-    assertThat(bench.type("cross", "23-001", "23-002").err()).contains("was dead on 2025-11-02");
+    assertThat(bench.type("cross", "23-001", "23-002").err()).contains("died on 2025-11-02");
     bench.done("cross", "23-001", "23-002", "--stored-pollen");
   }
 

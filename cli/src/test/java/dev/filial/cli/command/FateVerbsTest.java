@@ -59,8 +59,11 @@ class FateVerbsTest {
     assertThat(bench.done("give", "23-001", "25-001 H1"))
         .contains("    KB 23-001A | Echeveria laui\n")
         .containsPattern("    KB 25-001. H1 \\| Echeveria setosa\n");
-    assertThat(bench.json("give", "23-001").get("tags").get(0).get("lines").get(0).stringValue())
-        .startsWith("KB 23-001A");
+    bench.done("plant", "Echeveria laui", "--date", "2024");
+    assertThat(bench.json("give", "24-001").get("tags").get(0).get("lines").get(0).stringValue())
+        .startsWith("KB 24-001");
+    assertThat(bench.type("give", "23-001").err().replaceAll("\\s+", " "))
+        .contains("23-001A was gone already");
   }
 
   @Test

@@ -156,8 +156,12 @@ final class Crossing {
   private Lineage backcrosses(Backcross first, Backcross second) {
     Breeding breeding = breeding();
     boolean onePlant = seed.firstPlant() == pollen.firstPlant();
+    boolean bothKnown = seed.firstPlant() != UNKNOWN && pollen.firstPlant() != UNKNOWN;
     Recurrent same;
-    if (first.plant() == second.plant() && (onePlant || first.plant() != Recurrent.SAME_PLANT)) {
+    if (bothKnown && !onePlant) {
+      same = Recurrent.OTHER_PLANTS;
+    } else if (first.plant() == second.plant()
+        && (onePlant || first.plant() != Recurrent.SAME_PLANT)) {
       same = first.plant();
     } else if (first.plant() != Recurrent.NOT_KNOWN && second.plant() != Recurrent.NOT_KNOWN) {
       same = Recurrent.OTHER_PLANTS;

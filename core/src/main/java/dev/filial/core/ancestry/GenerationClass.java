@@ -211,7 +211,7 @@ public sealed interface GenerationClass {
           + words
           + "; "
           + sources.size()
-          + " in it, "
+          + (sources.size() == 1 ? " kind in it, " : " kinds in it, ")
           + generations
           + (mostGenerations == 1 ? " generation" : " generations")
           + " back to a pure plant";

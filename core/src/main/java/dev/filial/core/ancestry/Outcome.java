@@ -3,6 +3,7 @@ package dev.filial.core.ancestry;
 import dev.filial.core.ancestry.GenerationClass.Alternative;
 import dev.filial.core.ancestry.GenerationClass.Mixture;
 import dev.filial.core.number.Fraction;
+import dev.filial.core.pedigree.Pedigree;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -58,12 +59,9 @@ record Outcome(List<Way> ways) {
         if (both != null) {
           ways.add(new Way(both, rule.apply(s.lineage, p.lineage)));
         }
-        if (ways.size() > MOST_WAYS) {
-          return tooMany(plant);
-        }
       }
     }
-    return settled(ways);
+    return few(ways, plant);
   }
 
   /** What comes of a plant's own cases, each with its outcome. */
@@ -76,13 +74,59 @@ record Outcome(List<Way> ways) {
         ways.add(new Way(choices, way.lineage));
       }
     }
-    return ways.size() > MOST_WAYS ? tooMany(plant) : settled(ways);
+    return few(ways, plant);
   }
 
   private static Outcome settled(List<Way> ways) {
     Lineage first = ways.get(0).lineage;
     boolean same = ways.stream().allMatch(way -> way.lineage.equals(first));
     return same ? certain(first) : new Outcome(ways);
+  }
+
+  private static Outcome few(List<Way> ways, int plant) {
+    return ways.size() > MOST_WAYS ? alikeInClass(ways, plant) : settled(ways);
+  }
+
+  /**
+   * Where the ways are too many to be kept apart: their class if it is one, whichever of the plants
+   * of a taxon it came about by; which they were is then no longer known.
+   */
+  private static Outcome alikeInClass(List<Way> ways, int plant) {
+    Lineage first = ways.get(0).lineage;
+    GenerationClass common = whicheverPlants(first.generation());
+    for (Way way : ways) {
+      Lineage other = way.lineage;
+      if (!whicheverPlants(other.generation()).equals(common)
+          || !other.sources().equals(first.sources())
+          || other.least() != first.least()
+          || other.most() != first.most()) {
+        return tooMany(plant);
+      }
+    }
+    return certain(
+        new Lineage(
+            common,
+            plant,
+            Pedigree.UNKNOWN,
+            Pedigree.UNKNOWN,
+            Pedigree.UNKNOWN,
+            Pedigree.UNKNOWN,
+            first.sources(),
+            first.least(),
+            first.most()));
+  }
+
+  private static GenerationClass whicheverPlants(GenerationClass generation) {
+    return generation instanceof GenerationClass.Backcross bc
+        ? new GenerationClass.Backcross(
+            bc.generation(),
+            bc.recurrent(),
+            bc.donor(),
+            Recurrent.NOT_KNOWN,
+            bc.filial(),
+            bc.last(),
+            bc.steps())
+        : generation;
   }
 
   private static Outcome tooMany(int plant) {

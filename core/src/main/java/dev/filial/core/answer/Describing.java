@@ -61,7 +61,11 @@ public final class Describing {
   static String of(RegisterView view, Item item, Function<Code, String> parentName) {
     Item said = origin(view, item);
     if (said.descent().isEmpty()) {
-      return acquired(view, said.determination());
+      boolean raised =
+          said.kind() == Item.Kind.SEED && !item.code().equals(said.code()) && !item.code().isLot();
+      return raised
+          ? acquired(view, ofSeedling(said.determination()))
+          : acquired(view, said.determination());
     }
     if (said.kind() == Item.Kind.CROSS) {
       return parents(said, parentName);
@@ -85,6 +89,14 @@ public final class Describing {
             .reduce(first.share().minus(first.share()), (sum, share) -> sum.plus(share))
             .isOne();
     return "one of " + several + (orElse ? ", or something else" : "");
+  }
+
+  /** A seedling has no cultivar name, whatever was written on the packet. */
+  static Determination ofSeedling(Determination packet) {
+    return packet.cultivar() == null
+        ? packet
+        : new Determination(
+            packet.taxon(), null, packet.makeup(), packet.generation(), packet.ploidy());
   }
 
   /** The thing itself, or for what stands under a whole code, what that code stands for. */

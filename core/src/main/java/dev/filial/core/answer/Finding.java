@@ -75,6 +75,11 @@ public final class Finding {
    */
   public Code code(String text) {
     String typed = text.strip();
+    Optional<Code> coded = existing(typed);
+    if (coded.isPresent()) {
+      // Before any name: a plant called by an old notebook's code must not hide another's own.
+      return coded.get();
+    }
     List<Code> called = called(typed);
     if (called.size() == 1) {
       return called.get(0);
@@ -173,6 +178,18 @@ public final class Finding {
         throw plain;
       }
       return TravellingCode.parse(typed, home.get()).code();
+    }
+  }
+
+  /** The code typed, if it is one and something has it. */
+  private Optional<Code> existing(String typed) {
+    if (!looksLikeCode(typed)) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(Code.parse(typed)).filter(code -> view.item(code).isPresent());
+    } catch (CodeException e) {
+      return Optional.empty();
     }
   }
 

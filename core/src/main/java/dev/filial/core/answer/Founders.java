@@ -12,6 +12,7 @@ import dev.filial.core.register.Determination;
 import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.Taxon;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -93,7 +94,7 @@ final class Founders {
         makeup,
         said.ploidy() == null ? ploidy : said.ploidy(),
         standing,
-        standing == Standing.HYBRID ? stated(said.generation(), shares.keySet()) : Optional.empty(),
+        standing == Standing.HYBRID ? stated(said.generation(), shares) : Optional.empty(),
         cultivar,
         fieldNumber);
   }
@@ -143,10 +144,20 @@ final class Founders {
     return FILIAL.matcher(generation).matches() || BACKCROSS.matcher(generation).matches();
   }
 
-  private Optional<StatedGeneration> stated(@Nullable String text, Set<String> written) {
+  private Optional<StatedGeneration> stated(@Nullable String text, Map<String, Fraction> shares) {
+    List<String> written = new ArrayList<>(shares.keySet());
+    if (text == null || !fits(text, shares)) {
+      return Optional.empty();
+    }
+    // A backcross is to the taxon it has more of; where they are even, to the one named first.
+    if (share(shares, written.get(1)).compareTo(share(shares, written.get(0))) > 0) {
+      Collections.reverse(written);
+    }
     List<String> taxa = new ArrayList<>();
-    written.forEach(name -> taxa.add(named(name).name()));
-    if (text == null || taxa.size() != 2 || taxa.get(0).equals(taxa.get(1))) {
+    for (String name : written) {
+      taxa.add(named(name).name());
+    }
+    if (taxa.get(0).equals(taxa.get(1))) {
       return Optional.empty();
     }
     String generation = text.strip().toUpperCase(Locale.ROOT);
@@ -165,6 +176,19 @@ final class Founders {
               backcross.group(2) == null ? 1 : Integer.parseInt(backcross.group(2))));
     }
     return Optional.empty();
+  }
+
+  /** Whether a generation of two taxa can have such shares: of F1, F2 … it is half and half. */
+  static boolean fits(String generation, Map<String, Fraction> shares) {
+    if (shares.size() != 2) {
+      return false;
+    }
+    boolean isFilial = FILIAL.matcher(generation.strip().toUpperCase(Locale.ROOT)).matches();
+    return !isFilial || shares.values().stream().allMatch(Fraction.HALF::equals);
+  }
+
+  private static Fraction share(Map<String, Fraction> shares, String taxon) {
+    return shares.getOrDefault(taxon, Fraction.ZERO);
   }
 
   /** The name that answers use for the taxon written so. */
@@ -195,9 +219,15 @@ final class Founders {
         name.cultivar().isPresent()
             && name.epithets().isEmpty()
             && (taxon.declared() == null || taxon.declared().within() == null);
+    Taxon species = own.epithets().isEmpty() ? taxon : species(base);
+    boolean belowHybrid = species.declared() != null && species.declared().hybrid();
+    if (belowHybrid && taxon.declared() == null) {
+      taxon = species; // what is known of the hybrid holds of what stands below it
+    }
     boolean hybrid =
         name.isHybridName()
             || ofNoSpecies
+            || belowHybrid
             || (taxon.declared() != null && taxon.declared().hybrid());
     boolean determined = !name.isUndetermined() && name.rank() != Rank.GENUS;
     return new Named(name.text(), taxon, hybrid, determined);

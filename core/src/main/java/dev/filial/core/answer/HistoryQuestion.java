@@ -32,11 +32,13 @@ public final class HistoryQuestion {
    *
    * @param said the entry as it now stands
    * @param firstText what it said when it was written
+   * @param firstBody what it said when it was written, as JSON
    * @param body what it says now, or said last, as JSON
    * @param digest its digest
    * @param later the entries that amend it, part its plant or call it a guess, in order
    */
-  public record History(Said said, String firstText, String body, String digest, List<Said> later) {
+  public record History(
+      Said said, String firstText, String firstBody, String body, String digest, List<Said> later) {
 
     /** Whether the entry itself puts an earlier one right; it can then be struck, not amended. */
     public boolean corrects() {
@@ -60,6 +62,7 @@ public final class HistoryQuestion {
     return new History(
         Said.of(view, number),
         Telling.of(entry.statement()),
+        entry.body(),
         now.map(EntryJson::write).orElse(entry.body()),
         entry.digest(),
         view.entriesOn(Subject.entry(number)).stream().map(n -> Said.of(view, n)).toList());

@@ -123,6 +123,17 @@ final class LineageNotes {
       taxa.add(Subject.taxon(said.taxon()));
       addTaxon(code, said, said.taxon());
     }
+    if (said.generation() != null
+        && said.makeup().size() == 2
+        && Founders.isGeneration(said.generation())
+        && !Founders.fits(said.generation(), said.makeup())) {
+      notes.add(
+          "the generation stated of "
+              + code
+              + ", "
+              + said.generation()
+              + ", does not go with its shares, and is not counted from");
+    }
     if (said.generation() != null && !Founders.isGeneration(said.generation())) {
       notes.add(
           "the generation stated of "

@@ -102,7 +102,10 @@ public final class TagQuestion {
     Item origin = genotype(Describing.origin(view, item));
     Set<String> ways = new LinkedHashSet<>();
     if (origin.descent().isEmpty()) {
-      addTaxon(ways, origin);
+      boolean raised =
+          origin.kind() == Item.Kind.SEED && !item.code().isWhole() && !item.code().isLot();
+      addTaxon(
+          ways, raised ? Describing.ofSeedling(origin.determination()) : origin.determination());
     } else {
       ways.add(Describing.of(view, origin, this::shortName));
       ways.add(Describing.of(view, origin));
@@ -117,8 +120,7 @@ public final class TagQuestion {
     return shorter;
   }
 
-  private void addTaxon(Set<String> ways, Item acquired) {
-    Determination said = acquired.determination();
+  private void addTaxon(Set<String> ways, Determination said) {
     if (said.taxon() == null && !said.makeup().isEmpty()) {
       ways.add(
           said.makeup().entrySet().stream()
@@ -216,10 +218,18 @@ public final class TagQuestion {
     } catch (PedigreeException e) {
       return ""; // nothing can be computed; the tag is to be written all the same
     }
-    boolean isShort =
-        generation instanceof GenerationClass.Filial
-            || generation instanceof GenerationClass.FilialCross
-            || generation instanceof GenerationClass.Backcross;
-    return isShort ? generation.label() : "";
+    if (generation instanceof GenerationClass.Mixture mixture) {
+      boolean certain =
+          mixture.alternatives().stream().allMatch(one -> isShort(one.generation()))
+              && !generation.label().contains(" or ");
+      return certain ? generation.label() : "";
+    }
+    return isShort(generation) ? generation.label() : "";
+  }
+
+  private static boolean isShort(GenerationClass generation) {
+    return generation instanceof GenerationClass.Filial
+        || generation instanceof GenerationClass.FilialCross
+        || generation instanceof GenerationClass.Backcross;
   }
 }

@@ -133,7 +133,7 @@ public record HybridFormula(List<TaxonName> parents) {
     }
     List<Integer> order = new ArrayList<>(IntStream.range(0, parents.size()).boxed().toList());
     if (style.alphabetical()) {
-      order.sort(Comparator.comparing(i -> parents.get(i).key()));
+      order.sort(Comparator.comparing(i -> parents.get(i).unqualified().key().replace("'", "")));
     }
     StringBuilder text = new StringBuilder();
     Set<String> mentioned = new HashSet<>();

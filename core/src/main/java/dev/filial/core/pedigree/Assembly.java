@@ -160,11 +160,17 @@ final class Assembly {
       seedSets = 1;
       pollenSets = 1;
     } else if (seedSets == 0) {
-      seedSets = pollenSets;
+      seedSets = ordinary(pollen, pollenSets);
     } else if (pollenSets == 0) {
-      pollenSets = seedSets;
+      pollenSets = ordinary(seed, seedSets);
     }
     return new Descent.Sexual(cross.share(), cross.route(), seed, seedSets, pollen, pollenSets);
+  }
+
+  /** An unknown parent is taken to be of the other's ploidy, and its gamete to be reduced. */
+  private int ordinary(int other, int brought) {
+    int has = other < 0 ? 0 : ploidy[other];
+    return has > 0 && (has & 1) == 0 ? has / 2 : brought;
   }
 
   /** The sets the gamete brought, 0 for an unknown parent's unstated ones. */

@@ -7,7 +7,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param parent the code of the plant that gave it; null when nobody knows
  * @param sets how many chromosome sets it brought; 0 for half of what the parent has. An unknown
- *     parent's 0 means as many as the other gamete brought, or one if that is unknown too.
+ *     parent's 0 means half of the other parent's, or, where that is no number, as many as the
+ *     other gamete brought, or one if that is unknown too.
  */
 public record Gamete(@Nullable String parent, int sets) {
 

@@ -249,8 +249,8 @@ public final class Clerk {
     String more = against.size() > NAMED ? "; and " + (against.size() - NAMED) + " more" : "";
     return new RegisterRefusal(
         (one
-                ? "an entry would no longer hold: "
-                : against.size() + " entries would no longer hold: ")
+                ? "an entry hangs on it and would no longer hold: "
+                : against.size() + " entries hang on it and would no longer hold: ")
             + String.join("; ", reasons)
             + more
             + ". Amend or strike "

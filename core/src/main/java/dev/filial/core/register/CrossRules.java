@@ -56,11 +56,12 @@ final class CrossRules {
     if (!birth.stoodElsewhere()) {
       throw birth.refusal(References.described(book, parent), role, cross.code(), day);
     }
-    if (!References.resolved(book, parent).neverHeld()) {
+    PartialDate came = birth.day();
+    if (came != null && !References.resolved(book, parent).neverHeld()) {
       warnings.add(
           References.described(book, parent)
-              + " came on "
-              + birth.day()
+              + " came "
+              + came.inWords()
               + ", after the cross of "
               + day
               + "; right only if it was used where it stood before");
@@ -78,12 +79,12 @@ final class CrossRules {
           References.described(book, code)
               + ", the "
               + role
-              + ", was "
+              + ", "
               + (parent.fate() == Fate.GIVEN
-                  ? "given away"
-                  : parent.fate() == Fate.DEAD ? "dead" : "gone")
-              + " on "
-              + parent.until()
+                  ? "was given away"
+                  : parent.fate() == Fate.DEAD ? "died" : "was gone")
+              + " "
+              + parent.until().inWords()
               + (role.equals("pollen parent")
                   ? "; right if its pollen was stored, which the entry can say"
                   : "; see whether the date is right"));
@@ -142,7 +143,7 @@ final class CrossRules {
   }
 
   private void requireEvenGametes(Pollinated cross, List<Descent> cases) {
-    if (book.isAllDiploid()) {
+    if (book.isAllDiploid() && cross.seedSets() == null && cross.pollenSets() == null) {
       return;
     }
     SetsOf sets = SetsOf.in(book, List.of(cross.code()));
@@ -151,18 +152,46 @@ final class CrossRules {
       if (sexual.form() != Descent.Form.SEXUAL) {
         continue;
       }
-      if (sexual.seedSets() == 0) {
-        requireEven(cross, sets, sexual.seed(), "egg");
-      }
-      if (sexual.pollenSets() == 0 && sexual.pollen() != null) {
-        requireEven(cross, sets, sexual.pollen(), "pollen");
+      requireGamete(cross, sets, sexual.seed(), sexual.seedSets(), "egg");
+      if (sexual.pollen() != null) {
+        boolean accident =
+            sexual.route() == Route.SELFING && !(cross.pollen() instanceof Pollen.Itself);
+        requireGamete(
+            cross,
+            sets,
+            sexual.pollen(),
+            sexual.pollenSets(),
+            accident ? "pollen that selfed it" : "pollen");
       }
     }
   }
 
-  private void requireEven(Pollinated cross, SetsOf sets, Code parent, String gamete) {
+  private void requireGamete(
+      Pollinated cross, SetsOf sets, Code parent, int stated, String gamete) {
     OptionalInt ploidy = sets.ploidy(parent);
-    if (ploidy.isPresent() && ploidy.getAsInt() % 2 == 1) {
+    if (ploidy.isEmpty()) {
+      return;
+    }
+    if (stated > ploidy.getAsInt()) {
+      throw new RegisterRefusal(
+          References.described(book, parent)
+              + " has "
+              + ploidy.getAsInt()
+              + " chromosome sets, so its "
+              + gamete
+              + " cannot have carried "
+              + stated
+              + "; state at most that, or correct its ploidy");
+    }
+    if (stated == 0 && ploidy.getAsInt() % 2 == 1) {
+      if (gamete.contains("selfed")) {
+        throw new RegisterRefusal(
+            References.described(book, parent)
+                + " has "
+                + ploidy.getAsInt()
+                + " chromosome sets, and what selfs of it carry cannot be reckoned; leave the share"
+                + " of selfs out and write it into the remark");
+      }
       throw new RegisterRefusal(
           References.described(book, parent)
               + " has "

@@ -72,9 +72,9 @@ final class Descents {
       add(cases, cross, Route.OPEN_POLLINATION, unknown, null);
     }
     if (!(pollen instanceof Pollen.Itself)) {
-      add(cases, cross, Route.SELFING, cross.selfs(), cross.seedParent());
+      addAccident(cases, cross, Route.SELFING, cross.selfs(), cross.seedParent());
     }
-    add(cases, cross, Route.STRAY, cross.strays(), null);
+    addAccident(cases, cross, Route.STRAY, cross.strays(), null);
     if (!cross.apomixis().isZero()) {
       cases.add(Descent.copy(Route.APOMIXIS, cross.apomixis(), cross.seedParent()));
     }
@@ -83,6 +83,22 @@ final class Descents {
 
   private static void add(
       List<Descent> cases, Pollinated cross, Route route, Fraction share, @Nullable Code pollen) {
+    add(cases, cross, route, share, pollen, cross.pollenSets() == null ? 0 : cross.pollenSets());
+  }
+
+  /** What the pollen carried was said of the pollen that was meant, and not of any other. */
+  private static void addAccident(
+      List<Descent> cases, Pollinated cross, Route route, Fraction share, @Nullable Code pollen) {
+    add(cases, cross, route, share, pollen, 0);
+  }
+
+  private static void add(
+      List<Descent> cases,
+      Pollinated cross,
+      Route route,
+      Fraction share,
+      @Nullable Code pollen,
+      int pollenSets) {
     if (!share.isZero()) {
       cases.add(
           new Descent(
@@ -92,7 +108,7 @@ final class Descents {
               cross.seedParent(),
               cross.seedSets() == null ? 0 : cross.seedSets(),
               pollen,
-              cross.pollenSets() == null ? 0 : cross.pollenSets()));
+              pollenSets));
     }
   }
 

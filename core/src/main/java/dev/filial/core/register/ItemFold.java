@@ -172,8 +172,10 @@ final class ItemFold {
       leave(number, recorded.count(), recorded.fate(), recorded.date());
       return;
     }
+    // Recorded a second time, it is still the first day that counts.
+    boolean again = fate == recorded.fate() && until != null;
     fate = recorded.fate();
-    until = fate.isHere() ? null : recorded.date();
+    until = fate.isHere() ? null : again ? until : recorded.date();
     if (!fate.isHere() && count != null) {
       count = Count.of(0);
     }

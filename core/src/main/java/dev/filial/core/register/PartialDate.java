@@ -88,6 +88,11 @@ public record PartialDate(int year, int month, int day) {
     return latest().isBefore(other.earliest());
   }
 
+  /** Within a sentence: {@code on 2024-03-04}, but {@code in 2024-03}. */
+  public String inWords() {
+    return (day == 0 ? "in " : "on ") + this;
+  }
+
   /** ISO 8601, as much as is known. */
   @Override
   public String toString() {

@@ -21,7 +21,10 @@ final class References {
     }
     if (item.get().struck()) {
       throw new RegisterRefusal(
-          code.text() + " was struck with entry " + item.get().entry() + "; name another");
+          code.text()
+              + " is struck with entry "
+              + item.get().entry()
+              + "; name another in its place");
     }
     return item.get();
   }

@@ -82,6 +82,7 @@ final class Rules {
       checkFound(found);
     } else if (statement instanceof FateRecorded fate) {
       fate.codes().forEach(code -> stock.checkFate(code, fate.date()));
+      warnIfGoneAlready(number, fate);
       warnIfJoined(fate.codes());
     } else if (statement instanceof Moved moved) {
       moved.codes().forEach(this::requireThing);
@@ -107,6 +108,26 @@ final class Rules {
       stock.checkTally(tallied);
       TraitDeclared trait = requireTrait(tallied.trait());
       tallied.counts().keySet().forEach(state -> TraitValues.requireState(trait, state));
+    }
+  }
+
+  private void warnIfGoneAlready(long number, FateRecorded fate) {
+    if (fate.fate().isHere() || fate.count() != null) {
+      return;
+    }
+    for (Code code : fate.codes()) {
+      for (long other : book.entriesOn(Subject.of(code))) {
+        if (other != number
+            && book.effective(other).orElse(null) instanceof FateRecorded before
+            && !before.fate().isHere()
+            && before.count() == null) {
+          warnings.add(
+              code.text()
+                  + " was gone already, by entry "
+                  + other
+                  + "; if this says it better, amend that one");
+        }
+      }
     }
   }
 

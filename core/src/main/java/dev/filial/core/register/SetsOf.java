@@ -90,9 +90,10 @@ final class SetsOf {
       case DOUBLED -> 2 * seed;
       case SEXUAL -> {
         int egg = descent.seedSets() != 0 ? descent.seedSets() : seed / 2;
-        // Unknown pollen is taken to be of the seed parent's own ploidy.
+        // Unknown pollen is taken to be of the seed parent's own ploidy, and reduced.
         int parent = descent.pollen() == null ? seed : sets.getOrDefault(descent.pollen(), UNKNOWN);
-        int pollen = descent.pollenSets() != 0 ? descent.pollenSets() : parent / 2;
+        boolean halves = descent.pollen() != null || parent % 2 == 0;
+        int pollen = descent.pollenSets() != 0 ? descent.pollenSets() : halves ? parent / 2 : egg;
         yield egg == 0 || pollen == 0 ? UNKNOWN : egg + pollen;
       }
     };

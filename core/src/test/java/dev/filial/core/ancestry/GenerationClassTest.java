@@ -104,7 +104,7 @@ class GenerationClassTest {
     assertThat(text(PlantRecord.selfing("Y", "X"), f3, mixed))
         .isEqualTo(
             "complex: (F2 × F3 of E. agavoides × E. laui) × (F2 × F3 of E. agavoides × E. laui);"
-                + " 2 in it, 4 to 5 generations back to a pure plant");
+                + " 2 kinds in it, 4 to 5 generations back to a pure plant");
   }
 
   @Test
@@ -182,15 +182,15 @@ class GenerationClassTest {
     assertThat(text(PlantRecord.cross("X", "F1a", "BC1")))
         .isEqualTo(
             "complex: F1 (E. agavoides × E. laui) × BC1 to E. agavoides (donor E. laui);"
-                + " 2 in it, 2 to 3 generations back to a pure plant");
+                + " 2 kinds in it, 2 to 3 generations back to a pure plant");
     assertThat(text(PlantRecord.cross("X", "BC1", "L2")))
         .isEqualTo(
             "complex: BC1 to E. agavoides (donor E. laui) × E. laui, the other taxon;"
-                + " 2 in it, 1 to 3 generations back to a pure plant");
+                + " 2 kinds in it, 1 to 3 generations back to a pure plant");
     assertThat(text(PlantRecord.cross("X", "F2a", "A1")))
         .isEqualTo(
             "complex: F2 (E. agavoides × E. laui) × E. agavoides;"
-                + " 2 in it, 1 to 3 generations back to a pure plant");
+                + " 2 kinds in it, 1 to 3 generations back to a pure plant");
     assertThat(text(PlantRecord.cross("X", "F1a", "F2a"))).startsWith("F1 × F2 of E. agavoides");
   }
 

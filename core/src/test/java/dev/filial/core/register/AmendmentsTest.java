@@ -120,8 +120,9 @@ class AmendmentsTest {
     RegisterRefusal refusal = bench.refusal(struck(crossed));
     assertThat(refusal.entries()).contains(lot, pricked).doesNotContain(crossed);
     assertThat(refusal)
-        .hasMessageContaining("entries would no longer hold: entry " + lot + ": ")
-        .hasMessageContaining(code("26-001").text() + " was struck with entry 5; name another")
+        .hasMessageContaining("entries hang on it and would no longer hold: entry " + lot + ": ")
+        .hasMessageContaining(
+            code("26-001").text() + " is struck with entry 5; name another in its place")
         .hasMessageContaining(". Amend or strike these first");
     assertThat(bench.refusal(struck(pricked)).entries()).containsExactly(onwards);
     assertThat(bench.refusal(struck(lot)).entries()).containsExactly(tray);

@@ -153,7 +153,7 @@ class CrossRulesTest {
       assertThat(bench.warnings(cross("26-002", "24-001", "26-001", "2026-03")))
           .singleElement()
           .asString()
-          .contains("came on 2026-05, after the cross of 2026-03; right only if it was used where");
+          .contains("came in 2026-05, after the cross of 2026-03; right only if it was used where");
     }
 
     @Test
@@ -215,7 +215,7 @@ class CrossRulesTest {
       assertThat(bench.warnings(cross("27-002", "24-001", "24-002", "2027-03")))
           .containsExactly(
               code("24-002").text()
-                  + " (Echeveria agavoides), the pollen parent, was dead on 2026-11; right if its"
+                  + " (Echeveria agavoides), the pollen parent, died in 2026-11; right if its"
                   + " pollen was stored, which the entry can say");
       assertThat(
               bench.warnings(
@@ -232,7 +232,7 @@ class CrossRulesTest {
                   cross("27-002", "24-001", pollen("24-002"), "2027-03", null, null, true)))
           .singleElement()
           .asString()
-          .contains("the seed parent, was given away on 2026-11; see whether the date is right");
+          .contains("the seed parent, was given away in 2026-11; see whether the date is right");
     }
   }
 
@@ -339,7 +339,7 @@ class CrossRulesTest {
       RegisterRefusal refusal = bench.refusal(taxon("Echeveria laui", 3));
       assertThat(refusal.entries()).containsExactly(crossed, 6L);
       assertThat(refusal)
-          .hasMessageContaining("2 entries would no longer hold: entry 4: ")
+          .hasMessageContaining("2 entries hang on it and would no longer hold: entry 4: ")
           .hasMessageContaining("(Echeveria laui) has 3 chromosome sets")
           .hasMessageContaining("Amend or strike these first");
       assertThat(bench.book.accepted("Echeveria laui").ploidy()).isNull();

@@ -236,6 +236,10 @@ class RulesPageTest {
             bench -> bench.say(joined("25-001-2", "25-001-3")),
             fate("25-001-3", Fate.DEAD, "2027")),
         warned(
+            "a plant that was gone already",
+            bench -> bench.say(fate("24-002", Fate.DEAD, "2026-04")),
+            fate("24-002", Fate.DEAD, "2026-11")),
+        warned(
             "a declared taxon that is read as another",
             bench -> {
               bench.say(taxon("Echeveria laui", 2));

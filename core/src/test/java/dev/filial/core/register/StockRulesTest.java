@@ -62,7 +62,7 @@ class StockRulesTest {
       RegisterRefusal refusal = bench.refusal(amended(harvested, harvest(lot, "2025-06-01", "20")));
       assertThat(refusal)
           .hasMessage(
-              "an entry would no longer hold: entry 6: "
+              "an entry hangs on it and would no longer hold: entry 6: "
                   + lot
                   + " held 20 when 30 left it; count it again first, or mend the number. Amend or"
                   + " strike it first");
@@ -308,7 +308,7 @@ class StockRulesTest {
                   + " number, "
                   + code("25-001-4").text());
       assertThat(bench.refusal(observed("25-001-2", "edge", "red")))
-          .hasMessageContaining("was struck with entry 7; name another");
+          .hasMessageContaining("is struck with entry 7; name another in its place");
     }
 
     @Test
