@@ -49,8 +49,8 @@ final class LabelOptions {
         words.option(
             "--generation",
             "F1",
-            "Of a hybrid: F1, F2 ... or BC1 ..., as it was said; for a backcross the first --makeup"
-                + " is the taxon crossed back to.",
+            "Of a hybrid: F1, F2 ... or BC1 ..., as it was said; a backcross is to the taxon it has"
+                + " more of.",
             RecordReadings.LINE);
     ploidy =
         words.option(

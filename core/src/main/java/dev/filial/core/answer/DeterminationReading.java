@@ -135,7 +135,8 @@ public final class DeterminationReading {
       notes.add(
           generation
               + " is kept as it was said, but no generation is counted from it until the shares of"
-              + " its two taxa are stated, for a backcross the recurrent one first");
+              + " its two taxa are stated; a backcross is to the one it has more of, of even shares to"
+              + " the first");
     }
     return generation;
   }

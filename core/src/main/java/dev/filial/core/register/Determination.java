@@ -18,7 +18,8 @@ import org.jspecify.annotations.Nullable;
  * @param makeup stated shares per taxon of a hybrid; what is missing to 1 is unknown; empty when
  *     nothing was stated
  * @param generation the generation the donor stated: {@code F1}, {@code F2} … or {@code BC1} …, the
- *     taxa being those of {@code makeup}, for a backcross the recurrent one first; null when none
+ *     taxa being those of {@code makeup}, a backcross being to the one it has more of, of even
+ *     shares to the first; null when none
  * @param ploidy chromosome sets, 1 to 32, where this plant's differ from its taxon's; null when not
  *     stated
  */

@@ -107,6 +107,15 @@ class ExpectedAncestryTest {
     assertThat(shares.unknown()).isEqualTo(Fraction.of(1, 5));
   }
 
+  /** An egg that was not reduced says nothing of the bee's pollen, which is taken to be reduced. */
+  @Test
+  void unknownPollenOnAnUnreducedEggIsReduced() {
+    ExpectedAncestry triploid =
+        ask("T", LAUI, PlantRecord.cross("T", Gamete.unreduced("L", 2), Gamete.unknown()));
+    assertThat(triploid.shares().of("E. laui")).isEqualTo(Fraction.of(2, 3));
+    assertThat(triploid.shares().unknown()).isEqualTo(Fraction.of(1, 3));
+  }
+
   @Test
   void aTetraploidSeedParentGivesTwoThirds() {
     ExpectedAncestry triploid =

@@ -238,6 +238,46 @@ class GenerationClassTest {
         .endsWith("not the same plant each time");
   }
 
+  /** Backcrossed to two plants, the one and the other, then crossed: that is known. */
+  @Test
+  void twoBackcrossesToDifferentPlantsWereNotToTheSame() {
+    PlantRecord f1 =
+        new PlantRecord(
+            "H",
+            Founder.hybrid(Makeup.unknown())
+                .withStated(StatedGeneration.f1("E. agavoides", "E. laui")));
+    assertThat(
+            text(
+                PlantRecord.cross("X", "a", "b"),
+                f1,
+                PlantRecord.cross("a", "H", "L1"),
+                PlantRecord.cross("b", "H", "L2")))
+        .contains("BC1F2 to E. laui", "not the same plant each time");
+  }
+
+  /** Seven plants in a mix are two thousand ways after four generations, all of one class. */
+  @Test
+  void whicheverPlantsOfAMixItWasTheClassIsCertain() {
+    List<PlantRecord> records = new ArrayList<>(List.of(PlantRecord.pure("D", "E. laui")));
+    for (int i = 1; i <= 7; i++) {
+      records.add(PlantRecord.pure("T" + i, "E. agavoides"));
+    }
+    String before = "D";
+    for (int generation = 0; generation <= 4; generation++) {
+      Case[] cases = new Case[7];
+      for (int i = 1; i <= 7; i++) {
+        cases[i - 1] = Case.cross(Fraction.of(1, 7), Route.POLLEN_MIX, before, "T" + i);
+      }
+      before = "G" + generation;
+      records.add(PlantRecord.seedling(before, cases));
+    }
+    GenerationClassifier classifier = GenerationClassifier.of(Pedigree.of(records));
+
+    assertThat(classifier.classOf("G2").label()).isEqualTo("BC2");
+    assertThat(classifier.classOf("G4").label()).isEqualTo("BC4");
+    assertThat(classifier.classOf("G4").text()).contains("whether to the same plant is not known");
+  }
+
   @Test
   void aPlantOfAHybridTaxonIsNeverPure() {
     PlantRecord hybrid = PlantRecord.hybrid("H", Makeup.pure("E. ×imbricata"));
