@@ -65,6 +65,9 @@ public final class FindCommand implements BenchCommand {
     public void show(Screen screen) {
       if (matches.isEmpty()) {
         screen.say("Nothing in this register fits \"" + text + "\".");
+        screen.next(
+            "write _ for each character of a code that cannot be read, as 26-0_3; or the beginning"
+                + " of a name");
         return;
       }
       Table table =

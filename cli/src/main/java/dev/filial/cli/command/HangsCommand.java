@@ -80,7 +80,7 @@ public final class HangsCommand implements BenchCommand {
         screen.field(
             "left the house", gift.text() + (gift.date() == null ? "" : ", " + gift.date()));
       }
-      screen.next("if it was wrong: filial amend " + said.entry());
+      screen.next("if it was wrong: filial amend " + said.entry() + " PROPERTY=VALUE --why WHY");
     }
 
     /** What is alike in all but its number stands on one line. */

@@ -8,6 +8,7 @@ import dev.filial.cli.frame.OpenRegister.Writing;
 import dev.filial.cli.frame.Recorded;
 import dev.filial.cli.frame.Words;
 import dev.filial.core.register.Accepted;
+import dev.filial.core.register.Subject;
 import dev.filial.core.register.TaxonRenamed;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -39,6 +40,11 @@ public final class RenameCommand implements BenchCommand {
   }
 
   private Answer record(Writing writing) {
+    Subject before = Subject.taxon(old.get());
+    if (writing.view().entriesMentioning(before).isEmpty()
+        && writing.view().entriesOn(before).isEmpty()) {
+      writing.note("nothing here bears the name " + old.get().strip() + "; see how it is spelt");
+    }
     Accepted accepted =
         writing.append(
             new TaxonRenamed(

@@ -185,6 +185,13 @@ class CorrectVerbsTest {
   }
 
   @Test
+  void aNameThatNothingBearsIsNoted() {
+    assertThat(bench.type("rename", "Echeveria lavi", "Echeveria nova").err())
+        .contains("nothing here bears the name Echeveria lavi");
+    assertThat(bench.type("rename", "Echeveria laui", "Echeveria nova").err()).isEmpty();
+  }
+
+  @Test
   void historyOfAPlantListsWhatSpeaksOfIt() {
     assertThat(bench.done("history", "26-001"))
         .contains("26-001M acquired", "26-001M × 26-002N")

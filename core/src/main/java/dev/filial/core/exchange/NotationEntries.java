@@ -1,6 +1,7 @@
 package dev.filial.core.exchange;
 
 import dev.filial.core.name.Code;
+import dev.filial.core.name.CodeException;
 import dev.filial.core.name.NameException;
 import dev.filial.core.name.Notation;
 import dev.filial.core.number.Fraction;
@@ -20,6 +21,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -151,7 +153,20 @@ public final class NotationEntries {
     return code.seedling(1);
   }
 
+  /** The plant that the name is the code of. */
+  private Optional<Code> coded(String name) {
+    try {
+      return view.resolved(Code.parse(name)).filter(item -> item.kind().isPlant()).map(Item::code);
+    } catch (CodeException e) {
+      return Optional.empty(); // a name, as nearly all are
+    }
+  }
+
   private Code plant(String name) {
+    Optional<Code> coded = coded(name);
+    if (coded.isPresent()) {
+      return coded.get();
+    }
     Set<Code> bearing = new LinkedHashSet<>();
     view.named(name, Integer.MAX_VALUE)
         .forEach(

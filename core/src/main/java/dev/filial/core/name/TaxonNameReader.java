@@ -155,6 +155,13 @@ final class TaxonNameReader {
               + word
               + ".");
     }
+    if (token.isLower() && TaxonName.isEpithet(word) && tokens.size() == 1) {
+      return error(
+          token,
+          "a name begins with its genus, as Echeveria agavoides. Write the genus before "
+              + word
+              + ".");
+    }
     if (word.startsWith("(")) {
       return error(
           token,

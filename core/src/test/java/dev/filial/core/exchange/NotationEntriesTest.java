@@ -65,6 +65,16 @@ class NotationEntriesTest {
   }
 
   @Test
+  void aCodeOfThisRegisterIsThatPlant() {
+    NotationEntries first = record("Amber/Coral", Map.of());
+    String amber = first.sources().get("Amber").text();
+    NotationEntries again = record("\"" + amber + "\"/Dusk", Map.of());
+
+    assertThat(again.sources().get(amber)).isEqualTo(Code.parse(amber));
+    assertThat(again.added()).doesNotContain(Code.parse(amber));
+  }
+
+  @Test
   void aRepeatedNameIsOnePlant() {
     NotationEntries entries = record("Amber*3/Coral", Map.of());
     assertThat(entries.sources()).hasSize(2);
