@@ -97,6 +97,14 @@ public final class PartCommand implements BenchCommand {
                 taxon.get().map(Determination::of).orElse(Determination.UNKNOWN),
                 day,
                 reason));
+    if (taxon.get().isEmpty() && !second.isSeedling()) {
+      writing.note(
+          "nothing is known of "
+              + second.text()
+              + " now, nor of what comes of it; part with --taxon, or put it in: filial amend "
+              + accepted.entry().number()
+              + " taxon=TAXON --why WHY");
+    }
     return Recorded.of(
             writing, accepted, second, "what is said of it now: filial history " + quoted(second))
         .withTag(writing.view(), second);
