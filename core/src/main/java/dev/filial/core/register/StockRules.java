@@ -78,6 +78,39 @@ final class StockRules {
     Item item = References.thing(book, reading.code());
     requireNotBefore(date, reading.code(), "it was sown or potted");
     warnIfMoreCameUp(reading, item);
+    warnIfMoreAlive(reading);
+  }
+
+  /** As many can be alive as ever came up there, by the last count of those. */
+  private void warnIfMoreAlive(Counted.Reading reading) {
+    Count alive = reading.alive();
+    if (alive == null || !alive.isExact()) {
+      return;
+    }
+    long cameUp = -1;
+    for (long entry : book.entriesOn(Subject.of(reading.code()))) {
+      if (book.effective(entry).orElse(null) instanceof Counted counted) {
+        for (Counted.Reading other : counted.readings()) {
+          Count up = other.germinated();
+          if (other.code().equals(reading.code())
+              && up != null
+              && up.isExact()
+              && up.size().isPresent()) {
+            cameUp = Math.max(cameUp, up.size().getAsLong());
+          }
+        }
+      }
+    }
+    if (cameUp >= 0 && alive.size().orElse(0) > cameUp) {
+      warnings.add(
+          "more are alive in "
+              + reading.code().text()
+              + " ("
+              + alive
+              + ") than came up ("
+              + cameUp
+              + "); see which count is wrong, or whether more came up since");
+    }
   }
 
   private void warnIfMoreCameUp(Counted.Reading reading, Item item) {

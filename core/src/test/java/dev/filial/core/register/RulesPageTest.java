@@ -200,6 +200,11 @@ class RulesPageTest {
             cross("26-002", "24-001", "26-001", "2026-03")),
         warned("more come up than was sown", bench -> {}, germinated("25-001 S1", "2025-10", "31")),
         warned(
+            "more alive than came up",
+            bench -> bench.say(germinated("25-001 S1", "2025-10", "18")),
+            new Counted(
+                null, List.of(new Counted.Reading(code("25-001 S1"), null, Count.of(20))), null)),
+        warned(
             "more flowers set or failed than were tried",
             bench ->
                 bench.say(
