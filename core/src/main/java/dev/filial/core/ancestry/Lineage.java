@@ -67,13 +67,31 @@ record Lineage(
   static Lineage founder(Founder founder, int plant, String code, Level level) {
     return switch (level) {
       case TAXON -> ofTaxon(founder, plant, code);
-      case CULTIVAR -> ofSource(founder.cultivar(), plant, code + " has no cultivar name");
+      case CULTIVAR -> ofSource(cultivar(founder), plant, code + " has no cultivar name");
       case FIELD_NUMBER ->
           founder.standing() == Standing.PURE
-              ? ofSource(founder.fieldNumber(), plant, code + " has no field number")
+              ? ofSource(fieldNumber(founder), plant, code + " has no field number")
               : unclassified(code + " is not stated to be pure", plant);
       case PLANT -> ofSource(code, plant, "");
     };
+  }
+
+  /** With its genus: two genera may each have a cultivar of that name. */
+  private static @Nullable String cultivar(Founder founder) {
+    String quoted = founder.cultivar() == null ? null : "'" + founder.cultivar() + "'";
+    if (quoted == null || founder.makeup().shares().size() != 1) {
+      return quoted;
+    }
+    String taxon = founder.makeup().shares().firstKey();
+    int space = taxon.indexOf(' ');
+    return (space < 0 ? taxon : taxon.substring(0, space)) + " " + quoted;
+  }
+
+  /** With its taxon: under one number several may have been collected. */
+  private static @Nullable String fieldNumber(Founder founder) {
+    return founder.fieldNumber() == null
+        ? null
+        : founder.makeup().shares().firstKey() + " " + founder.fieldNumber();
   }
 
   private static Lineage ofTaxon(Founder founder, int plant, String code) {

@@ -42,7 +42,7 @@ public record Linkage(
    * @throws IllegalArgumentException if a count is negative or all are 0
    */
   public static Linkage inF2(Phase phase, long both, long first, long second, long neither) {
-    double n = requireFamily(both, first, second, neither);
+    double n = Counts.total(both, first, second, neither);
     double b = both - 2.0 * (first + second) - neither;
     double free = (b + Math.sqrt(b * b + 8.0 * n * neither)) / (2 * n);
     // Beyond a quarter the recombination would exceed a half, which linkage cannot.
@@ -72,7 +72,7 @@ public record Linkage(
    * @throws IllegalArgumentException if a count is negative or both are 0
    */
   public static Linkage inBackcross(long parental, long recombined) {
-    double n = requireFamily(parental, recombined);
+    double n = Counts.total(parental, recombined);
     double r = Math.min(0.5, recombined / n);
     double error = Math.sqrt(r * (1 - r) / n);
     double lod = times(recombined, r) + times(parental, 1 - r) - n * Math.log(0.5);
@@ -81,19 +81,5 @@ public record Linkage(
 
   private static double times(long count, double probability) {
     return count == 0 ? 0 : count * Math.log(probability);
-  }
-
-  private static long requireFamily(long... counts) {
-    long sum = 0;
-    for (long count : counts) {
-      if (count < 0) {
-        throw new IllegalArgumentException("a count of " + count + "; counts are 0 or more");
-      }
-      sum = Math.addExact(sum, count);
-    }
-    if (sum == 0) {
-      throw new IllegalArgumentException("a family of none; there is nothing to estimate from");
-    }
-    return sum;
   }
 }

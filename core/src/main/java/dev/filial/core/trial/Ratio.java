@@ -119,16 +119,6 @@ public record Ratio(List<Fraction> shares) {
               + text()
               + "; give one for each class, 0 if none was seen");
     }
-    long sum = 0;
-    for (long count : counts) {
-      if (count < 0) {
-        throw new IllegalArgumentException("a count of " + count + "; counts are 0 or more");
-      }
-      sum = Math.addExact(sum, count);
-    }
-    if (sum == 0) {
-      throw new IllegalArgumentException("a family of none; there is nothing to test");
-    }
-    return sum;
+    return Counts.total(counts);
   }
 }

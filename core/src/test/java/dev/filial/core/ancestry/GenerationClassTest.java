@@ -374,12 +374,29 @@ class GenerationClassTest {
     assertThat(classes.classOf("F2").text()).isEqualTo("pure E. agavoides, raised from seed");
     assertThat(classes.by(Level.PLANT).classOf("F2").text()).isEqualTo("F2 of P × Q, by selfing");
     assertThat(classes.by(Level.CULTIVAR).classOf("F2").text())
-        .isEqualTo("F2 of Ruby × Jade, by selfing");
+        .isEqualTo("F2 of E. 'Ruby' × E. 'Jade', by selfing");
     assertThat(classes.by(Level.FIELD_NUMBER).classOf("F2").text())
-        .isEqualTo("F2 of KB 12 × KB 30, by selfing");
+        .isEqualTo("F2 of E. agavoides KB 12 × E. agavoides KB 30, by selfing");
     assertThat(classes.by(Level.CULTIVAR).classOf("A1").text())
         .isEqualTo("no generation class: A1 has no cultivar name");
     assertThat(classes.by(Level.FIELD_NUMBER).classOf("A1").text())
         .isEqualTo("no generation class: A1 has no field number");
+  }
+
+  /** A cultivar's name is its own within its genus alone; a field number may cover two species. */
+  @Test
+  void likeNamesInTwoGeneraAreTwoSources() {
+    PlantRecord one =
+        new PlantRecord(
+            "P", Founder.pure("Echeveria laui").withCultivar("Lola").withFieldNumber("FO 12"));
+    PlantRecord other =
+        new PlantRecord(
+            "Q",
+            Founder.pure("Graptopetalum bellum").withCultivar("Lola").withFieldNumber("FO 12"));
+    GenerationClassifier classes = classifier(one, other, PlantRecord.cross("X", "P", "Q"));
+
+    assertThat(classes.by(Level.CULTIVAR).classOf("X").text())
+        .isEqualTo("F1 of Echeveria 'Lola' × Graptopetalum 'Lola'");
+    assertThat(classes.by(Level.FIELD_NUMBER).classOf("X").label()).isEqualTo("F1");
   }
 }

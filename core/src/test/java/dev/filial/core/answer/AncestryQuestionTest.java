@@ -190,7 +190,8 @@ class AncestryQuestionTest {
     AncestryQuestion.Ancestry answer =
         AncestryQuestion.of(bench.store).withGenerationBy(Level.FIELD_NUMBER).ask(cross);
 
-    assertThat(answer.generationInWords()).isEqualTo("F1 of KB 12 × KB 40");
+    assertThat(answer.generationInWords())
+        .isEqualTo("F1 of Echeveria laui KB 12 × Echeveria laui KB 40");
   }
 
   @Test
@@ -202,7 +203,8 @@ class AncestryQuestionTest {
     AncestryQuestion byCultivar = AncestryQuestion.of(bench.store).withGenerationBy(Level.CULTIVAR);
 
     assertThat(bench.generation(cross)).isEqualTo("pure");
-    assertThat(byCultivar.ask(cross).generationInWords()).isEqualTo("F1 of Rotrand × Mondlicht");
+    assertThat(byCultivar.ask(cross).generationInWords())
+        .isEqualTo("F1 of Echeveria 'Rotrand' × Echeveria 'Mondlicht'");
     assertThat(byCultivar.ask(packet).generationInWords()).contains("has no cultivar name");
   }
 
