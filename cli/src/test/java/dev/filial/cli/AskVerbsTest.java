@@ -251,8 +251,8 @@ class AskVerbsTest {
     assertThat(told("tag", "24-007-1"))
         .isEqualTo(
             """
-            front       24-007E-1 25 MAY 24
-                        22-009R-1 × Rosa BC1
+            front       24-007E-1  25 MAY 24
+                        22-009R-1 × Rosa  BC1
             back        Morgenrot
             buried end  24-007E-1
             """);
@@ -261,7 +261,7 @@ class AskVerbsTest {
         .contains("KB 22-003J");
     assertThat(told("tag", "22-009", "--machine")).startsWith("KB22009R");
     assertThat(told("tag", "22-009-1", "--lines", "1", "--sides", "1", "--ascii"))
-        .contains("22-009R-1 Rosa x Anna")
+        .contains("22-009R-1  Rosa x Anna")
         .contains("no room for  F1");
     assertThat(json("tag", "22-001").get("tags").get(0).get("text").get("front")).isNotEmpty();
     refused(1, "a label has 7 to 1000 columns", "tag", "22-001", "--columns", "3");

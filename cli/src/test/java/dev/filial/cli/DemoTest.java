@@ -50,7 +50,7 @@ class DemoTest {
     assertThat(outcome.out())
         .startsWith("Wrote 186 entries to bench.register: five seasons of Echeveria")
         .contains("All of it is invented")
-        .contains("    KB 26-013E H2 BC2\n    Morgenrot × Rosa\n")
+        .contains("    KB 26-013E H2  BC2\n    Morgenrot × Rosa\n")
         .contains("24-007E-1: BC1 to Echeveria laui")
         .containsPattern("Echeveria laui +3/4  75 %")
         .containsPattern("22-009R-1 +22-001E × 22-003J")

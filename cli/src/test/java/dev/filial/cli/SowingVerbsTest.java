@@ -45,8 +45,8 @@ class SowingVerbsTest {
                 Entry 187: 26-012D S1: 40 seeds of 26-012D H1 sown into 26-012D P1, 26-012D P2
                 on pumice.
                 Write on the tags, each of which is one line here, | where a new line begins:
-                    26-012D P1 Lilo × Rosa | 15 JUN 26 F1
-                    26-012D P2 Lilo × Rosa | 15 JUN 26 F1
+                    26-012D P1  Lilo × Rosa | 15 JUN 26  F1
+                    26-012D P2  Lilo × Rosa | 15 JUN 26  F1
                 Next: when they come up: filial count "26-012D P1" --up COUNT
                 """,
                 ""));
@@ -197,7 +197,7 @@ class SowingVerbsTest {
 
     assertThat(outcome.out())
         .startsWith("Entry 187: 26-013E-8 to -9 numbered from 26-013E P3.\n")
-        .contains("    26-013E-8 4 APR 26 BC2 | Morgenrot × Rosa\n")
+        .contains("    26-013E-8  4 APR 26  BC2 | Morgenrot × Rosa\n")
         .endsWith("Next: see one of them: filial show 26-013E-8\n");
     assertThat(json("number", "26-013 P1", "1", "--json").get("codes").toString())
         .isEqualTo("[\"26-013E-10\"]");

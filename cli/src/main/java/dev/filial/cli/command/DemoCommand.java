@@ -9,6 +9,7 @@ import dev.filial.cli.frame.Reading;
 import dev.filial.cli.frame.Words;
 import dev.filial.cli.screen.Screen;
 import dev.filial.cli.screen.Table;
+import dev.filial.cli.screen.Wrap;
 import dev.filial.core.answer.AncestryQuestion;
 import dev.filial.core.answer.AncestryQuestion.Ancestry;
 import dev.filial.core.answer.Finding;
@@ -133,7 +134,7 @@ public final class DemoCommand implements BenchCommand {
               "Seed of her second backcross goes to a friend. What to write on the packet "
                   + packet.text()
                   + ", mark first, since it leaves the house?");
-      packetLabel.forEach(line -> screen.indented(2, line));
+      packetLabel.forEach(line -> screen.indented(2, Wrap.keepingDoubleSpaces(line)));
       screen.blank().say("What is in the seedling " + ancestry.code().text() + "?");
       new AncestryCommand.Told(ancestry).show(screen);
       screen

@@ -3,6 +3,7 @@ package dev.filial.cli.command;
 import dev.filial.cli.frame.Answer;
 import dev.filial.cli.frame.OpenRegister;
 import dev.filial.cli.screen.Screen;
+import dev.filial.cli.screen.Wrap;
 import dev.filial.core.answer.TagQuestion;
 import dev.filial.core.answer.Telling;
 import dev.filial.core.name.Code;
@@ -80,7 +81,7 @@ record RecordedTags(
       screen.tag(tags.get(0).lines().toArray(String[]::new));
     } else if (!tags.isEmpty()) {
       screen.say("Write on the tags, each of which is one line here, | where a new line begins:");
-      lines().forEach(line -> screen.indented(2, line));
+      lines().forEach(line -> screen.indented(2, Wrap.keepingDoubleSpaces(line)));
     }
     if (!next.isEmpty()) {
       screen.next(next);

@@ -7,6 +7,7 @@ import dev.filial.cli.frame.OpenRegister;
 import dev.filial.cli.frame.Reading;
 import dev.filial.cli.frame.Words;
 import dev.filial.cli.screen.Screen;
+import dev.filial.cli.screen.Wrap;
 import dev.filial.core.answer.Finding;
 import dev.filial.core.answer.TagQuestion;
 import dev.filial.core.answer.TagQuestion.Tag;
@@ -99,7 +100,7 @@ public final class TagCommand implements BenchCommand {
     private static void lines(Screen screen, String side, List<String> lines) {
       String name = side;
       for (String line : lines) {
-        screen.field(name, line);
+        screen.field(name, Wrap.keepingDoubleSpaces(line));
         name = "";
       }
     }

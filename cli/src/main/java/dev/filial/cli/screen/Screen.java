@@ -128,11 +128,11 @@ public final class Screen {
   public Screen tag(String... lines) {
     flush();
     if (lines.length == 1) {
-      lead("Write on the tag:", lines[0]);
+      lead("Write on the tag:", Wrap.keepingDoubleSpaces(lines[0]));
       return this;
     }
     line(strong("Write on the tag:"));
-    Arrays.stream(lines).forEach(text -> indented(2, text));
+    Arrays.stream(lines).forEach(text -> indented(2, Wrap.keepingDoubleSpaces(text)));
     return this;
   }
 

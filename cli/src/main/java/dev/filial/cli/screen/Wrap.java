@@ -82,6 +82,11 @@ public final class Wrap {
     return clean.toString();
   }
 
+  /** The text with its double spaces kept, as a label has them between what it says. */
+  public static String keepingDoubleSpaces(String text) {
+    return text.replace("  ", "" + NO_BREAK_SPACE + NO_BREAK_SPACE);
+  }
+
   private static boolean hasRunsOfSpaces(String text) {
     return text.contains("  ") || text.startsWith(" ") || text.endsWith(" ");
   }

@@ -36,7 +36,7 @@ class CrossVerbsTest {
             """
             Entry 5: 26-001M: 23-001A × 23-002C, 3 flowers.
             Write on the tag:
-                26-001M F1
+                26-001M  F1
                 Grey Lady × agavoides
             Next: when it has set or failed: filial fruit 26-001M --set COUNT
             """);

@@ -31,7 +31,7 @@ class PlantVerbsTest {
             """
             Entry 2: 26-001M acquired: Echeveria laui, KB 117, from Lena Muster.
             Write on the tag:
-                26-001M Echeveria laui
+                26-001M  Echeveria laui
                 KB 117
             Next: when it flowers: filial cross 26-001M POLLEN_PARENT
             """);
