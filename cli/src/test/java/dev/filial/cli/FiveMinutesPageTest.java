@@ -1,0 +1,42 @@
+package dev.filial.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.filial.cli.CommandLineRun.Outcome;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The handbook's first sitting, typed as it stands there. */
+class FiveMinutesPageTest {
+
+  @TempDir Path folder;
+
+  @Test
+  void whatThePageShowsIsWhatIsPrinted() throws IOException {
+    boolean inBlock = false;
+    int shown = 0;
+    Set<String> printed = new HashSet<>();
+    for (String line : Files.readAllLines(Path.of("..", "docs", "five-minutes.md"))) {
+      if (line.equals("```")) {
+        inBlock = !inBlock;
+        printed.clear();
+      } else if (inBlock && line.startsWith("$ filial ")) {
+        Outcome outcome =
+            new CommandLineRun()
+                .in(folder)
+                .run(CommandWords.of(line.substring(2)).toArray(String[]::new));
+        (outcome.out() + outcome.err()).lines().forEach(printed::add);
+      } else if (inBlock && !line.isBlank() && !line.contains("/home/klara")) {
+        // The folder is a grower's own; every other line is as the program prints it.
+        assertThat(printed).contains(line);
+        shown++;
+      }
+    }
+    assertThat(shown).isGreaterThan(25);
+  }
+}
