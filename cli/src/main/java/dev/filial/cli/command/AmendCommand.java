@@ -63,7 +63,10 @@ public final class AmendCommand implements BenchCommand {
             Setting.READING);
     whole =
         words.option(
-            "--as", "JSON", "The whole of what it should have said, as filial history shows it.");
+            "--as",
+            "JSON",
+            "The whole of what it should have said, as the body that filial history ENTRY --json"
+                + " shows.");
     why = new WhyOption(words);
     register = OpenRegister.toWrite(words);
     words

@@ -47,6 +47,20 @@ public final class DateWords {
    *     write
    */
   public LocalDate day(String text) {
+    LocalDate day = readDay(text);
+    requireNear(text, day);
+    return day;
+  }
+
+  /** A year typed wrong gives a code of that year, which is never free again. */
+  private void requireNear(String text, LocalDate day) {
+    if (day.isAfter(today.plusYears(1))) {
+      throw new IllegalArgumentException(
+          "\"" + text.strip() + "\" is far ahead of today; look at the year again");
+    }
+  }
+
+  private LocalDate readDay(String text) {
     String words = normalised(text);
     if (words.equals("today")) {
       return today;
@@ -83,6 +97,12 @@ public final class DateWords {
    *     write
    */
   public PartialDate partial(String text) {
+    PartialDate date = readPartial(text);
+    requireNear(text, date.earliest());
+    return date;
+  }
+
+  private PartialDate readPartial(String text) {
     String words = normalised(text);
     if (YEAR.matcher(words).matches()) {
       return new PartialDate(Integer.parseInt(words), 0, 0);
@@ -104,7 +124,7 @@ public final class DateWords {
               "\"%s\" could be a day or a month; write %s %s for the day, %s 20%02d for the month",
               text.strip(), number, name, name, Integer.parseInt(number) % 100));
     }
-    return PartialDate.of(day(text));
+    return PartialDate.of(readDay(text));
   }
 
   private static String normalised(String text) {

@@ -114,20 +114,12 @@ public final class OpenRegister {
       return Finding.in(book).one(text);
     }
 
-    /**
-     * Appends an entry and remembers its warnings.
-     *
-     * @throws Trouble if it speaks of a day more than a year ahead: a slip, and of a code too
-     */
+    /** Appends an entry and remembers its warnings, and that its day is still to come. */
     public Accepted append(Statement statement) {
-      PartialDate date = statement.date();
-      LocalDate day = date == null ? today : date.earliest();
-      if (day.isAfter(today.plusYears(1))) {
-        throw Trouble.refused(date + " is far ahead of today", "Look at the year again.");
-      }
       Accepted accepted = book.append(statement);
       warnings.addAll(accepted.warnings());
-      if (day.isAfter(today)) {
+      PartialDate date = statement.date();
+      if (date != null && date.earliest().isAfter(today)) {
         warnings.add(date + " has not come yet; if that is a slip: filial undo");
       }
       return accepted;

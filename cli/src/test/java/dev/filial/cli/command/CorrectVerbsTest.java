@@ -163,6 +163,17 @@ class CorrectVerbsTest {
   }
 
   @Test
+  void aPropertyIsPutRightByTheNameThatHistoryShows() {
+    bench.done("died", "26-001", "26-002");
+    assertThat(bench.done("history", "6").replaceAll(" +", " ")).contains("\ncodes.2 26-002N\n");
+
+    bench.done("amend", "6", "codes.2=26-003", "--why", "misread");
+
+    assertThat(bench.done("history", "6").replaceAll(" +", " "))
+        .contains("\ncodes.2 26-003P 26-002N\n");
+  }
+
+  @Test
   void amendingAStruckEntrySaysThatItIsInForceAgain() {
     bench.done("undo");
 
@@ -181,7 +192,9 @@ class CorrectVerbsTest {
   @Test
   void aDayThatHasNotComeIsNotedAndAFarOneRefused() {
     requireRefused(
-        bench.type("plant", "Echeveria laui", "--date", "2206-01-01"), 1, "far ahead of today");
+        bench.type("plant", "Echeveria laui", "--date", "2206-01-01"), 2, "far ahead of today");
+    assertThat(bench.type("plant", "Echeveria laui", "--date", "2026-12-24").err())
+        .contains("2026-12-24 has not come yet");
   }
 
   @Test

@@ -43,27 +43,18 @@ class UnevenCrossesTest {
 
   @Test
   void whatThePollenCarriedIsNotSaidOfSelfsAndStrays() {
-    String[] accidents = {"--unprotected", "--selfs", "10%", "--strays", "10%"};
+    bench.done("cross", "26-001", "26-002", "--unprotected", "--selfs", "10%", "--strays", "10%");
     bench.done(
         "cross",
         "26-001",
         "26-002",
-        accidents[0],
-        accidents[1],
-        accidents[2],
-        accidents[3],
-        accidents[4]);
-    bench.done(
-        "cross",
-        "26-001",
-        "26-002",
+        "--unprotected",
+        "--selfs",
+        "10%",
+        "--strays",
+        "10%",
         "--pollen-sets",
-        "2",
-        accidents[0],
-        accidents[1],
-        accidents[2],
-        accidents[3],
-        accidents[4]);
+        "2");
 
     // 4/5 of 1/3, a tenth all laui, a tenth half; the unknown share is half of the strays.
     assertThat(shares("26-003")).isEqualTo("agavoides 8/15, laui 5/12, unknown 1/20");
@@ -86,6 +77,27 @@ class UnevenCrossesTest {
                 .err()
                 .replaceAll("\\s+", " "))
         .contains("has 2 chromosome sets, so its pollen cannot have carried 3");
+  }
+
+  @Test
+  void selfsOfATriploidCannotBeReckoned() {
+    bench.done("plant", "Echeveria elegans", "--ploidy", "3");
+
+    assertThat(
+            bench
+                .type(
+                    "cross",
+                    "26-003",
+                    "26-001",
+                    "--egg-sets",
+                    "2",
+                    "--unprotected",
+                    "--selfs",
+                    "10%")
+                .err()
+                .replaceAll("\\s+", " "))
+        .contains("has 3 chromosome sets, and what selfs of it carry cannot be reckoned");
+    assertThat(bench.type("cross", "26-003", "26-001", "--egg-sets", "2").status()).isZero();
   }
 
   @Test

@@ -24,6 +24,9 @@ record Outcome(List<Way> ways) {
   /** More ways than this and the class is no help to anybody. */
   private static final int MOST_WAYS = 256;
 
+  /** As many are looked through, to see whether they are all of one class. */
+  private static final int MOST_LOOKED_THROUGH = 4096;
+
   /**
    * A lineage and what it hangs on.
    *
@@ -58,6 +61,9 @@ record Outcome(List<Way> ways) {
         Map<Integer, Choice> both = agreed(s.choices, p.choices);
         if (both != null) {
           ways.add(new Way(both, rule.apply(s.lineage, p.lineage)));
+        }
+        if (ways.size() > MOST_LOOKED_THROUGH) {
+          return tooMany(plant);
         }
       }
     }

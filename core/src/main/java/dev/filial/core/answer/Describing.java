@@ -61,11 +61,7 @@ public final class Describing {
   static String of(RegisterView view, Item item, Function<Code, String> parentName) {
     Item said = origin(view, item);
     if (said.descent().isEmpty()) {
-      boolean raised =
-          said.kind() == Item.Kind.SEED && !item.code().equals(said.code()) && !item.code().isLot();
-      return raised
-          ? acquired(view, ofSeedling(said.determination()))
-          : acquired(view, said.determination());
+      return acquired(view, determination(item, said));
     }
     if (said.kind() == Item.Kind.CROSS) {
       return parents(said, parentName);
@@ -91,12 +87,17 @@ public final class Describing {
     return "one of " + several + (orElse ? ", or something else" : "");
   }
 
-  /** A seedling has no cultivar name, whatever was written on the packet. */
-  static Determination ofSeedling(Determination packet) {
-    return packet.cultivar() == null
-        ? packet
-        : new Determination(
-            packet.taxon(), null, packet.makeup(), packet.generation(), packet.ploidy());
+  /**
+   * What {@code item} was said to be, as its {@code origin} says it. A seedling out of a packet has
+   * no cultivar name, whatever was written on the packet.
+   */
+  static Determination determination(Item item, Item origin) {
+    Determination said = origin.determination();
+    boolean isRaised =
+        origin.kind() == Item.Kind.SEED && !item.code().isWhole() && !item.code().isLot();
+    return isRaised
+        ? new Determination(said.taxon(), null, said.makeup(), said.generation(), said.ploidy())
+        : said;
   }
 
   /** The thing itself, or for what stands under a whole code, what that code stands for. */

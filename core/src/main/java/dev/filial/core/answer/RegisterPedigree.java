@@ -236,11 +236,7 @@ public final class RegisterPedigree {
 
     /** A parent; out of a pot it is one plant without a number, the same for the whole cross. */
     private String parent(Code code, String role, Code cross) {
-      return code.isGroup() ? oneOf(code, role, cross) : need(code);
-    }
-
-    private String oneOf(Code code, String role, Code cross) {
-      return oneOf(code, role + " of " + cross.text());
+      return code.isGroup() ? oneOf(code, role + " of " + cross.text()) : need(code);
     }
 
     private String oneOf(Code code, String which) {

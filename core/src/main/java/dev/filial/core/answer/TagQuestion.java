@@ -102,10 +102,7 @@ public final class TagQuestion {
     Item origin = genotype(Describing.origin(view, item));
     Set<String> ways = new LinkedHashSet<>();
     if (origin.descent().isEmpty()) {
-      boolean raised =
-          origin.kind() == Item.Kind.SEED && !item.code().isWhole() && !item.code().isLot();
-      addTaxon(
-          ways, raised ? Describing.ofSeedling(origin.determination()) : origin.determination());
+      addTaxon(ways, Describing.determination(item, origin));
     } else {
       ways.add(Describing.of(view, origin, this::shortName));
       ways.add(Describing.of(view, origin));

@@ -160,7 +160,10 @@ final class TaxonNameReader {
           token,
           "a name begins with its genus, as Echeveria agavoides. Write the genus before "
               + word
-              + ".");
+              + ", or "
+              + word.substring(0, 1).toUpperCase(Locale.ROOT)
+              + word.substring(1)
+              + " if that is the genus.");
     }
     if (word.startsWith("(")) {
       return error(

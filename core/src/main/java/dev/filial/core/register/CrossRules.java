@@ -154,15 +154,25 @@ final class CrossRules {
       }
       requireGamete(cross, sets, sexual.seed(), sexual.seedSets(), "egg");
       if (sexual.pollen() != null) {
-        boolean accident =
-            sexual.route() == Route.SELFING && !(cross.pollen() instanceof Pollen.Itself);
-        requireGamete(
-            cross,
-            sets,
-            sexual.pollen(),
-            sexual.pollenSets(),
-            accident ? "pollen that selfed it" : "pollen");
+        if (sexual.route() == Route.SELFING && !(cross.pollen() instanceof Pollen.Itself)) {
+          requireSelfsOfEven(sets, sexual.seed());
+        } else {
+          requireGamete(cross, sets, sexual.pollen(), sexual.pollenSets(), "pollen");
+        }
       }
+    }
+  }
+
+  /** What was said of the gametes is said of those that were meant; of chance selfs nothing is. */
+  private void requireSelfsOfEven(SetsOf sets, Code parent) {
+    OptionalInt ploidy = sets.ploidy(parent);
+    if (ploidy.isPresent() && ploidy.getAsInt() % 2 == 1) {
+      throw new RegisterRefusal(
+          References.described(book, parent)
+              + " has "
+              + ploidy.getAsInt()
+              + " chromosome sets, and what selfs of it carry cannot be reckoned; leave the share"
+              + " of selfs out and write it into the remark");
     }
   }
 
@@ -184,14 +194,6 @@ final class CrossRules {
               + "; state at most that, or correct its ploidy");
     }
     if (stated == 0 && ploidy.getAsInt() % 2 == 1) {
-      if (gamete.contains("selfed")) {
-        throw new RegisterRefusal(
-            References.described(book, parent)
-                + " has "
-                + ploidy.getAsInt()
-                + " chromosome sets, and what selfs of it carry cannot be reckoned; leave the share"
-                + " of selfs out and write it into the remark");
-      }
       throw new RegisterRefusal(
           References.described(book, parent)
               + " has "

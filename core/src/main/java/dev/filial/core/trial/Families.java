@@ -37,15 +37,15 @@ public record Families(
   /**
    * Tests families, each with a count for every class of the ratio.
    *
-   * @throws IllegalArgumentException if there are fewer than two, or {@link FitTest#test} refuses
-   *     one
+   * @throws IllegalArgumentException if there are fewer than two, or {@link GoodnessOfFit#test}
+   *     refuses one
    */
   public static Families test(Ratio ratio, List<long[]> counts) {
     if (counts.size() < 2) {
       throw new IllegalArgumentException(
           counts.size() + " families; two or more can agree or differ, one is tested by itself");
     }
-    FitTest test = FitTest.of(ratio).withMethod(Method.CHI_SQUARE);
+    GoodnessOfFit test = GoodnessOfFit.of(ratio).withMethod(Method.CHI_SQUARE);
     long[] sums = new long[ratio.classes()];
     List<Fit> families = new ArrayList<>();
     double total = 0;
@@ -68,6 +68,6 @@ public record Families(
         perFamily * counts.size(),
         heterogeneity,
         degrees,
-        FitTest.upperTail(heterogeneity, degrees));
+        GoodnessOfFit.upperTail(heterogeneity, degrees));
   }
 }

@@ -80,6 +80,16 @@ class HybridFormulaTest {
         .isEqualTo("Echeveria laui Moran & Meyran x E. agavoides Lem.");
   }
 
+  /** A doubt and quotes are no letters. */
+  @Test
+  void theAlphabetPassesOverDoubtsAndQuotes() {
+    FormulaStyle ordered = FormulaStyle.PLAIN.inAlphabeticalOrder();
+    assertThat(formula("Echeveria cf. elegans", "Echeveria derenbergii").text(ordered))
+        .isEqualTo("Echeveria derenbergii × E. cf. elegans");
+    assertThat(formula("Echeveria 'Lola'", "Echeveria laui").text(ordered))
+        .isEqualTo("Echeveria laui × E. 'Lola'");
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {

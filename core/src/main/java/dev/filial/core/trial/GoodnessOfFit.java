@@ -14,26 +14,26 @@ import org.apache.commons.math3.special.Gamma;
  * to choose, it takes chi-square where five or more are expected of each class (Cochran 1954,
  * Biometrics 10:417-451, from memory) and else the exact test, as long as it can be summed.
  */
-public final class FitTest {
+public final class GoodnessOfFit {
 
   private static final double LEAST_EXPECTED = 5;
 
   private final Ratio ratio;
   private final Optional<Method> stated;
 
-  private FitTest(Ratio ratio, Optional<Method> stated) {
+  private GoodnessOfFit(Ratio ratio, Optional<Method> stated) {
     this.ratio = ratio;
     this.stated = stated;
   }
 
   /** Tests against {@code ratio}, by the method that suits the counts. */
-  public static FitTest of(Ratio ratio) {
-    return new FitTest(ratio, Optional.empty());
+  public static GoodnessOfFit of(Ratio ratio) {
+    return new GoodnessOfFit(ratio, Optional.empty());
   }
 
   /** The same by a method of the caller's. */
-  public FitTest withMethod(Method method) {
-    return new FitTest(ratio, Optional.of(method));
+  public GoodnessOfFit withMethod(Method method) {
+    return new GoodnessOfFit(ratio, Optional.of(method));
   }
 
   /**

@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class FitTestTest {
+class GoodnessOfFitTest {
 
   private static final double TENTH = 1e-9;
 
@@ -37,7 +37,7 @@ class FitTestTest {
     "stem length, 787, 277, 0.6065162907, 0.4361025115"
   })
   void mendelsPeasFitThreeToOne(String what, long dominant, long recessive, double x, double p) {
-    Fit fit = FitTest.of(Ratio.of(3, 1)).test(dominant, recessive);
+    Fit fit = GoodnessOfFit.of(Ratio.of(3, 1)).test(dominant, recessive);
 
     assertThat(fit.method()).as(what).isEqualTo(Method.CHI_SQUARE);
     assertThat(fit.statistic()).isCloseTo(x, within(TENTH));
@@ -47,7 +47,7 @@ class FitTestTest {
   /** Mendel 1866; by R 4.2.2. */
   @Test
   void formAndColourTogetherFitNineToThreeToThreeToOne() {
-    FitTest test = FitTest.of(Ratio.parse("9:3:3:1"));
+    GoodnessOfFit test = GoodnessOfFit.of(Ratio.parse("9:3:3:1"));
 
     Fit fit = test.test(315, 108, 101, 32);
     assertThat(fit.statistic()).isCloseTo(0.4700239808, within(TENTH));
@@ -62,7 +62,7 @@ class FitTestTest {
   /** Mendel 1866, F3 of dominants; by R 4.2.2. */
   @Test
   void oneDominantInThreeBreedsTrue() {
-    Fit fit = FitTest.of(Ratio.of(1, 2)).test(193, 372);
+    Fit fit = GoodnessOfFit.of(Ratio.of(1, 2)).test(193, 372);
 
     assertThat(fit.statistic()).isCloseTo(0.1734513274, within(TENTH));
     assertThat(fit.p()).isCloseTo(0.6770625436, within(TENTH));
@@ -71,18 +71,20 @@ class FitTestTest {
   /** By R 4.2.2, outcomes no likelier than the one seen being summed. */
   @Test
   void aSmallFamilyIsTestedExactly() {
-    Fit four = FitTest.of(Ratio.of(9, 3, 3, 1)).test(9, 1, 2, 0);
+    Fit four = GoodnessOfFit.of(Ratio.of(9, 3, 3, 1)).test(9, 1, 2, 0);
     assertThat(four.method()).isEqualTo(Method.EXACT);
     assertThat(four.why()).isEqualTo("fewer than five are expected of some class");
     assertThat(four.p()).isCloseTo(0.7887923298, within(TENTH));
 
-    assertThat(FitTest.of(Ratio.of(3, 1)).test(7, 5).p()).isCloseTo(0.1893200278, within(TENTH));
+    assertThat(GoodnessOfFit.of(Ratio.of(3, 1)).test(7, 5).p())
+        .isCloseTo(0.1893200278, within(TENTH));
   }
 
   /** All 1.4 million outcomes in whole numbers, by a loop in Python 3.11 over math.comb. */
   @Test
   void twoHundredSeedlingsInFourClassesCanBeSummed() {
-    Fit exact = FitTest.of(Ratio.of(9, 3, 3, 1)).withMethod(Method.EXACT).test(120, 36, 32, 12);
+    Fit exact =
+        GoodnessOfFit.of(Ratio.of(9, 3, 3, 1)).withMethod(Method.EXACT).test(120, 36, 32, 12);
 
     assertThat(exact.p()).isCloseTo(0.7330516826882422, within(1e-10));
   }
@@ -98,13 +100,13 @@ class FitTestTest {
     Ratio ratio = Ratio.of(terms.stream().mapToLong(Integer::longValue).toArray());
 
     SignificanceResult chi = ChiSquareTest.withDefaults().test(shares, counts);
-    Fit ours = FitTest.of(ratio).withMethod(Method.CHI_SQUARE).test(counts);
+    Fit ours = GoodnessOfFit.of(ratio).withMethod(Method.CHI_SQUARE).test(counts);
     assertThat(ours.statistic())
         .isCloseTo(chi.getStatistic(), within(1e-9 * (1 + chi.getStatistic())));
     assertThat(ours.p()).isCloseTo(chi.getPValue(), within(1e-9));
 
     SignificanceResult g = GTest.withDefaults().test(shares, counts);
-    Fit ourG = FitTest.of(ratio).withMethod(Method.G).test(counts);
+    Fit ourG = GoodnessOfFit.of(ratio).withMethod(Method.G).test(counts);
     assertThat(ourG.statistic()).isCloseTo(g.getStatistic(), within(1e-8 * (1 + g.getStatistic())));
     assertThat(ourG.p()).isCloseTo(g.getPValue(), within(1e-8));
   }
@@ -131,7 +133,8 @@ class FitTestTest {
             .test(some + others, some, share)
             .getPValue();
 
-    assertThat(FitTest.of(Ratio.of(term, other)).withMethod(Method.EXACT).test(some, others).p())
+    assertThat(
+            GoodnessOfFit.of(Ratio.of(term, other)).withMethod(Method.EXACT).test(some, others).p())
         .isCloseTo(p, within(1e-9));
   }
 
@@ -141,15 +144,16 @@ class FitTestTest {
       @ForAll @IntRange(max = 12) int b,
       @ForAll @IntRange(max = 12) int c) {
     for (Method method : Method.values()) {
-      assertThat(FitTest.of(Ratio.of(1, 2, 1)).withMethod(method).test(a, b, c).p())
+      assertThat(GoodnessOfFit.of(Ratio.of(1, 2, 1)).withMethod(method).test(a, b, c).p())
           .isCloseTo(
-              FitTest.of(Ratio.of(1, 2, 1)).withMethod(method).test(c, b, a).p(), within(1e-12));
+              GoodnessOfFit.of(Ratio.of(1, 2, 1)).withMethod(method).test(c, b, a).p(),
+              within(1e-12));
     }
   }
 
   @Test
   void whatCannotBeTestedIsNamed() {
-    FitTest test = FitTest.of(Ratio.of(9, 3, 3, 1));
+    GoodnessOfFit test = GoodnessOfFit.of(Ratio.of(9, 3, 3, 1));
     assertThatIllegalArgumentException()
         .isThrownBy(() -> test.test(3, 1))
         .withMessage(
