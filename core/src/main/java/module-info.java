@@ -19,6 +19,7 @@ module dev.filial.core {
   exports dev.filial.core.ancestry;
   exports dev.filial.core.answer;
   exports dev.filial.core.exchange;
+  exports dev.filial.core.heredity;
   exports dev.filial.core.name;
   exports dev.filial.core.number;
   exports dev.filial.core.pedigree;

@@ -1,0 +1,225 @@
+package dev.filial.core.heredity;
+
+import dev.filial.core.number.Fraction;
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+
+/**
+ * What comes of a cross by selfing again and again, each seedling down a line of its own
+ * (single-seed descent), with or without keeping only seedlings that are as wished before each
+ * selfing.
+ *
+ * <p>Without selection each linkage group is followed by itself. With selection, or where genotypes
+ * die, all groups that the tables join are followed together; the cost is then the number of
+ * genotypes of these loci, times what each throws.
+ */
+public final class SelfedLine {
+
+  /** More generations than anybody will see. */
+  private static final int MOST_GENERATIONS = 200;
+
+  private static final int MOST_PLANTS = 20_000;
+
+  private final Cross cross;
+  private final Wish kept;
+  private final Optional<Meiosis> stated;
+
+  private SelfedLine(Cross cross, Wish kept, Optional<Meiosis> stated) {
+    this.cross = cross;
+    this.kept = kept;
+    this.stated = stated;
+  }
+
+  /** Lines that begin with the seedlings of this cross; none is chosen. */
+  public static SelfedLine of(Cross cross) {
+    return new SelfedLine(cross, Wish.any(), Optional.empty());
+  }
+
+  /**
+   * The same, keeping for the next selfing only seedlings that are as wished.
+   *
+   * @throws IllegalArgumentException if these are to breed true, which nobody can see before
+   */
+  public SelfedLine keeping(Wish wish) {
+    if (!wish.breedingTrue().isEmpty()) {
+      throw new IllegalArgumentException(
+          "whether a seedling breeds true cannot be seen before it is selfed; keep by what shows");
+    }
+    return new SelfedLine(cross, wish, stated);
+  }
+
+  /** The same with seedlings that form their gametes in that way. */
+  public SelfedLine withMeiosis(Meiosis meiosis) {
+    return new SelfedLine(cross, kept, Optional.of(meiosis));
+  }
+
+  /**
+   * The chance that a seedling is as wished after so many selfings.
+   *
+   * @param selfings how many times the line is selfed after the cross, 0 to 200; 0 asks of the
+   *     seedlings of the cross
+   * @throws IllegalArgumentException if the number lies outside, the seedlings are triploid or
+   *     cannot form gametes so, none is left to go on with, or more genotypes would have to be
+   *     followed than can be
+   */
+  public Fraction chance(int selfings, Wish wish) {
+    if (selfings < 0 || selfings > MOST_GENERATIONS) {
+      throw new IllegalArgumentException(
+          selfings + " generations of selfing; ask for 0 to " + MOST_GENERATIONS);
+    }
+    wish.models().forEach(model -> model.requireComplete(cross.ploidy()));
+    kept.models().forEach(model -> model.requireComplete(cross.ploidy()));
+    if (selfings == 0) {
+      return cross.chance(wish);
+    }
+    Set<TraitModel> selecting = new LinkedHashSet<>(kept.models());
+    selecting.addAll(cross.background());
+    wish.models().stream().filter(TraitModel::touchesLife).forEach(selecting::add);
+    Set<TraitModel> all = new LinkedHashSet<>(wish.models());
+    all.addAll(selecting);
+    Fraction chance = Fraction.ONE;
+    for (Tables tables : Tables.parted(cross.genome(), all)) {
+      boolean selected = tables.models().stream().anyMatch(selecting::contains);
+      chance =
+          chance.times(
+              selected
+                  ? together(tables, selfings, wish)
+                  : apart(tables, selfings).chance(wish.only(tables.models()), Set.of()));
+    }
+    return chance;
+  }
+
+  private Seedlings apart(Tables tables, int selfings) {
+    Map<Integer, Masses<Long>> groups = new TreeMap<>();
+    for (int group : tables.groups()) {
+      Masses<Long> now = cross.seedlings().at(group);
+      Map<Long, Masses<Long>> throwing = new HashMap<>();
+      for (int generation = 0; generation < selfings; generation++) {
+        Masses<Long> next = new Masses<>();
+        Scale scale = new Scale();
+        for (Long homologs : now.masses().keySet()) {
+          scale.of(selfed(throwing, group, homologs));
+        }
+        now.masses()
+            .forEach(
+                (homologs, mass) -> {
+                  Masses<Long> its = selfed(throwing, group, homologs);
+                  BigInteger factor = mass.multiply(scale.factor(its));
+                  its.masses()
+                      .forEach((seedling, share) -> next.add(seedling, factor.multiply(share)));
+                });
+        now = next.reduced();
+      }
+      groups.put(group, now);
+    }
+    return new Seedlings(cross.genome(), cross.ploidy(), groups);
+  }
+
+  /** Brings families of different totals to one denominator. */
+  private static final class Scale {
+    private BigInteger common = BigInteger.ONE;
+
+    void of(Masses<?> family) {
+      common = common.divide(common.gcd(family.total())).multiply(family.total());
+    }
+
+    BigInteger factor(Masses<?> family) {
+      return common.divide(family.total());
+    }
+  }
+
+  private Masses<Long> selfed(Map<Long, Masses<Long>> throwing, int group, long homologs) {
+    return throwing.computeIfAbsent(
+        homologs,
+        plant -> Gametes.selfed(cross.genome(), group, plant, cross.ploidy(), meiosis(plant)));
+  }
+
+  private Meiosis meiosis(long homologs) {
+    if (stated.isPresent()) {
+      return stated.get();
+    }
+    if (cross.ploidy() == 2 || Homologs.areApart(homologs)) {
+      return Meiosis.REDUCED;
+    }
+    if (cross.ploidy() == 3) {
+      throw new IllegalArgumentException(
+          "the seedlings are triploid, and what a triploid throws when it is selfed is not"
+              + " computed");
+    }
+    for (Parent parent : List.of(cross.seed(), cross.pollen())) {
+      if (parent instanceof Parent.Plant plant
+          && plant.meiosis() instanceof Meiosis.Tetrasomic tetrasomic) {
+        return tetrasomic;
+      }
+    }
+    return Meiosis.REDUCED; // which is refused in words
+  }
+
+  private Fraction together(Tables tables, int selfings, Wish wish) {
+    Wish keeping = kept.only(tables.models());
+    Masses<List<Long>> now = cross.seedlings().plants(tables.groups());
+    List<Map<Long, Masses<Long>>> throwing = new ArrayList<>();
+    tables.groups().forEach(group -> throwing.add(new HashMap<>()));
+    for (int generation = 0; generation < selfings; generation++) {
+      Map<List<Long>, Fraction> next = new HashMap<>();
+      for (Map.Entry<List<Long>, BigInteger> plant : now.masses().entrySet()) {
+        BigInteger rows = Seedlings.open(tables, plant.getKey());
+        Fraction goingOn =
+            Seedlings.lives(tables, rows).times(Seedlings.fits(tables, rows, keeping));
+        if (!goingOn.isZero()) {
+          Masses<List<Long>> its = family(tables, throwing, plant.getKey());
+          Fraction factor = goingOn.times(new Fraction(plant.getValue(), its.total()));
+          its.masses()
+              .forEach(
+                  (seedling, share) ->
+                      next.merge(
+                          seedling,
+                          factor.times(new Fraction(share, BigInteger.ONE)),
+                          Fraction::plus));
+        }
+      }
+      if (next.isEmpty()) {
+        throw new IllegalArgumentException(
+            "no seedling is left to go on with after " + generation + " selfings");
+      }
+      if (next.size() > MOST_PLANTS) {
+        throw new IllegalArgumentException(
+            "more than "
+                + MOST_PLANTS
+                + " genotypes would have to be followed under selection; ask for fewer genes, or"
+                + " without keeping");
+      }
+      now = Masses.ofShares(next);
+    }
+    return cross.seedlings().wanted(tables, wish.only(tables.models()), now).share();
+  }
+
+  private Masses<List<Long>> family(
+      Tables tables, List<Map<Long, Masses<Long>>> throwing, List<Long> plant) {
+    Masses<List<Long>> family = Masses.certain(List.of());
+    for (int i = 0; i < plant.size(); i++) {
+      Masses<Long> here = selfed(throwing.get(i), tables.groups().get(i), plant.get(i));
+      Masses<List<Long>> next = new Masses<>();
+      family
+          .masses()
+          .forEach(
+              (soFar, mass) ->
+                  here.masses()
+                      .forEach(
+                          (key, share) -> {
+                            List<Long> more = new ArrayList<>(soFar);
+                            more.add(key);
+                            next.add(List.copyOf(more), mass.multiply(share));
+                          }));
+      family = next;
+    }
+    return family;
+  }
+}

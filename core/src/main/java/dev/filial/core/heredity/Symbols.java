@@ -1,0 +1,96 @@
+package dev.filial.core.heredity;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The symbols of the alleles of several loci, each known by its symbol alone. */
+final class Symbols {
+
+  /** An allele of a locus. */
+  record Allele(Locus locus, int index) {}
+
+  private final Map<String, Allele> alleles = new LinkedHashMap<>();
+
+  /**
+   * Of these loci.
+   *
+   * @throws IllegalArgumentException if two have an allele of the same symbol
+   */
+  Symbols(List<Locus> loci) {
+    for (Locus locus : loci) {
+      for (int i = 0; i < locus.alleles().size(); i++) {
+        Allele other = alleles.put(locus.alleles().get(i), new Allele(locus, i));
+        if (other != null) {
+          throw new IllegalArgumentException(
+              "the genes "
+                  + other.locus().name()
+                  + " and "
+                  + locus.name()
+                  + " both have an allele "
+                  + locus.alleles().get(i)
+                  + ", and a genotype could not be read; call one of them otherwise");
+        }
+      }
+    }
+  }
+
+  /**
+   * Takes alleles that are written without a space apart, dots between them left out.
+   *
+   * @param text as {@code AaBb} or {@code S1.b}
+   * @param whole what it stands in, for the message
+   * @throws IllegalArgumentException if the text is no row of known symbols, or can be read in two
+   *     ways
+   */
+  List<Allele> read(String text, String whole) {
+    List<List<Allele>> readings = new ArrayList<>();
+    read(text, 0, new ArrayList<>(), readings, new boolean[text.length() + 1]);
+    if (readings.isEmpty()) {
+      throw new IllegalArgumentException(
+          "\""
+              + text
+              + "\""
+              + (text.equals(whole) ? "" : " in \"" + whole + "\"")
+              + " is made of no known alleles; they are "
+              + String.join(", ", alleles.keySet()));
+    }
+    if (readings.size() > 1) {
+      throw new IllegalArgumentException(
+          "\""
+              + text
+              + "\" in \""
+              + whole
+              + "\" can be read in two ways; put dots between alleles");
+    }
+    return readings.get(0);
+  }
+
+  /**
+   * At most two readings are looked for: more would be no clearer.
+   *
+   * @param dead places from which no reading leads to the end
+   */
+  private void read(
+      String text, int from, List<Allele> soFar, List<List<Allele>> readings, boolean[] dead) {
+    if (from == text.length()) {
+      readings.add(List.copyOf(soFar));
+      return;
+    }
+    if (text.charAt(from) == '.' && from > 0 && from + 1 < text.length()) {
+      read(text, from + 1, soFar, readings, dead);
+      return;
+    }
+    int before = readings.size();
+    for (Map.Entry<String, Allele> symbol : alleles.entrySet()) {
+      int to = from + symbol.getKey().length();
+      if (readings.size() < 2 && text.startsWith(symbol.getKey(), from) && !dead[to]) {
+        soFar.add(symbol.getValue());
+        read(text, to, soFar, readings, dead);
+        soFar.remove(soFar.size() - 1);
+      }
+    }
+    dead[from] = readings.size() == before;
+  }
+}
