@@ -59,7 +59,7 @@ final class Gametes {
     return joined(eggs, styled(genome, group, grains, homologs, ploidy));
   }
 
-  private static Masses<Long> selfing(
+  static Masses<Long> selfing(
       Genome genome, int group, long homologs, int ploidy, Meiosis meiosis, boolean pollen) {
     Gametes gametes = new Gametes(genome, group, pollen);
     return gametes.favoured(gametes.ofPlant(homologs, ploidy, meiosis));
