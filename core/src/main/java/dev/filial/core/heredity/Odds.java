@@ -2,8 +2,13 @@ package dev.filial.core.heredity;
 
 import dev.filial.core.number.Fraction;
 import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
 
 /**
  * What a cross is expected to segregate into.
@@ -36,6 +41,65 @@ public record Odds(List<String> traits, List<Share> classes, Fraction lost, bool
     public Share {
       states = List.copyOf(states);
     }
+  }
+
+  /**
+   * What a plant of known genotype shows: one class, unless a state fails to show now and then.
+   *
+   * @throws IllegalArgumentException as {@link Cross#odds(List)}
+   */
+  public static Odds ofPlant(Genotype plant, List<TraitModel> models) {
+    Map<Integer, Masses<Long>> groups = new TreeMap<>();
+    for (int group = 0; group < plant.genome().groups().size(); group++) {
+      groups.put(group, Masses.certain(plant.homologs(group)));
+    }
+    return Segregation.of(
+        plant.genome(), new Seedlings(plant.genome(), plant.ploidy(), groups), models, Set.of());
+  }
+
+  /**
+   * Of seed that came about in several ways.
+   *
+   * @param shares the share of each way, in any unit; what dies in one way leaves the others more
+   * @param ways the odds of each, of the same traits
+   * @throws IllegalArgumentException if there is none, their numbers differ, a share is below 0,
+   *     all are 0, or they are not of the same traits
+   */
+  public static Odds mixture(List<Fraction> shares, List<Odds> ways) {
+    if (ways.isEmpty() || shares.size() != ways.size()) {
+      throw new IllegalArgumentException(
+          shares.size() + " shares for " + ways.size() + " ways; give one for each");
+    }
+    Fraction all = Fraction.ZERO;
+    Fraction living = Fraction.ZERO;
+    Map<List<String>, Fraction> sums = new LinkedHashMap<>();
+    boolean exact = true;
+    for (int i = 0; i < ways.size(); i++) {
+      Odds way = ways.get(i);
+      if (shares.get(i).signum() < 0 || !way.traits().equals(ways.get(0).traits())) {
+        throw new IllegalArgumentException(
+            "the ways of a mixture have shares of 0 or more and are about the same traits");
+      }
+      Fraction alive = shares.get(i).times(Fraction.ONE.minus(way.lost()));
+      all = all.plus(shares.get(i));
+      living = living.plus(alive);
+      exact &= way.exact();
+      for (Share one : way.classes()) {
+        sums.merge(one.states(), alive.times(one.chance()), Fraction::plus);
+      }
+    }
+    if (living.isZero()) {
+      throw new IllegalArgumentException(
+          "no way of this mixture has any share of living seedlings");
+    }
+    List<Share> classes = new ArrayList<>();
+    for (Map.Entry<List<String>, Fraction> sum : sums.entrySet()) {
+      if (!sum.getValue().isZero()) {
+        classes.add(new Share(sum.getKey(), sum.getValue().dividedBy(living)));
+      }
+    }
+    return new Odds(
+        ways.get(0).traits(), classes, Fraction.ONE.minus(living.dividedBy(all)), exact);
   }
 
   /** The chance that a seedling shows these states, one a trait; 0 if none does. */
