@@ -62,6 +62,24 @@ public record Linkage(
         Math.max(0, lod / Math.log(10)));
   }
 
+  /**
+   * What an F2 of two dominant traits is expected to show at a recombination: the shares of both
+   * dominant states, the first alone, the second alone, and neither. For {@link
+   * SegregationModel#oneParameter}, from 0 to ½.
+   *
+   * @param recombination the share of recombined gametes, 0 to 1, the same in both parents
+   * @throws IllegalArgumentException if it is not from 0 to 1
+   */
+  public static double[] sharesInF2(Phase phase, double recombination) {
+    if (!(recombination >= 0 && recombination <= 1)) {
+      throw new IllegalArgumentException(
+          "a recombination of " + recombination + "; it lies from 0 to 1");
+    }
+    double recessives = phase == Phase.COUPLING ? 1 - recombination : recombination;
+    double theta = recessives * recessives;
+    return new double[] {(2 + theta) / 4, (1 - theta) / 4, (1 - theta) / 4, theta / 4};
+  }
+
   private static double logLikelihood(double theta, long both, long one, long neither) {
     return times(both, (2 + theta) / 4) + times(one, (1 - theta) / 4) + times(neither, theta / 4);
   }

@@ -146,5 +146,8 @@ class LinkageTest {
         .isThrownBy(() -> Linkage.inBackcross(4, -1))
         .withMessage("a count of -1; counts are 0 or more");
     assertThatIllegalArgumentException().isThrownBy(() -> Linkage.inBackcross(0, 0));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Linkage.sharesInF2(Phase.COUPLING, 1.2))
+        .withMessage("a recombination of 1.2; it lies from 0 to 1");
   }
 }
