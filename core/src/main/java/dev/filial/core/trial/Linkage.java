@@ -5,7 +5,8 @@ package dev.filial.core.trial;
  * standard error and LOD.
  *
  * @param recombination the share of recombined gametes, 0 to ½; ½ is no linkage
- * @param standardError of the recombination, from the expected information; 0 at the bounds
+ * @param standardError of the recombination, from the expected information; where no recombined
+ *     gamete was seen it is 0 and says nothing, except in repulsion
  * @param theta in an F2, the square that is estimated: of the share of parental gametes in
  *     coupling, of recombined ones in repulsion; in a backcross the recombination itself
  * @param thetaStandardError its standard error
@@ -44,20 +45,39 @@ public record Linkage(
   public static Linkage inF2(Phase phase, long both, long first, long second, long neither) {
     double n = Counts.total(both, first, second, neither);
     double b = both - 2.0 * (first + second) - neither;
-    double free = (b + Math.sqrt(b * b + 8.0 * n * neither)) / (2 * n);
+    double root = Math.sqrt(b * b + 8.0 * n * neither);
+    // The same root twice: a difference of two large numbers would have few digits left.
+    double free = Math.min(1, b < 0 ? 4.0 * neither / (root - b) : (b + root) / (2 * n));
     // Beyond a quarter the recombination would exceed a half, which linkage cannot.
     double theta = phase == Phase.COUPLING ? Math.max(UNLINKED, free) : Math.min(UNLINKED, free);
     double thetaError = Math.sqrt(2 * theta * (1 - theta) * (2 + theta) / (n * (1 + 2 * theta)));
-    double root = Math.sqrt(theta);
     double lod =
         logLikelihood(theta, both, first + second, neither)
             - logLikelihood(UNLINKED, both, first + second, neither);
     return new Linkage(
-        phase == Phase.COUPLING ? 1 - root : root,
-        root == 0 ? 0 : thetaError / (2 * root),
+        phase == Phase.COUPLING ? 1 - Math.sqrt(theta) : Math.sqrt(theta),
+        Math.sqrt((1 - theta) * (2 + theta) / (2 * n * (1 + 2 * theta))),
         theta,
         thetaError,
         Math.max(0, lod / Math.log(10)));
+  }
+
+  /**
+   * What an F2 of two dominant traits is expected to show at a recombination: the shares of both
+   * dominant states, the first alone, the second alone, and neither. For {@link
+   * SegregationModel#oneParameter}, from 0 to ½.
+   *
+   * @param recombination the share of recombined gametes, 0 to 1, the same in both parents
+   * @throws IllegalArgumentException if it is not from 0 to 1
+   */
+  public static double[] sharesInF2(Phase phase, double recombination) {
+    if (!(recombination >= 0 && recombination <= 1)) {
+      throw new IllegalArgumentException(
+          "a recombination of " + recombination + "; it lies from 0 to 1");
+    }
+    double recessives = phase == Phase.COUPLING ? 1 - recombination : recombination;
+    double theta = recessives * recessives;
+    return new double[] {(2 + theta) / 4, (1 - theta) / 4, (1 - theta) / 4, theta / 4};
   }
 
   private static double logLikelihood(double theta, long both, long one, long neither) {
