@@ -246,6 +246,21 @@ public final class PossibleGenotypes {
                 && !outcome.shows().get(state).isZero());
   }
 
+  /** Just this one, if it is among them; none if it is not. */
+  public PossibleGenotypes like(Genotype stated) {
+    Map<Integer, Set<Long>> left = new TreeMap<>();
+    for (int group = 0; group < genome.groups().size(); group++) {
+      Set<Long> known = groups.get(group);
+      long homologs = stated.homologs(group);
+      boolean possible = known == null || known.contains(homologs);
+      if (!possible && Homologs.areApart(homologs)) {
+        possible = known.contains(Homologs.of(Homologs.all(homologs)));
+      }
+      left.put(group, possible ? Set.of(homologs) : Set.of());
+    }
+    return new PossibleGenotypes(genome, stated.ploidy(), left);
+  }
+
   /** Those that fit the patterns. */
   public PossibleGenotypes carrying(List<Pattern> patterns) {
     TraitModel.Row row = new TraitModel.Row(patterns, Outcome.of("yes"));

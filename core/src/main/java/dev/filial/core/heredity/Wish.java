@@ -1,5 +1,6 @@
 package dev.filial.core.heredity;
 
+import dev.filial.core.number.Fraction;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -118,6 +119,17 @@ public final class Wish {
     List<String> all = new ArrayList<>(words);
     all.add(said);
     return all;
+  }
+
+  /**
+   * How likely a plant of known genotype is such a one: 0 or 1, unless a state fails to show now and
+   * then.
+   *
+   * @throws IllegalArgumentException if a table does not cover the plant
+   */
+  public Fraction chanceOf(Genotype plant) {
+    models().forEach(model -> model.requireComplete(plant.ploidy()));
+    return Seedlings.of(plant).chance(this, Set.of());
   }
 
   /** In words, as {@code edge green, true-breeding for edge}. */
