@@ -7,13 +7,17 @@ import dev.filial.core.register.Doubted;
 import dev.filial.core.register.Fate;
 import dev.filial.core.register.FateRecorded;
 import dev.filial.core.register.FruitRecorded;
+import dev.filial.core.register.GenotypeStated;
 import dev.filial.core.register.Introduction;
 import dev.filial.core.register.Item;
 import dev.filial.core.register.Joined;
+import dev.filial.core.register.LocusDeclared;
+import dev.filial.core.register.ModelDeclared;
 import dev.filial.core.register.Moved;
 import dev.filial.core.register.Named;
 import dev.filial.core.register.Noted;
 import dev.filial.core.register.Observed;
+import dev.filial.core.register.ProfileStated;
 import dev.filial.core.register.RegisterRefusal;
 import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.Statement;
@@ -160,7 +164,11 @@ public final class HangingQuestion {
         || statement instanceof FruitRecorded
         || statement instanceof Observed
         || statement instanceof Tallied
-        || statement instanceof TraitDeclared);
+        || statement instanceof TraitDeclared
+        || statement instanceof LocusDeclared
+        || statement instanceof ModelDeclared
+        || statement instanceof ProfileStated
+        || statement instanceof GenotypeStated);
   }
 
   private Set<Code> roots(Statement statement) {
