@@ -17,6 +17,9 @@ final class Gametes {
   /** Of a plant nobody knows all pairs of haplotypes are gone through if gametes are favoured. */
   private static final int MOST_PAIRED = 100;
 
+  /** Ten linked loci of a selfed multiple heterozygote: 1024 times 1024. */
+  private static final int MOST_PAIRS = 1 << 20;
+
   private final Genome genome;
   private final int group;
   private final LinkageGroup linked;
@@ -85,7 +88,22 @@ final class Gametes {
     return through(genome, group, pollen, style, refusing);
   }
 
+  /**
+   * What comes of eggs and grains.
+   *
+   * @throws IllegalArgumentException if there are too many pairs to go through
+   */
   static Masses<Long> joined(Masses<Long> eggs, Masses<Long> grains) {
+    if ((long) eggs.size() * grains.size() > MOST_PAIRS) {
+      throw new IllegalArgumentException(
+          "the parents have "
+              + eggs.size()
+              + " and "
+              + grains.size()
+              + " kinds of gametes at one linkage group; at most "
+              + MOST_PAIRS
+              + " pairs of them are gone through. Ask for fewer linked genes at once");
+    }
     Masses<Long> seedlings = new Masses<>();
     eggs.masses()
         .forEach(
