@@ -319,8 +319,8 @@ final class Gametes {
   private Masses<Long> favoured(Masses<Long> gametes) {
     Masses<Long> weighted = gametes;
     for (Distortion distortion : genome.distortions()) {
-      if (concerns(distortion) && weighted.size() > 1) {
-        int place = genome.place(distortion.locus()).place();
+      int place = genome.place(distortion.locus()).place();
+      if (concerns(distortion) && differ(weighted, place)) {
         weighted =
             weighted(
                 weighted,
@@ -334,6 +334,21 @@ final class Gametes {
       }
     }
     return weighted;
+  }
+
+  /** Where a plant has one allele alone there is nothing to favour, though that one be weak. */
+  private boolean differ(Masses<Long> gametes, int place) {
+    int first = -1;
+    for (long gamete : gametes.masses().keySet()) {
+      for (int haplotype : Homologs.all(gamete)) {
+        int allele = linked.allele(haplotype, place);
+        if (first >= 0 && allele != first) {
+          return true;
+        }
+        first = allele;
+      }
+    }
+    return false;
   }
 
   /** What a gamete counts. */
