@@ -71,10 +71,10 @@ final class Gametes {
   /** Pollen through the style of a known plant, where the S locus lies in this group. */
   static Masses<Long> styled(
       Genome genome, int group, Masses<Long> pollen, long style, int ploidy) {
-    SelfIncompatibility refusing = genome.selfIncompatibility().orElse(null);
-    if (refusing == null || genome.place(refusing.locus()).group() != group) {
+    if (!genome.hasSLocusIn(group)) {
       return pollen;
     }
+    SelfIncompatibility refusing = genome.selfIncompatibility().orElseThrow();
     boolean diploid = ploidy == 2;
     for (long grain : pollen.masses().keySet()) {
       diploid &= Homologs.count(grain) == 1;
