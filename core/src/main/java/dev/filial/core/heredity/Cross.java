@@ -107,7 +107,7 @@ public final class Cross {
 
   private Masses<Long> grains(int group) {
     Masses<Long> grains = Gametes.of(genome, group, pollen, true);
-    if (isOfSLocus(group)) {
+    if (genome.hasSLocusIn(group)) {
       if (!(seed instanceof Parent.Plant style) || !(pollen instanceof Parent.Plant)) {
         throw new IllegalArgumentException(
             "which pollen is refused depends on the S alleles of both parents; name both, or leave"
@@ -117,13 +117,6 @@ public final class Cross {
           genome, group, grains, style.genotype().homologs(group), style.genotype().ploidy());
     }
     return grains;
-  }
-
-  private boolean isOfSLocus(int group) {
-    return genome
-        .selfIncompatibility()
-        .filter(refusing -> genome.place(refusing.locus()).group() == group)
-        .isPresent();
   }
 
   /** The loci it is reckoned over. */

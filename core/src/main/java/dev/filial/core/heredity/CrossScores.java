@@ -133,32 +133,63 @@ public final class CrossScores {
       }
     }
     List<Lot> lots = new ArrayList<>();
+    genome.selfIncompatibility().ifPresent(refusing -> lots.add(setting(genome, refusing, plants)));
     for (Tables tables : Tables.parted(genome, new LinkedHashSet<>(wish.models()))) {
       lots.add(lot(genome, tables, wish, plants));
     }
     return new CrossScores(plants.size(), List.copyOf(lots));
   }
 
+  /** Which of the different genotypes at a linkage group each plant has, and a plant of each. */
+  @SuppressWarnings("ArrayRecordComponent") // never compared, and never leaves this class
+  private record Kinds(int[] ofPlants, List<Genotype> examples) {
+
+    static Kinds at(int group, List<Genotype> plants) {
+      Map<Long, Integer> numbers = new HashMap<>();
+      List<Genotype> examples = new ArrayList<>();
+      int[] kinds = new int[plants.size()];
+      for (int p = 0; p < kinds.length; p++) {
+        long homologs = plants.get(p).homologs(group);
+        Integer known = numbers.get(homologs);
+        if (known == null) {
+          known = examples.size();
+          numbers.put(homologs, known);
+          examples.add(plants.get(p));
+        }
+        kinds[p] = known;
+      }
+      return new Kinds(kinds, examples);
+    }
+  }
+
+  /** 1 where seed can be set and 0 where no pollen comes through at all. */
+  private static Lot setting(Genome genome, SelfIncompatibility refusing, List<Genotype> plants) {
+    Kinds kinds = Kinds.at(genome.place(refusing.locus()).group(), plants);
+    int number = kinds.examples().size();
+    double[] chances = new double[number * number];
+    for (int pair = 0; pair < chances.length; pair++) {
+      chances[pair] =
+          setsSeed(kinds.examples().get(pair / number), kinds.examples().get(pair % number))
+              ? 1
+              : 0;
+    }
+    return new LookedUp(kinds.ofPlants(), number, chances);
+  }
+
+  private static boolean setsSeed(Genotype seed, Genotype pollen) {
+    return !Compatibility.of(seed, pollen).effective().isZero();
+  }
+
   private static Lot lot(Genome genome, Tables tables, Wish wish, List<Genotype> plants) {
     int groups = tables.groups().size();
-    int[][] kinds = new int[groups][plants.size()];
+    int[][] kinds = new int[groups][];
     int[] different = new int[groups];
     List<List<Genotype>> examples = new ArrayList<>();
     for (int g = 0; g < groups; g++) {
-      Map<Long, Integer> numbers = new HashMap<>();
-      List<Genotype> its = new ArrayList<>();
-      for (int p = 0; p < plants.size(); p++) {
-        long homologs = plants.get(p).homologs(tables.groups().get(g));
-        Integer known = numbers.get(homologs);
-        if (known == null) {
-          known = its.size();
-          numbers.put(homologs, known);
-          its.add(plants.get(p));
-        }
-        kinds[g][p] = known;
-      }
-      different[g] = its.size();
-      examples.add(its);
+      Kinds here = Kinds.at(tables.groups().get(g), plants);
+      kinds[g] = here.ofPlants();
+      different[g] = here.examples().size();
+      examples.add(here.examples());
     }
     Map<BigInteger, Integer> sets = new LinkedHashMap<>();
     sets.put(tables.open(), 0);
@@ -208,6 +239,9 @@ public final class CrossScores {
 
   private static Masses<BigInteger> left(
       Genome genome, Tables tables, int group, Genotype seed, Genotype pollen) {
+    if (genome.hasSLocusIn(group) && !setsSeed(seed, pollen)) {
+      return new Masses<>();
+    }
     Masses<Long> eggs = Gametes.of(genome, group, Parent.of(seed), false);
     Masses<Long> grains =
         Gametes.styled(
@@ -260,7 +294,8 @@ public final class CrossScores {
   }
 
   /**
-   * The chance that a seedling of two of the plants is as wished, 0 to 1.
+   * The chance that a seedling of two of the plants is as wished, 0 to 1; 0 also where none lives,
+   * or where no seed is set because all pollen is refused and none leaks.
    *
    * @param seed the place of the seed parent in the list of plants
    * @param pollen the place of the pollen parent

@@ -7,7 +7,8 @@ import java.util.Map;
 import java.util.Objects;
 
 /**
- * Segregation distortion: gametes with one allele take part more often than those with another.
+ * Segregation distortion: gametes with one allele take part more often than those with another of
+ * the same plant. A plant that is homozygous at the locus hands its allele on whatever the weight.
  *
  * @param locus the locus
  * @param side whose gametes are concerned

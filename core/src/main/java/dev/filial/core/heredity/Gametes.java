@@ -17,6 +17,9 @@ final class Gametes {
   /** Of a plant nobody knows all pairs of haplotypes are gone through if gametes are favoured. */
   private static final int MOST_PAIRED = 100;
 
+  /** Ten linked loci of a selfed multiple heterozygote: 1024 times 1024. */
+  private static final int MOST_PAIRS = 1 << 20;
+
   private final Genome genome;
   private final int group;
   private final LinkageGroup linked;
@@ -68,10 +71,10 @@ final class Gametes {
   /** Pollen through the style of a known plant, where the S locus lies in this group. */
   static Masses<Long> styled(
       Genome genome, int group, Masses<Long> pollen, long style, int ploidy) {
-    SelfIncompatibility refusing = genome.selfIncompatibility().orElse(null);
-    if (refusing == null || genome.place(refusing.locus()).group() != group) {
+    if (!genome.hasSLocusIn(group)) {
       return pollen;
     }
+    SelfIncompatibility refusing = genome.selfIncompatibility().orElseThrow();
     boolean diploid = ploidy == 2;
     for (long grain : pollen.masses().keySet()) {
       diploid &= Homologs.count(grain) == 1;
@@ -85,7 +88,22 @@ final class Gametes {
     return through(genome, group, pollen, style, refusing);
   }
 
+  /**
+   * What comes of eggs and grains.
+   *
+   * @throws IllegalArgumentException if there are too many pairs to go through
+   */
   static Masses<Long> joined(Masses<Long> eggs, Masses<Long> grains) {
+    if ((long) eggs.size() * grains.size() > MOST_PAIRS) {
+      throw new IllegalArgumentException(
+          "the parents have "
+              + eggs.size()
+              + " and "
+              + grains.size()
+              + " kinds of gametes at one linkage group; at most "
+              + MOST_PAIRS
+              + " pairs of them are gone through. Ask for fewer linked genes at once");
+    }
     Masses<Long> seedlings = new Masses<>();
     eggs.masses()
         .forEach(
@@ -301,8 +319,8 @@ final class Gametes {
   private Masses<Long> favoured(Masses<Long> gametes) {
     Masses<Long> weighted = gametes;
     for (Distortion distortion : genome.distortions()) {
-      if (concerns(distortion) && weighted.size() > 1) {
-        int place = genome.place(distortion.locus()).place();
+      int place = genome.place(distortion.locus()).place();
+      if (concerns(distortion) && differ(weighted, place)) {
         weighted =
             weighted(
                 weighted,
@@ -316,6 +334,21 @@ final class Gametes {
       }
     }
     return weighted;
+  }
+
+  /** Where a plant has one allele alone there is nothing to favour, though that one be weak. */
+  private boolean differ(Masses<Long> gametes, int place) {
+    int first = -1;
+    for (long gamete : gametes.masses().keySet()) {
+      for (int haplotype : Homologs.all(gamete)) {
+        int allele = linked.allele(haplotype, place);
+        if (first >= 0 && allele != first) {
+          return true;
+        }
+        first = allele;
+      }
+    }
+    return false;
   }
 
   /** What a gamete counts. */

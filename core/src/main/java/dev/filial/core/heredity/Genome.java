@@ -154,6 +154,10 @@ public final class Genome {
     return groups.stream().allMatch(LinkageGroup::exact);
   }
 
+  boolean hasSLocusIn(int group) {
+    return incompatibility.isPresent() && place(incompatibility.get().locus()).group() == group;
+  }
+
   Symbols symbols() {
     return symbols;
   }

@@ -89,10 +89,15 @@ public final class Genotype {
 
   /**
    * The ways in which a tetraploid's alleles can lie in two subgenomes that do not pair with each
-   * other; itself if that is stated already, or if it is no tetraploid.
+   * other; itself if that is stated already of all of them, or if it is no tetraploid.
+   *
+   * <p>Which subgenome is written first is of no account for what the plant throws when it is
+   * crossed or selfed. Of two such plants that are crossed it is, once their seedlings are selfed:
+   * {@code AA|aa} by {@code aa|AA} gives {@code Aa|Aa}, while {@code AA|aa} by its like breeds
+   * true. Only one of the two ways of writing is given here.
    */
   public List<Genotype> disomicArrangements() {
-    if (ploidy != 4 || isDisomic()) {
+    if (ploidy != 4) {
       return List.of(this);
     }
     Set<Genotype> found = new LinkedHashSet<>();
@@ -105,7 +110,7 @@ public final class Genotype {
       found.add(new Genotype(genome, ploidy, soFar));
       return;
     }
-    if (isCytoplasm(g)) {
+    if (isCytoplasm(g) || Homologs.areApart(homologs[g])) {
       arrange(g + 1, soFar, found);
       return;
     }

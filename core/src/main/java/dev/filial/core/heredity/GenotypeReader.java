@@ -59,7 +59,7 @@ final class GenotypeReader {
 
   private void alone(Locus locus, List<Integer> copies) {
     int[] alleles = copies.stream().mapToInt(Integer::intValue).sorted().toArray();
-    if (alone.put(locus, alleles) != null) {
+    if (whole.containsKey(genome.place(locus).group()) || alone.put(locus, alleles) != null) {
       throw twice(locus);
     }
   }
@@ -72,7 +72,9 @@ final class GenotypeReader {
   private void subgenomes(String token) {
     String[] halves = token.split("\\|", -1);
     List<String> parts = new ArrayList<>();
+    boolean twoEach = halves.length == 2;
     for (String half : halves) {
+      int before = parts.size();
       if (half.indexOf('/') >= 0) {
         parts.addAll(List.of(half.split("/", -1)));
       } else {
@@ -80,8 +82,9 @@ final class GenotypeReader {
           parts.add(allele.locus().alleles().get(allele.index()));
         }
       }
+      twoEach &= parts.size() == before + 2;
     }
-    if (halves.length != 2 || parts.size() != 4) {
+    if (!twoEach) {
       throw new IllegalArgumentException(
           "\""
               + token
@@ -96,6 +99,10 @@ final class GenotypeReader {
     int group = -1;
     int[] codes = new int[parts.length];
     for (int i = 0; i < parts.length; i++) {
+      if (parts[i].isEmpty()) {
+        throw new IllegalArgumentException(
+            "\"" + token + "\" in \"" + text + "\" has nothing on one side of a stroke; write A/a");
+      }
       List<Allele> alleles = genome.symbols().read(parts[i], text);
       for (Allele allele : alleles) {
         int its = genome.place(allele.locus()).group();

@@ -16,7 +16,7 @@ import java.util.Set;
  * @param classes what may come up, with its chance; these sum to exactly 1
  * @param lost the share of seedlings that die before they can be looked at, and are in no class
  * @param exact whether the chances are rational as they were asked; where map distances were turned
- *     into recombination they are the nearest there are
+ *     into recombination in a linkage group that is asked about, they are the nearest there are
  */
 public record Odds(List<String> traits, List<Share> classes, Fraction lost, boolean exact) {
 

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 
 /**
  * What a genotype must be like at one locus.
@@ -59,7 +60,8 @@ public record Pattern(Locus locus, List<String> alleles, boolean open) {
    * Reads the patterns of a row: {@code A_ bb}, {@code A_bb}, {@code S1/_}; {@code *} is any plant.
    *
    * @param loci the loci that may be written
-   * @throws IllegalArgumentException if the text is not made of their alleles
+   * @throws IllegalArgumentException if the text is not made of their alleles, or a locus stands in
+   *     two places
    */
   public static List<Pattern> read(List<Locus> loci, String text) {
     Symbols symbols = new Symbols(loci);
@@ -73,7 +75,16 @@ public record Pattern(Locus locus, List<String> alleles, boolean open) {
       for (int i = 0; i < runs.length; i++) {
         String run = runs[i].replaceAll("^\\.|\\.$", "");
         List<Allele> alleles = run.isEmpty() ? List.of() : symbols.read(run, text);
+        Set<Locus> before = Set.copyOf(written.keySet());
         for (Allele allele : alleles) {
+          if (before.contains(allele.locus())) {
+            throw new IllegalArgumentException(
+                "the gene "
+                    + allele.locus().name()
+                    + " stands in two places in \""
+                    + text
+                    + "\"; write it once");
+          }
           written
               .computeIfAbsent(allele.locus(), any -> new ArrayList<>())
               .add(allele.locus().alleles().get(allele.index()));

@@ -9,12 +9,16 @@ import java.util.Set;
  * A variegated plant whose plastids are green in some cell layers of its growing point and white in
  * others (a periclinal chimaera), and what its seedlings can be.
  *
- * <p>Seed comes from the second layer, and plastids, with few exceptions, through the seed parent
- * alone (Baur 1909, Zeitschrift für induktive Abstammungs- und Vererbungslehre 1:330-351, from
- * memory): what the first and the third layer show never comes up from seed. White seedlings die
- * when the seed's food is used up. Where the second layer itself has green and white plastids in
- * the same cells (a striped plant), green, striped and white seedlings come up in shares that
- * differ from fruit to fruit; no ratio is expected of them, and none is given here.
+ * <p>Seed comes from the second layer (Baur 1909, Zeitschrift für induktive Abstammungs- und
+ * Vererbungslehre 1:330-351, from memory), and plastids in most plants through the seed parent
+ * alone (Correns 1909, in the same volume, 1:291-329, from memory): what the first and the third
+ * layer show never comes up from seed. In some genera pollen hands on plastids as well, as Baur
+ * found in Pelargonium, and there a plant of another make-up as pollen parent can add what is not
+ * listed here; about one species in five has pollen that could (Corriveau and Coleman 1988,
+ * American Journal of Botany 75:1443-1458, from memory). White seedlings die when the seed's food
+ * is used up. Where the second layer itself has green and white plastids in the same cells (a
+ * striped plant), green, striped and white seedlings come up in shares that differ from fruit to
+ * fruit; no ratio is expected of them, and none is given here.
  *
  * @param outer the first layer, which makes the skin
  * @param middle the second, which makes the seed
@@ -88,7 +92,7 @@ public record PlastidLayers(Layer outer, Layer middle, Layer inner) {
     return Set.copyOf(List.of(outer, middle, inner)).size() > 1 || middle == Layer.MIXED;
   }
 
-  /** What can come up from its own seed, whatever the pollen. */
+  /** What can come up from its own seed, whatever the pollen, where pollen hands on no plastids. */
   public Set<Seedling> seedlings() {
     return switch (middle) {
       case GREEN -> Set.of(Seedling.GREEN);

@@ -198,7 +198,7 @@ final class Seedlings {
     return fits;
   }
 
-  /** All that comes of the plant by selfing, group by group, shows one state. */
+  /** All that comes of the plant by selfing and lives, group by group, shows one state. */
   private boolean breedsTrue(Tables tables, List<Long> plant, Wish wish) {
     Set<BigInteger> open = new HashSet<>(Set.of(tables.open()));
     for (int i = 0; i < plant.size(); i++) {
@@ -210,6 +210,7 @@ final class Seedlings {
       }
       open = next;
     }
+    open.removeIf(rows -> lives(tables, rows).isZero());
     for (int m = 0; m < tables.models().size(); m++) {
       Optional<String> wanted = wish.breedingTrue().get(tables.models().get(m));
       if (wanted != null && !isOneState(tables, m, open, wanted)) {
@@ -224,9 +225,6 @@ final class Seedlings {
     Optional<String> state = wanted;
     for (BigInteger rows : open) {
       Outcome outcome = tables.outcome(model, rows);
-      if (outcome.lives().isZero()) {
-        continue;
-      }
       if (state.isEmpty()) {
         state = outcome.shows().keySet().stream().findFirst();
       }
@@ -244,6 +242,11 @@ final class Seedlings {
     if (found == null) {
       found = new LinkedHashSet<>(Set.of(homologs));
       List<Long> toDo = new ArrayList<>(found);
+      if (ploidy == 3) {
+        throw new IllegalArgumentException(
+            "the seedlings are triploid, and whether a triploid breeds true is not computed: what"
+                + " it throws when it is selfed is not known");
+      }
       // Where a tetraploid's chromosomes pair at random, double reduction adds nothing in the end.
       Meiosis meiosis =
           ploidy == 4 && !Homologs.areApart(homologs)

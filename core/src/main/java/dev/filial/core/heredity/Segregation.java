@@ -30,10 +30,12 @@ final class Segregation {
     models.forEach(model -> model.requireComplete(seedlings.ploidy()));
     all.addAll(background);
     Fraction living = Fraction.ONE;
+    boolean exact = true;
     Map<List<String>, Fraction> classes = new LinkedHashMap<>();
     classes.put(List.of(), Fraction.ONE);
     List<TraitModel> order = new ArrayList<>();
     for (Tables tables : Tables.parted(genome, all)) {
+      exact &= tables.groups().stream().allMatch(group -> genome.groups().get(group).exact());
       List<Integer> asked = new ArrayList<>();
       for (int m = 0; m < tables.models().size(); m++) {
         if (models.contains(tables.models().get(m))) {
@@ -62,7 +64,7 @@ final class Segregation {
         models.stream().map(TraitModel::trait).toList(),
         inOrder(classes, order, models),
         Fraction.ONE.minus(living),
-        genome.isExact());
+        exact);
   }
 
   private static final class Classes {

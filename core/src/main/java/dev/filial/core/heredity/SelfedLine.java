@@ -55,8 +55,17 @@ public final class SelfedLine {
     return new SelfedLine(cross, wish, stated);
   }
 
-  /** The same with seedlings that form their gametes in that way. */
+  /**
+   * The same with seedlings that form their gametes in that way.
+   *
+   * @throws IllegalArgumentException if selfing would then change the number of chromosome sets
+   */
   public SelfedLine withMeiosis(Meiosis meiosis) {
+    if (meiosis instanceof Meiosis.Unreduced || meiosis instanceof Meiosis.OfTriploid) {
+      throw new IllegalArgumentException(
+          "selfed through such gametes a line does not keep its number of chromosome sets; lines"
+              + " are followed through gametes with half of them");
+    }
     return new SelfedLine(cross, kept, Optional.of(meiosis));
   }
 

@@ -37,7 +37,8 @@ final class Symbols {
   }
 
   /**
-   * Takes alleles that are written without a space apart, dots between them left out.
+   * Takes alleles that are written without a space apart, dots between them left out. What stands
+   * between two dots and is the symbol of an allele is that allele, whatever else it could be.
    *
    * @param text as {@code AaBb} or {@code S1.b}
    * @param whole what it stands in, for the message
@@ -45,26 +46,34 @@ final class Symbols {
    *     ways
    */
   List<Allele> read(String text, String whole) {
+    List<Allele> read = new ArrayList<>();
+    String[] runs = text.split("\\.", -1);
+    for (String run : runs) {
+      Allele one = runs.length > 1 ? alleles.get(run) : null;
+      if (one == null) {
+        read.addAll(run(run, text, whole));
+      } else {
+        read.add(one);
+      }
+    }
+    return read;
+  }
+
+  private List<Allele> run(String run, String text, String whole) {
     List<List<Allele>> readings = new ArrayList<>();
-    read(text, 0, new ArrayList<>(), readings, new boolean[text.length() + 1]);
-    if (readings.isEmpty()) {
-      throw new IllegalArgumentException(
-          "\""
-              + text
-              + "\""
-              + (text.equals(whole) ? "" : " in \"" + whole + "\"")
-              + " is made of no known alleles; they are "
-              + String.join(", ", alleles.keySet()));
+    if (!run.isEmpty()) {
+      read(run, 0, new ArrayList<>(), readings, new boolean[run.length() + 1]);
     }
-    if (readings.size() > 1) {
-      throw new IllegalArgumentException(
-          "\""
-              + text
-              + "\" in \""
-              + whole
-              + "\" can be read in two ways; put dots between alleles");
+    if (readings.size() == 1) {
+      return readings.get(0);
     }
-    return readings.get(0);
+    String named = "\"" + text + "\"" + (text.equals(whole) ? "" : " in \"" + whole + "\"");
+    throw new IllegalArgumentException(
+        readings.isEmpty()
+            ? named
+                + " is made of no known alleles; they are "
+                + String.join(", ", alleles.keySet())
+            : named + " can be read in two ways; put dots between alleles");
   }
 
   /**
@@ -73,21 +82,17 @@ final class Symbols {
    * @param dead places from which no reading leads to the end
    */
   private void read(
-      String text, int from, List<Allele> soFar, List<List<Allele>> readings, boolean[] dead) {
-    if (from == text.length()) {
+      String run, int from, List<Allele> soFar, List<List<Allele>> readings, boolean[] dead) {
+    if (from == run.length()) {
       readings.add(List.copyOf(soFar));
-      return;
-    }
-    if (text.charAt(from) == '.' && from > 0 && from + 1 < text.length()) {
-      read(text, from + 1, soFar, readings, dead);
       return;
     }
     int before = readings.size();
     for (Map.Entry<String, Allele> symbol : alleles.entrySet()) {
       int to = from + symbol.getKey().length();
-      if (readings.size() < 2 && text.startsWith(symbol.getKey(), from) && !dead[to]) {
+      if (readings.size() < 2 && run.startsWith(symbol.getKey(), from) && !dead[to]) {
         soFar.add(symbol.getValue());
-        read(text, to, soFar, readings, dead);
+        read(run, to, soFar, readings, dead);
         soFar.remove(soFar.size() - 1);
       }
     }

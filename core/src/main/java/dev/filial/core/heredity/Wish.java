@@ -101,7 +101,7 @@ public final class Wish {
   /**
    * The same that also breeds true for that state.
    *
-   * @throws IllegalArgumentException if the trait has it not
+   * @throws IllegalArgumentException if the trait has it not, or another was wished before
    */
   public Wish andBreedingTrue(TraitModel model, String state) {
     model.requireState(state);
@@ -111,7 +111,18 @@ public final class Wish {
 
   private Wish breedingTrue(TraitModel model, Optional<String> state, String said) {
     Map<TraitModel, Optional<String>> all = new LinkedHashMap<>(breedingTrue);
-    all.put(model, state);
+    Optional<String> before = all.getOrDefault(model, Optional.empty());
+    if (before.isPresent() && state.isPresent() && !before.equals(state)) {
+      throw new IllegalArgumentException(
+          "a plant cannot breed true for "
+              + before.get()
+              + " and "
+              + state.get()
+              + " of "
+              + model.trait()
+              + " at once");
+    }
+    all.put(model, before.or(() -> state));
     return new Wish(shown, all, with(said));
   }
 
