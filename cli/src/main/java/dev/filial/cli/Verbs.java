@@ -24,6 +24,7 @@ record Verbs(List<Verb> list) {
     all.addAll(PlantVerbs.list());
     all.addAll(SeedlingVerbs.list());
     all.addAll(AskVerbs.list());
+    all.addAll(ExpectVerbs.list());
     all.addAll(CorrectVerbs.list());
     all.addAll(KeepVerbs.list());
     all.add(

@@ -23,8 +23,7 @@ final class ChanceWords {
       return "none";
     }
     if (chance.denominator().compareTo(LARGEST) <= 0
-        || (chance.numerator().equals(BigInteger.ONE)
-            && chance.denominator().bitLength() < 11)) {
+        || (chance.numerator().equals(BigInteger.ONE) && chance.denominator().bitLength() < 11)) {
       return chance.numerator() + " in " + chance.denominator();
     }
     if (chance.compareTo(Fraction.HALF) > 0) {
@@ -50,9 +49,7 @@ final class ChanceWords {
             ? "All"
             : words.equals("none")
                 ? "None"
-                : words.startsWith("about") || words.startsWith("all")
-                    ? words
-                    : "about " + words;
+                : words.startsWith("about") || words.startsWith("all") ? words : "about " + words;
     return Character.toUpperCase(whole.charAt(0)) + whole.substring(1);
   }
 

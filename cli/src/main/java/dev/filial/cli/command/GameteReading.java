@@ -10,8 +10,8 @@ import java.util.Locale;
 final class GameteReading {
 
   /**
-   * {@code 1} or {@code 2} sets of a triploid's three, {@code first:9/10} or {@code second:1/5} for an
-   * unreduced gamete, {@code tetrasomic:1/7} for a tetraploid.
+   * {@code 1} or {@code 2} sets of a triploid's three, {@code first:9/10} or {@code second:1/5} for
+   * an unreduced gamete, {@code tetrasomic:1/7} for a tetraploid.
    */
   static final Reading<Meiosis> MEIOSIS =
       (text, bench) -> {
@@ -26,15 +26,14 @@ final class GameteReading {
         String how = colon < 0 ? typed : typed.substring(0, colon);
         if (colon > 0) {
           Fraction share = RecordReadings.SHARE.read(typed.substring(colon + 1), bench);
-          switch (how) {
-            case "first":
-              return new Meiosis.Unreduced(Restitution.FIRST_DIVISION, share);
-            case "second":
-              return new Meiosis.Unreduced(Restitution.SECOND_DIVISION, share);
-            case "tetrasomic":
-              return Meiosis.tetrasomic(share);
-            default:
-              break;
+          if (how.equals("first")) {
+            return new Meiosis.Unreduced(Restitution.FIRST_DIVISION, share);
+          }
+          if (how.equals("second")) {
+            return new Meiosis.Unreduced(Restitution.SECOND_DIVISION, share);
+          }
+          if (how.equals("tetrasomic")) {
+            return Meiosis.tetrasomic(share);
           }
         }
         throw new IllegalArgumentException(

@@ -10,15 +10,18 @@ final class HopeWords {
   private HopeWords() {}
 
   static void show(Screen screen, Hope hope) {
-    if (hope.seedlings() == null) {
-      screen.say(
-          "No seedling of this cross can be "
-              + hope.what()
-              + ", however many are raised.");
+    Integer seedlings = hope.seedlings();
+    if (seedlings == null) {
+      screen.say("No seedling of this cross can be " + hope.what() + ", however many are raised.");
       return;
     }
     screen.say(
-        ChanceWords.about(hope.chance()) + " will be " + hope.what() + "; " + toDo(hope) + ".");
+        ChanceWords.about(hope.chance())
+            + " will be "
+            + hope.what()
+            + "; "
+            + toDo(hope, seedlings)
+            + ".");
     for (SeedRate rate : hope.rates()) {
       screen.field(
           rate.what(),
@@ -30,18 +33,18 @@ final class HopeWords {
                   : ""));
     }
     if (hope.seeds() != null) {
-      screen.field("seedlings", hope.seedlings() + " would do if all were raised");
+      screen.field("seedlings", seedlings + " would do if all were raised");
     }
   }
 
-  private static String toDo(Hope hope) {
+  private static String toDo(Hope hope, int enough) {
     String sure =
         " to be "
             + ChanceWords.certainty(hope.certainty())
             + " sure of at least "
             + (hope.atLeast() == 1 ? "one" : hope.atLeast());
     return hope.seeds() == null
-        ? "raise " + seedlings(hope.seedlings()) + sure
+        ? "raise " + seedlings(enough) + sure
         : "sow " + hope.seeds() + (hope.seeds() == 1 ? " seed" : " seeds") + sure;
   }
 

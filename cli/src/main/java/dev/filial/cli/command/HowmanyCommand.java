@@ -62,7 +62,6 @@ public final class HowmanyCommand implements BenchCommand {
         OddsQuestion.whatItTakes(
             "what you want",
             chance.get(),
-            new Wanted(
-                List.of(), null, List.of(), amount.atLeast(), amount.certainty(), rates)));
+            new Wanted(List.of(), null, List.of(), amount.atLeast(), amount.certainty(), rates)));
   }
 }

@@ -70,8 +70,7 @@ public final class OddsCommand implements BenchCommand {
         words.option(
             "--seed-genes", "GENES", "The seed parent's genes, as \"Rr Gg\".", RecordReadings.LINE);
     pollenGenes =
-        words.option(
-            "--pollen-genes", "GENES", "The pollen parent's genes.", RecordReadings.LINE);
+        words.option("--pollen-genes", "GENES", "The pollen parent's genes.", RecordReadings.LINE);
     selfed = words.flag("--self", "The seed parent is pollinated with its own pollen.");
     selfings =
         words.option(
@@ -89,8 +88,7 @@ public final class OddsCommand implements BenchCommand {
             "How eggs form where that is not plain: 1 or 2 sets of a triploid's, first:0.9 or"
                 + " second:0.2 if unreduced, tetrasomic:1/7 of a tetraploid.",
             GameteReading.MEIOSIS);
-    pollen =
-        words.option("--pollen", "HOW", "The same of the pollen.", GameteReading.MEIOSIS);
+    pollen = words.option("--pollen", "HOW", "The same of the pollen.", GameteReading.MEIOSIS);
     grid = words.flag("--grid", "Show the checkerboard of gametes, for one gene or two.");
     map =
         words.option(
@@ -147,8 +145,11 @@ public final class OddsCommand implements BenchCommand {
       } else {
         screen.say(sentence(scenario));
       }
-      screen.field("parents", parent(odds.seed(), scenario.seedGenes()) + " × "
-          + parent(odds.pollen(), scenario.pollenGenes()));
+      screen.field(
+          "parents",
+          parent(odds.seed(), scenario.seedGenes())
+              + " × "
+              + parent(odds.pollen(), scenario.pollenGenes()));
       if (scenario.ratio() != null) {
         screen.field("ratio", scenario.ratio());
       }
@@ -185,9 +186,9 @@ public final class OddsCommand implements BenchCommand {
       }
       List<String> parts = new ArrayList<>();
       for (Odds.Share one : classes) {
-        String words = parts.isEmpty() ? ChanceWords.about(one.chance()) : ChanceWords.oneIn(one.chance());
-        parts.add(
-            words + (parts.isEmpty() ? " will be " : " ") + String.join(", ", one.states()));
+        String words =
+            parts.isEmpty() ? ChanceWords.about(one.chance()) : ChanceWords.oneIn(one.chance());
+        parts.add(words + (parts.isEmpty() ? " will be " : " ") + String.join(", ", one.states()));
         if (parts.size() == 4 && classes.size() > 4) {
           parts.add("and so on");
           break;
@@ -269,14 +270,11 @@ public final class OddsCommand implements BenchCommand {
           "which cross?", "Name a cross, or a seed parent and a pollen parent, or --seed-genes.");
     }
     return new Side(
-        plant == null ? null : plant.code(),
-        seedGenes.get().orElse(null),
-        egg.get().orElse(null));
+        plant == null ? null : plant.code(), seedGenes.get().orElse(null), egg.get().orElse(null));
   }
 
   private Side pollen(RegisterView view, Side seed) {
-    @Nullable Code plant =
-        second.get().map(text -> Finding.in(view).one(text).code()).orElse(null);
+    @Nullable Code plant = second.get().map(text -> Finding.in(view).one(text).code()).orElse(null);
     if (selfed.getAsBoolean()) {
       if (plant != null || pollenGenes.get().isPresent()) {
         throw Trouble.usage(

@@ -18,7 +18,9 @@ import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
-/** The options that say what is wanted of a cross, how many, how surely, and through which rates. */
+/**
+ * The options that say what is wanted of a cross, how many, how surely, and through which rates.
+ */
 final class WantedWords {
 
   private static final Reading<State> STATE =
@@ -132,7 +134,8 @@ final class WantedWords {
 
     /** The rates as given; of a cross that was sown before, without being asked, its own. */
     List<SeedRate> rates(RegisterView view, @Nullable Code family) {
-      Function<String, Optional<SeedRate>> recorded = what -> Optional.of(recorded(view, family, what));
+      Function<String, Optional<SeedRate>> recorded =
+          what -> Optional.of(recorded(view, family, what));
       List<SeedRate> rates = new ArrayList<>();
       germination.get().flatMap(rate -> rate.or(recorded, "germination")).ifPresent(rates::add);
       survival.get().flatMap(rate -> rate.or(recorded, "survival")).ifPresent(rates::add);
@@ -168,9 +171,7 @@ final class WantedWords {
     private static SeedRate recorded(RegisterView view, @Nullable Code family, String what) {
       RecordedRates recorded = RecordedRates.of(view);
       Optional<SeedRate> own =
-          family == null
-              ? Optional.empty()
-              : pick(recorded.ofFamily(family), what);
+          family == null ? Optional.empty() : pick(recorded.ofFamily(family), what);
       return own.or(() -> pick(recorded.ofAll(), what))
           .filter(rate -> !rate.share().isZero())
           .orElseThrow(

@@ -21,15 +21,15 @@ import java.util.Set;
 
 /**
  * How many seedlings of a family showed which state: by its tallies, each seedling once; where
- * nothing was tallied, by what its numbered seedlings showed, those left out that were picked for it.
+ * nothing was tallied, by what its numbered seedlings showed, those left out that were picked for
+ * it.
  *
  * @param code the family, or the pot or sowing that was asked about
  * @param counts how many showed each state of the trait, in the order of its states
  * @param from where that is from, in a grower's words
  * @param notes what was left out, a sentence each
  */
-public record FamilyCounts(
-    Code code, Map<String, Long> counts, String from, List<String> notes) {
+public record FamilyCounts(Code code, Map<String, Long> counts, String from, List<String> notes) {
 
   /** How many seedlings that is. */
   public long seedlings() {
@@ -154,7 +154,9 @@ public record FamilyCounts(
       return Optional.ofNullable(last);
     }
 
-    /** What was potted from a pot and tallied there holds seedlings that the pot's own tally has. */
+    /**
+     * What was potted from a pot and tallied there holds seedlings that the pot's own tally has.
+     */
     private void leaveOutCountedAgain(Map<Code, Tallied> tallies) {
       Map<Code, Code> source = new HashMap<>();
       for (Code pot : tallies.keySet()) {

@@ -9,9 +9,9 @@ import dev.filial.core.trial.ModelComparison;
 import dev.filial.core.trial.Ratio;
 import dev.filial.core.trial.SegregationModel;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,8 +19,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param trait the trait
  * @param families each family
- * @param together all families tested together and for differing among themselves; null unless there
- *     are several of one expectation
+ * @param together all families tested together and for differing among themselves; null unless
+ *     there are several of one expectation
  * @param comparison which of several ratios fits best, the best first; empty unless asked for
  * @param notes doubts, a sentence each
  */
@@ -78,6 +78,7 @@ public record FitAnswer(
    * @param counts how many showed each state
    * @param from where the counts are from
    */
+  @SuppressWarnings("ArrayRecordComponent") // never compared, and never leaves this package
   record Counts(String family, long[] counts, String from) {}
 
   /**
@@ -118,7 +119,7 @@ public record FitAnswer(
       List<Expected> expectations,
       List<Ratio> others,
       Optional<Fit.Method> method,
-      LinkedHashSet<String> notes) {
+      Set<String> notes) {
     List<Family> tested = new ArrayList<>();
     for (int i = 0; i < families.size(); i++) {
       tested.add(family(states, families.get(i), expectations.get(i), method));
@@ -177,8 +178,7 @@ public record FitAnswer(
     List<Row> rows = new ArrayList<>();
     for (int i = 0; i < states.size(); i++) {
       rows.add(
-          new Row(
-              states.get(i), family.counts()[i], expected.shares().get(i).toDouble() * all));
+          new Row(states.get(i), family.counts()[i], expected.shares().get(i).toDouble() * all));
     }
     long classes = expected.shares().stream().filter(share -> !share.isZero()).count();
     Fit fit = null;

@@ -15,10 +15,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
- * Whether what came up fits: the counts of one family or of several against a ratio, or against what
- * the genes of the parents lead to expect.
+ * Whether what came up fits: the counts of one family or of several against a ratio, or against
+ * what the genes of the parents lead to expect.
  */
 public final class FitQuestion {
 
@@ -91,7 +92,9 @@ public final class FitQuestion {
   public FitAnswer ask(List<String> states, List<long[]> families) {
     Ratio expected =
         ratio.orElseThrow(
-            () -> new IllegalArgumentException("say which ratio the counts are to be tested against"));
+            () ->
+                new IllegalArgumentException(
+                    "say which ratio the counts are to be tested against"));
     List<FitAnswer.Counts> counted = new ArrayList<>();
     List<FitAnswer.Expected> expectations = new ArrayList<>();
     for (long[] family : families) {
@@ -100,17 +103,11 @@ public final class FitQuestion {
       expectations.add(FitAnswer.Expected.of(expected, states));
     }
     return FitAnswer.of(
-        "what was counted",
-        states,
-        counted,
-        expectations,
-        others,
-        method,
-        new LinkedHashSet<>());
+        "what was counted", states, counted, expectations, others, method, new LinkedHashSet<>());
   }
 
   private static FitAnswer.Expected expected(
-      RegisterView view, TraitDeclared trait, Code family, LinkedHashSet<String> notes) {
+      RegisterView view, TraitDeclared trait, Code family, Set<String> notes) {
     CrossOdds odds = OddsQuestion.of(view, List.of(trait.trait())).ask(family);
     notes.addAll(odds.notes());
     if (odds.scenarios().size() > 1) {

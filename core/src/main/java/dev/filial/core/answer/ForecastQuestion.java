@@ -195,8 +195,7 @@ public final class ForecastQuestion {
         : Optional.of(new LinkedHashSet<>(List.of(descent.seed(), pollen)));
   }
 
-  private OfStates ofStates(
-      TraitDeclared trait, Code seed, Code pollen, LinkedHashSet<String> notes) {
+  private OfStates ofStates(TraitDeclared trait, Code seed, Code pollen, Set<String> notes) {
     Kinds kinds = new Kinds(view);
     Set<String> plants = Set.copyOf(List.of(kinds.genotype(seed), kinds.genotype(pollen)));
     List<Item> same = new ArrayList<>();
@@ -246,8 +245,7 @@ public final class ForecastQuestion {
               pooled.some(),
               forecast.fewest(),
               forecast.most()));
-      basis =
-          forecast.basis().compareTo(basis) > 0 ? forecast.basis() : basis;
+      basis = forecast.basis().compareTo(basis) > 0 ? forecast.basis() : basis;
     }
     return new OfStates(
         likeness,
@@ -260,11 +258,9 @@ public final class ForecastQuestion {
         basis);
   }
 
-  private OfMeasure ofMeasure(
-      TraitDeclared trait, Code seed, Code pollen, LinkedHashSet<String> notes) {
+  private OfMeasure ofMeasure(TraitDeclared trait, Code seed, Code pollen, Set<String> notes) {
     LastSeen seen = LastSeen.of(view, trait.trait());
-    double midParent =
-        (required(trait, seen, seed) + required(trait, seen, pollen)) / 2;
+    double midParent = (required(trait, seen, seed) + required(trait, seen, pollen)) / 2;
     List<Measured> families = new ArrayList<>();
     long picked = 0;
     for (Item cross : view.items(Set.of(Item.Kind.CROSS))) {
@@ -295,10 +291,7 @@ public final class ForecastQuestion {
       if (number > 0) {
         families.add(
             new Measured(
-                cross.code(),
-                (one.getAsDouble() + other.getAsDouble()) / 2,
-                sum / number,
-                number));
+                cross.code(), (one.getAsDouble() + other.getAsDouble()) / 2, sum / number, number));
       }
     }
     if (picked > 0) {

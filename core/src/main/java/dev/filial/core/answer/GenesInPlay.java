@@ -1,6 +1,7 @@
 package dev.filial.core.answer;
 
 import dev.filial.core.heredity.Genome;
+import dev.filial.core.heredity.Locus;
 import dev.filial.core.heredity.MapFunction;
 import dev.filial.core.heredity.TraitModel;
 import dev.filial.core.register.DeclaredGenome;
@@ -18,8 +19,8 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * The genes that a question about some traits turns on: those of the traits' models, and those on the
- * same chromosomes at which seedlings die or pollen is refused.
+ * The genes that a question about some traits turns on: those of the traits' models, and those on
+ * the same chromosomes at which seedlings die or pollen is refused.
  *
  * @param genome the genes
  * @param models the models of the traits asked about, in their order
@@ -94,7 +95,11 @@ record GenesInPlay(
   }
 
   static TraitModel built(RegisterView view, ModelDeclared model) {
-    return model.toModel(view);
+    List<Locus> loci = new ArrayList<>();
+    for (String name : model.loci()) {
+      view.locus(name).ifPresent(locus -> loci.add(locus.toLocus()));
+    }
+    return model.toModel(loci, FitQuestion.declared(view, model.trait()).states());
   }
 
   /** These loci and all that lie on a chromosome with one of them. */

@@ -46,8 +46,8 @@ public final class LinkageQuestion {
   /**
    * Counts a family.
    *
-   * @throws RegisterRefusal if a trait is not declared or has not just two states, or no seedling was
-   *     seen for both
+   * @throws RegisterRefusal if a trait is not declared or has not just two states, or no seedling
+   *     was seen for both
    */
   public PairCounts ask(Code family, String first, String second) {
     TraitDeclared one = twoStates(first);
@@ -95,8 +95,7 @@ public final class LinkageQuestion {
       throw new RegisterRefusal(
           declared.trait()
               + " has not two states, the dominant one first; linkage is estimated between two such"
-              + " traits"
-             );
+              + " traits");
     }
     return declared;
   }

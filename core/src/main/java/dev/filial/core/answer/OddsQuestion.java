@@ -64,8 +64,7 @@ public final class OddsQuestion {
     if (traits.isEmpty()) {
       throw new RegisterRefusal("say of which trait the odds are asked");
     }
-    return new OddsQuestion(
-        view, traits, MapFunction.HALDANE, Optional.empty(), 0, false, false);
+    return new OddsQuestion(view, traits, MapFunction.HALDANE, Optional.empty(), 0, false, false);
   }
 
   /** The same with map distances turned into recombination in that way. */
@@ -75,8 +74,7 @@ public final class OddsQuestion {
 
   /** The same with a plant that is wanted. */
   public OddsQuestion wanting(Wanted wish) {
-    return new OddsQuestion(
-        view, traits, function, Optional.of(wish), selfings, keeping, grid);
+    return new OddsQuestion(view, traits, function, Optional.of(wish), selfings, keeping, grid);
   }
 
   /**
@@ -139,7 +137,8 @@ public final class OddsQuestion {
   /**
    * What comes of the cross under one assumption.
    *
-   * @param assuming what is assumed of how tetraploids form their gametes; null if nothing has to be
+   * @param assuming what is assumed of how tetraploids form their gametes; null if nothing has to
+   *     be
    * @param seedGenes what the seed parent carries; null if only its taxon is known
    * @param pollenGenes what the pollen parent carries; null if only its taxon is known
    * @param classes what may come up, with its chance
@@ -168,8 +167,8 @@ public final class OddsQuestion {
    * @param atLeast how many are wanted
    * @param certainty how sure that is to be
    * @param seedlings how many seedlings it takes; null if it cannot come up
-   * @param seeds how many seeds it takes through the rates; null without rates, or if it cannot come
-   *     up
+   * @param seeds how many seeds it takes through the rates; null without rates, or if it cannot
+   *     come up
    * @param rates the rates it was reckoned with
    */
   public record Hope(
@@ -204,7 +203,8 @@ public final class OddsQuestion {
    *
    * @throws RegisterRefusal if a trait has no model, or the genes of a parent are not known; the
    *     message says what is possible and how to state them
-   * @throws IllegalArgumentException if typed genes cannot be read, or what was asked is not computed
+   * @throws IllegalArgumentException if typed genes cannot be read, or what was asked is not
+   *     computed
    */
   public CrossOdds ask(Side seed, Side pollen) {
     GenesInPlay genes = GenesInPlay.of(view, traits, function, true);
@@ -242,7 +242,7 @@ public final class OddsQuestion {
   public CrossOdds ask(Code code) {
     Item cross = Things.required(view, code);
     Item family = Describing.origin(view, cross);
-    return new RecordedCross(view, this).ask(family);
+    return new RecordedCross(this).ask(family);
   }
 
   /** What comes of seed without fertilisation: the plant again. */
@@ -309,9 +309,7 @@ public final class OddsQuestion {
 
   private SelfedLine line(GenesInPlay genes, Cross cross) {
     SelfedLine line = SelfedLine.of(cross);
-    return keeping && wanted.isPresent()
-        ? line.keeping(shown(genes, wanted.get()))
-        : line;
+    return keeping && wanted.isPresent() ? line.keeping(shown(genes, wanted.get())) : line;
   }
 
   /** The classes of the generation asked for. */
@@ -384,8 +382,7 @@ public final class OddsQuestion {
    */
   public static Hope whatItTakes(String what, Fraction chance, Wanted asked) {
     if (chance.isZero()) {
-      return new Hope(
-          what, chance, asked.atLeast(), asked.certainty(), null, null, asked.rates());
+      return new Hope(what, chance, asked.atLeast(), asked.certainty(), null, null, asked.rates());
     }
     SeedsToSow sowing = SeedsToSow.of(chance.toDouble());
     int seedlings = sowing.seeds(asked.atLeast(), asked.certainty());
@@ -410,10 +407,7 @@ public final class OddsQuestion {
   }
 
   private static String spelt(TraitModel model, String state) {
-    return model.states().stream()
-        .filter(state::equalsIgnoreCase)
-        .findFirst()
-        .orElse(state);
+    return model.states().stream().filter(state::equalsIgnoreCase).findFirst().orElse(state);
   }
 
   private static TraitModel model(GenesInPlay genes, String trait) {
@@ -441,7 +435,11 @@ public final class OddsQuestion {
                     : " " + String.join(" or ", row.outcome().shows().keySet())));
       }
       method.add(
-          "The table of " + model.trait() + ", read from the top: " + String.join("; ", rows) + ".");
+          "The table of "
+              + model.trait()
+              + ", read from the top: "
+              + String.join("; ", rows)
+              + ".");
     }
     if (!genes.genome().isExact()) {
       method.add(

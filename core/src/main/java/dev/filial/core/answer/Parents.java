@@ -10,8 +10,8 @@ import dev.filial.core.heredity.PossibleGenotypes;
 import dev.filial.core.heredity.SelfIncompatibility;
 import dev.filial.core.name.Code;
 import dev.filial.core.number.Fraction;
-import dev.filial.core.register.Pairing;
 import dev.filial.core.register.ProfileStated;
+import dev.filial.core.register.ProfileStated.Pairing;
 import dev.filial.core.register.RegisterRefusal;
 import dev.filial.core.register.RegisterView;
 import java.util.ArrayList;
@@ -22,8 +22,8 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The two parents of a cross as heredity reckons with them: their genotypes, and how they form their
- * gametes, in every way that has to be assumed.
+ * The two parents of a cross as heredity reckons with them: their genotypes, and how they form
+ * their gametes, in every way that has to be assumed.
  *
  * @param seedName the seed parent as it was asked for
  * @param pollenName the pollen parent
@@ -93,10 +93,7 @@ record Parents(
     }
     return seed.assuming() == null
         ? "of the pollen parent " + pollen.assuming()
-        : "of the seed parent "
-            + seed.assuming()
-            + ", of the pollen parent "
-            + pollen.assuming();
+        : "of the seed parent " + seed.assuming() + ", of the pollen parent " + pollen.assuming();
   }
 
   private static final class Reader {
@@ -203,8 +200,7 @@ record Parents(
               ? Optional.empty()
               : known.taxonOf(plant).flatMap(taxon -> PlantGenes.profile(view, taxon));
       Pairing pairing = profile.map(ProfileStated::pairing).orElse(null);
-      Fraction doubleReduction =
-          profile.map(ProfileStated::doubleReduction).orElse(null);
+      Fraction doubleReduction = profile.map(ProfileStated::doubleReduction).orElse(null);
       List<Choice> choices = new ArrayList<>();
       if (pairing != Pairing.DISOMIC) {
         Fraction alpha = doubleReduction == null ? Fraction.ZERO : doubleReduction;
@@ -222,9 +218,7 @@ record Parents(
           choices.add(
               new Choice(
                   assumed
-                      ? "only those of one subgenome pair, as "
-                          + arranged.text()
-                          + " (disomic)"
+                      ? "only those of one subgenome pair, as " + arranged.text() + " (disomic)"
                       : null,
                   Parent.of(arranged)));
         }

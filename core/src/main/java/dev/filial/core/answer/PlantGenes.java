@@ -23,6 +23,7 @@ import dev.filial.core.register.RegisterRefusal;
 import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.Statement;
 import dev.filial.core.register.Subject;
+import dev.filial.core.register.TaxonDeclared;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -32,9 +33,9 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Which genotypes plants of a register can have: by what was stated of them, by the profile of their
- * taxon, by their parents and by what they showed. What is ruled out is impossible; odds between what
- * is left are not given.
+ * Which genotypes plants of a register can have: by what was stated of them, by the profile of
+ * their taxon, by their parents and by what they showed. What is ruled out is impossible; odds
+ * between what is left are not given.
  */
 final class PlantGenes {
 
@@ -109,7 +110,8 @@ final class PlantGenes {
       if (found.isPresent()) {
         return found;
       }
-      name = view.accepted(name).within();
+      TaxonDeclared declared = view.accepted(name).declared();
+      name = declared == null ? null : declared.within();
     }
     return Optional.empty();
   }
@@ -129,26 +131,26 @@ final class PlantGenes {
       return pedigree.isDoubled(plant) ? source.doubled() : source;
     }
     List<Descent> descents = pedigree.descents(plant);
-    PossibleGenotypes all = ofDescent(pedigree, descents.get(0));
+    PossibleGenotypes all = ofDescent(descents.get(0));
     for (Descent other : descents.subList(1, descents.size())) {
-      all = all.or(ofDescent(pedigree, other));
+      all = all.or(ofDescent(other));
     }
     return all;
   }
 
-  private PossibleGenotypes ofDescent(Pedigree pedigree, Descent descent) {
+  private PossibleGenotypes ofDescent(Descent descent) {
     if (descent instanceof Descent.Copy copy) {
       return possible[copy.of()];
     }
     Descent.Sexual sexual = (Descent.Sexual) descent;
     return PossibleGenotypes.ofSeedlings(
-        parent(pedigree, sexual.seed(), sexual.seedSets()),
+        parent(sexual.seed(), sexual.seedSets()),
         sexual.seedSets(),
-        parent(pedigree, sexual.pollen(), sexual.pollenSets()),
+        parent(sexual.pollen(), sexual.pollenSets()),
         sexual.pollenSets());
   }
 
-  private PossibleGenotypes parent(Pedigree pedigree, int plant, int sets) {
+  private PossibleGenotypes parent(int plant, int sets) {
     return plant == Pedigree.UNKNOWN ? anything(2 * sets) : possible[plant];
   }
 

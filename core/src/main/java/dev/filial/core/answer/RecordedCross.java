@@ -10,7 +10,6 @@ import dev.filial.core.pedigree.Route;
 import dev.filial.core.register.Descent;
 import dev.filial.core.register.Item;
 import dev.filial.core.register.RegisterRefusal;
-import dev.filial.core.register.RegisterView;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -19,11 +18,9 @@ import org.jspecify.annotations.Nullable;
 /** What a recorded cross throws: the ways in which its seed may have come about, mixed. */
 final class RecordedCross {
 
-  private final RegisterView view;
   private final OddsQuestion question;
 
-  RecordedCross(RegisterView view, OddsQuestion question) {
-    this.view = view;
+  RecordedCross(OddsQuestion question) {
     this.question = question;
   }
 
@@ -76,8 +73,7 @@ final class RecordedCross {
       return question.ofPlant(plant);
     }
     Side seed = new Side(descent.seed(), null, null);
-    Side pollen =
-        descent.route() == Route.SELFING ? seed : new Side(descent.pollen(), null, null);
+    Side pollen = descent.route() == Route.SELFING ? seed : new Side(descent.pollen(), null, null);
     if (descent.seedSets() != 0 || descent.pollenSets() != 0) {
       throw new RegisterRefusal(
           family.code().text()

@@ -83,7 +83,8 @@ public final class RecordedRates {
           .map(Sown.class::cast)
           .ifPresent(sown -> add(sums, sown));
     }
-    String counted = from + (sums.sowings.size() > 1 ? ", " + sums.sowings.size() + " of them" : "");
+    String counted =
+        from + (sums.sowings.size() > 1 ? ", " + sums.sowings.size() + " of them" : "");
     return new Rates(
         rate("germination", sums.germinated, sums.sown, counted),
         rate("survival", sums.alive, sums.cameUp, counted));
@@ -119,7 +120,9 @@ public final class RecordedRates {
     }
   }
 
-  /** Whether seedlings went elsewhere, so that fewer standing here says nothing of how many live. */
+  /**
+   * Whether seedlings went elsewhere, so that fewer standing here says nothing of how many live.
+   */
   private boolean isTakenFrom(Code pot) {
     for (long entry : view.entriesOn(Subject.of(pot))) {
       Statement statement = view.effective(entry).orElseThrow();

@@ -10,8 +10,8 @@ import java.util.Optional;
  *
  * @param what what it is the rate of: germination, survival
  * @param share the share
- * @param counted the counts it was taken from; empty if it was given as a share, and then it is taken
- *     as certain
+ * @param counted the counts it was taken from; empty if it was given as a share, and then it is
+ *     taken as certain
  * @param from where it is from, in a grower's words
  */
 public record SeedRate(String what, Fraction share, Optional<Proportion> counted, String from) {
@@ -28,9 +28,7 @@ public record SeedRate(String what, Fraction share, Optional<Proportion> counted
   }
 
   SeedsToSow in(SeedsToSow sowing) {
-    return counted.isPresent()
-        ? sowing.withRate(counted.get())
-        : sowing.withRate(share.toDouble());
+    return counted.isPresent() ? sowing.withRate(counted.get()) : sowing.withRate(share.toDouble());
   }
 
   /** As {@code 18 of 25} or {@code 72 %}. */

@@ -253,7 +253,7 @@ public final class PossibleGenotypes {
       Set<Long> known = groups.get(group);
       long homologs = stated.homologs(group);
       boolean possible = known == null || known.contains(homologs);
-      if (!possible && Homologs.areApart(homologs)) {
+      if (!possible && known != null && Homologs.areApart(homologs)) {
         possible = known.contains(Homologs.of(Homologs.all(homologs)));
       }
       left.put(group, possible ? Set.of(homologs) : Set.of());

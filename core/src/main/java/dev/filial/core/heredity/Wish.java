@@ -133,8 +133,8 @@ public final class Wish {
   }
 
   /**
-   * How likely a plant of known genotype is such a one: 0 or 1, unless a state fails to show now and
-   * then.
+   * How likely a plant of known genotype is such a one: 0 or 1, unless a state fails to show now
+   * and then.
    *
    * @throws IllegalArgumentException if a table does not cover the plant
    */
