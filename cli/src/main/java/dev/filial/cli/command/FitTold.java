@@ -68,7 +68,8 @@ record FitTold(FitAnswer answer, boolean telling) implements Answer {
           case G -> "G " + ChanceWords.number(fit.statistic()) + ", " + degrees;
           case EXACT -> "exact, the outcomes no likelier than this one added up";
         };
-    return test + "; p " + ChanceWords.p(fit.p()) + "; chosen because " + fit.why() + ".";
+    String why = fit.why().startsWith("as asked") ? "" : "; chosen because " + fit.why();
+    return test + "; p " + ChanceWords.p(fit.p()) + why + ".";
   }
 
   private static String expected(Family family) {

@@ -4,6 +4,7 @@ import dev.filial.cli.frame.Answer;
 import dev.filial.cli.frame.Bench;
 import dev.filial.cli.frame.BenchCommand;
 import dev.filial.cli.frame.OpenRegister;
+import dev.filial.cli.frame.Trouble;
 import dev.filial.cli.frame.Words;
 import dev.filial.cli.screen.Screen;
 import dev.filial.core.answer.OddsQuestion;
@@ -54,6 +55,10 @@ public final class HowmanyCommand implements BenchCommand {
 
   @Override
   public Answer run(Bench bench) {
+    if (chance.get().isZero()) {
+      throw Trouble.usage(
+          "what has no chance comes up from no number of seeds", "Give a chance above 0, as 1/4.");
+    }
     List<SeedRate> rates =
         amount.isLookedUp()
             ? register.read(bench, view -> amount.rates(view, null))

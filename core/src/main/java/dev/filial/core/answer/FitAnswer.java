@@ -175,6 +175,10 @@ public record FitAnswer(
       all += family.counts()[i];
       impossible += expected.shares().get(i).isZero() ? family.counts()[i] : 0;
     }
+    if (all == 0) {
+      throw new IllegalArgumentException(
+          "a family of none (" + family.family() + "); there is nothing to test");
+    }
     List<Row> rows = new ArrayList<>();
     for (int i = 0; i < states.size(); i++) {
       rows.add(

@@ -98,7 +98,7 @@ public final class FitQuestion {
     List<FitAnswer.Counts> counted = new ArrayList<>();
     List<FitAnswer.Expected> expectations = new ArrayList<>();
     for (long[] family : families) {
-      String name = families.size() == 1 ? "the counts" : "family " + (counted.size() + 1);
+      String name = families.size() == 1 ? "as typed" : "family " + (counted.size() + 1);
       counted.add(new FitAnswer.Counts(name, family, "as typed"));
       expectations.add(FitAnswer.Expected.of(expected, states));
     }
