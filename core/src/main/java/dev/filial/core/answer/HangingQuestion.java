@@ -130,6 +130,9 @@ public final class HangingQuestion {
                               code, item.kind().word(), Describing.of(view, item), distance)));
           entries.addAll(view.entriesOn(Subject.of(code)));
         });
+    if (statement != null) {
+      entries.addAll(leaning(statement));
+    }
     entries.remove(number);
     things.sort(Comparator.comparingInt(Touched::steps).thenComparing(Touched::code));
     return new Hanging(
@@ -171,6 +174,18 @@ public final class HangingQuestion {
         || statement instanceof GenotypeStated);
   }
 
+  /** Tables, profiles and genotypes are about no coded thing, or about one that is not touched. */
+  private Set<Long> leaning(Statement statement) {
+    Set<Long> entries = new TreeSet<>();
+    for (Subject subject : statement.subjects()) {
+      if (subject.kind() == Subject.Kind.LOCUS || subject.kind() == Subject.Kind.TRAIT) {
+        entries.addAll(view.entriesOn(subject));
+        entries.addAll(view.entriesMentioning(subject));
+      }
+    }
+    return entries;
+  }
+
   private Set<Code> roots(Statement statement) {
     List<Code> introduced = Introduction.codes(statement);
     if (!introduced.isEmpty()) {
@@ -186,6 +201,10 @@ public final class HangingQuestion {
     }
     if (statement instanceof TaxonDeclared taxon) {
       addPlantsOf(taxon.name(), roots, new HashSet<>());
+      return roots;
+    }
+    if (statement instanceof ProfileStated profile) {
+      addPlantsOf(profile.taxon(), roots, new HashSet<>());
       return roots;
     }
     for (Subject subject : statement.subjects()) {

@@ -98,10 +98,22 @@ final class References {
    * @throws RegisterRefusal if nobody declared it
    */
   static LocusDeclared locus(RegisterView book, String name) {
+    return locus(book, name, List.of());
+  }
+
+  /**
+   * The same; if nobody declared it, some others are not proposed in its place.
+   *
+   * @throws RegisterRefusal if nobody declared it
+   */
+  static LocusDeclared locus(RegisterView book, String name, List<String> unlike) {
     return book.locus(name)
         .orElseThrow(
             () -> {
-              List<String> known = book.keys(Subject.Kind.LOCUS);
+              List<String> known =
+                  book.keys(Subject.Kind.LOCUS).stream()
+                      .filter(other -> !unlike.contains(other))
+                      .toList();
               return new RegisterRefusal(
                   "no gene is called \""
                       + name.strip()

@@ -100,6 +100,24 @@ final class Bench {
         null);
   }
 
+  /** A gene in the cytoplasm. */
+  static LocusDeclared cytoplasmic(String name, String... alleles) {
+    return new LocusDeclared(
+        name,
+        List.of(alleles),
+        true,
+        null,
+        null,
+        null,
+        null,
+        false,
+        null,
+        List.of(),
+        Map.of(),
+        Map.of(),
+        null);
+  }
+
   /** A gene beside another. */
   static LocusDeclared beside(String other, Fraction recombination, LocusDeclared gene) {
     return new LocusDeclared(
