@@ -37,7 +37,9 @@ public final class FitCommand implements BenchCommand {
             String number = one.substring(equals + 1).strip();
             if (equals < 1 || !number.matches("\\d{1,9}")) {
               throw new IllegalArgumentException(
-                  "\"" + one + "\" is not a state and how many showed it, 0 or more; write red=31,green=9");
+                  "\""
+                      + one
+                      + "\" is not a state and how many showed it, 0 or more; write red=31,green=9");
             }
             if (counts.put(one.substring(0, equals).strip(), Long.parseLong(number)) != null) {
               throw new IllegalArgumentException(
