@@ -63,6 +63,9 @@ public final class FitQuestion {
    */
   public FitAnswer ask(RegisterView view, String trait, List<Code> codes) {
     TraitDeclared declared = declared(view, trait);
+    if (codes.isEmpty()) {
+      throw new RegisterRefusal("say which family is to be tested: a cross, a sowing or a pot");
+    }
     List<FitAnswer.Counts> counted = new ArrayList<>();
     List<FitAnswer.Expected> expectations = new ArrayList<>();
     LinkedHashSet<String> notes = new LinkedHashSet<>();
