@@ -219,12 +219,7 @@ public record FamilyCounts(Code code, Map<String, Long> counts, String from, Lis
         }
       }
       if (picked > 0) {
-        notes.add(
-            picked
-                + (picked == 1 ? " seedling" : " seedlings")
-                + " picked for "
-                + trait.trait()
-                + " left out: picked ones say nothing of the shares in their family.");
+        notes.add(LastSeen.leftOut(picked, trait.trait()));
       }
       return looked == 0
           ? Optional.empty()

@@ -295,12 +295,7 @@ public final class ForecastQuestion {
       }
     }
     if (picked > 0) {
-      notes.add(
-          picked
-              + (picked == 1 ? " seedling" : " seedlings")
-              + " picked for "
-              + trait.trait()
-              + " left out: picked ones are no sample of their family.");
+      notes.add(LastSeen.leftOut(picked, trait.trait()));
     }
     List<MidParent.Family> points = new ArrayList<>();
     families.forEach(

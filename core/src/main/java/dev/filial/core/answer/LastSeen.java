@@ -49,6 +49,15 @@ final class LastSeen {
         && isOf(numbered.pickedFor());
   }
 
+  /** That picked ones were left out. */
+  static String leftOut(long picked, String trait) {
+    return picked
+        + (picked == 1 ? " seedling" : " seedlings")
+        + " picked for "
+        + trait
+        + " left out: picked ones are no sample of their family.";
+  }
+
   boolean isOf(String trait) {
     return Subject.trait(trait).key().equals(key);
   }

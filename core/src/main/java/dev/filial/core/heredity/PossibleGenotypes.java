@@ -263,13 +263,7 @@ public final class PossibleGenotypes {
 
   /** Those that fit the patterns. */
   public PossibleGenotypes carrying(List<Pattern> patterns) {
-    TraitModel.Row row = new TraitModel.Row(patterns, Outcome.of("yes"));
-    TraitModel fits =
-        new TraitModel(
-            row.text(),
-            List.of("yes", "no"),
-            List.of(row, new TraitModel.Row(List.of(), Outcome.of("no"))));
-    return showing(fits, "yes");
+    return showing(TraitModel.fitting(patterns), TraitModel.FITS);
   }
 
   private interface Test {

@@ -79,15 +79,10 @@ public final class Wish {
 
   /** The same that also fits these patterns: {@code rr}, {@code R_ gg}. */
   public Wish andCarrying(List<Pattern> patterns) {
-    TraitModel.Row row = new TraitModel.Row(patterns, Outcome.of("yes"));
-    TraitModel fits =
-        new TraitModel(
-            row.text(),
-            List.of("yes", "no"),
-            List.of(row, new TraitModel.Row(List.of(), Outcome.of("no"))));
+    TraitModel fits = TraitModel.fitting(patterns);
     Map<TraitModel, Set<String>> all = new LinkedHashMap<>(shown);
-    all.put(fits, Set.of("yes"));
-    return new Wish(all, breedingTrue, with(row.text()));
+    all.put(fits, Set.of(TraitModel.FITS));
+    return new Wish(all, breedingTrue, with(fits.trait()));
   }
 
   /**
