@@ -38,8 +38,8 @@ public final class ForecastCommand implements BenchCommand {
 
   /** Declares its words. */
   public ForecastCommand(Words words) {
-    seed = words.optionalArgument("SEED-PARENT", "The seed parent.", Reading.THING);
-    pollen = words.optionalArgument("POLLEN-PARENT", "The pollen parent.", Reading.THING);
+    seed = words.optionalArgument("SEED_PARENT", "The seed parent.", Reading.THING);
+    pollen = words.optionalArgument("POLLEN_PARENT", "The pollen parent.", Reading.THING);
     trait =
         words.option(
             "--trait", "TRAIT", "What is to be forecast: states or a size.", RecordReadings.LINE);

@@ -57,8 +57,8 @@ public final class OddsCommand implements BenchCommand {
   public OddsCommand(Words words) {
     first =
         words.optionalArgument(
-            "SEED-PARENT", "The seed parent; or a cross, and no other plant.", Reading.THING);
-    second = words.optionalArgument("POLLEN-PARENT", "The pollen parent.", Reading.THING);
+            "SEED_PARENT", "The seed parent; or a cross, and no other plant.", Reading.THING);
+    second = words.optionalArgument("POLLEN_PARENT", "The pollen parent.", Reading.THING);
     traits =
         words.repeatedOption(
             "--trait",
@@ -71,7 +71,7 @@ public final class OddsCommand implements BenchCommand {
             "--seed-genes", "GENES", "The seed parent's genes, as \"Rr Gg\".", RecordReadings.LINE);
     pollenGenes =
         words.option("--pollen-genes", "GENES", "The pollen parent's genes.", RecordReadings.LINE);
-    selfed = words.flag("--self", "The seed parent is pollinated with its own pollen.");
+    selfed = words.flag("--selfed", "The seed parent is pollinated with its own pollen.");
     selfings =
         words.option(
             "--selfings",
@@ -83,12 +83,13 @@ public final class OddsCommand implements BenchCommand {
             "--keep-wanted", "Before each selfing keep only seedlings that show what is wanted.");
     egg =
         words.option(
-            "--egg",
+            "--eggs-form",
             "HOW",
             "How eggs form where that is not plain: 1 or 2 sets of a triploid's, first:0.9 or"
                 + " second:0.2 if unreduced, tetrasomic:1/7 of a tetraploid.",
             GameteReading.MEIOSIS);
-    pollen = words.option("--pollen", "HOW", "The same of the pollen.", GameteReading.MEIOSIS);
+    pollen =
+        words.option("--pollen-forms", "HOW", "The same of the pollen.", GameteReading.MEIOSIS);
     grid = words.flag("--grid", "Show the checkerboard of gametes, for one gene or two.");
     map =
         words.option(
@@ -278,7 +279,7 @@ public final class OddsCommand implements BenchCommand {
     if (selfed.getAsBoolean()) {
       if (plant != null || pollenGenes.get().isPresent()) {
         throw Trouble.usage(
-            "with --self the pollen is the seed parent's own", "Leave the pollen parent out.");
+            "with --selfed the pollen is the seed parent's own", "Leave the pollen parent out.");
       }
       return pollen.get().isPresent()
           ? new Side(seed.plant(), seed.genes(), pollen.get().get())
@@ -286,7 +287,7 @@ public final class OddsCommand implements BenchCommand {
     }
     if (plant == null && pollenGenes.get().isEmpty()) {
       throw Trouble.usage(
-          "with whose pollen?", "Name the pollen parent, or give --pollen-genes, or --self.");
+          "with whose pollen?", "Name the pollen parent, or give --pollen-genes, or --selfed.");
     }
     return new Side(plant, pollenGenes.get().orElse(null), pollen.get().orElse(null));
   }

@@ -281,6 +281,14 @@ public final class OddsQuestion {
   }
 
   private Scenario scenario(GenesInPlay genes, Parents.Pair pair) {
+    if (wanted.isPresent()
+        && (pair.seed() instanceof Parent.OfTaxon || pair.pollen() instanceof Parent.OfTaxon)) {
+      // Seedlings of one plant share its alleles, so their number is no binomial one.
+      throw new RegisterRefusal(
+          "how many to sow depends on which alleles the parents have, and of one only the taxon is"
+              + " known; ask without a wanted seedling, or give its genes (--seed-genes,"
+              + " --pollen-genes)");
+    }
     Cross cross = cross(genes, pair);
     Odds odds = selfings == 0 ? cross.odds(genes.models()) : later(genes, cross);
     return new Scenario(

@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -64,7 +65,11 @@ record Parents(
     }
     List<Choice> seeds = reader.choices(seed, "seed");
     List<Choice> pollens = reader.choices(pollen, "pollen");
-    boolean selfing = seed.equals(pollen);
+    boolean selfing = isSelfing(known, seed, pollen);
+    if (selfing && seeds.get(0).parent() instanceof Parent.OfTaxon) {
+      // Egg and pollen of one plant are no two draws from its taxon.
+      throw new RegisterRefusal(reader.unknown(Reader.required(seed), "seed"));
+    }
     List<Pair> pairs = new ArrayList<>();
     for (int i = 0; i < seeds.size(); i++) {
       for (int j = 0; j < pollens.size(); j++) {
@@ -78,6 +83,17 @@ record Parents(
     List<String> notes = new ArrayList<>(known.notes());
     notes.addAll(reader.notes);
     return new Parents(name(seed), name(pollen), pairs, false, notes);
+  }
+
+  private static boolean isSelfing(PlantGenes known, Side seed, Side pollen) {
+    if (seed.plant() == null
+        || pollen.plant() == null
+        || seed.genes() != null
+        || pollen.genes() != null) {
+      return seed.equals(pollen);
+    }
+    return known.areOne(seed.plant(), pollen.plant())
+        && Objects.equals(seed.meiosis(), pollen.meiosis());
   }
 
   private static String name(Side side) {
@@ -150,11 +166,11 @@ record Parents(
           return List.of(new Choice(null, some.get()));
         }
       }
-      throw new RegisterRefusal(unknown(plant, possible, which));
+      throw new RegisterRefusal(unknown(plant, which));
     }
 
-    private static String unknown(Code plant, PossibleGenotypes possible, String which) {
-      List<String> texts = possible.texts(4);
+    private String unknown(Code plant, String which) {
+      List<String> texts = known.of(plant).texts(4);
       return "the genes of "
           + plant.text()
           + " are not known"

@@ -71,6 +71,13 @@ final class PlantGenes {
     return genes;
   }
 
+  /** Whether two plants that were asked for are one genotype: the same plant, or offsets of one. */
+  boolean areOne(Code one, Code other) {
+    Pedigree pedigree = behind.pedigree();
+    return pedigree.genet(pedigree.indexOf(one.text()))
+        == pedigree.genet(pedigree.indexOf(other.text()));
+  }
+
   /** What is possible of a plant that was asked for. */
   PossibleGenotypes of(Code plant) {
     return possible[behind.pedigree().indexOf(plant.text())];

@@ -78,7 +78,7 @@ final class RecordedCross {
       throw new RegisterRefusal(
           family.code().text()
               + " was made with gametes of stated chromosome sets; trait odds through these need to"
-              + " know how they formed. Ask by the two parents and say how (--egg, --pollen)");
+              + " know how they formed. Ask by the two parents and say how (--eggs-form, --pollen-forms)");
     }
     return question.ask(seed, pollen);
   }

@@ -137,10 +137,30 @@ class OddsQuestionTest {
     assertThat(text(only(odds))).isEqualTo("1/10 red, 9/10 green");
     assertThat(odds.notes()).anyMatch(note -> note.contains("as its profile has them"));
 
+    Wanted red =
+        new Wanted(List.of(new State("leaf edge", "red")), null, List.of(), 1, 0.95, List.of());
+    assertThatThrownBy(() -> question("leaf edge").wanting(red).ask(plant(laui), plant(elegans)))
+        .hasMessageContaining("how many to sow depends on which alleles the parents have");
+
     bench.showed(elegans, "leaf edge", "red");
     assertThatThrownBy(() -> ask(laui, elegans))
         .as("once it was seen to be red, the frequencies of the taxon no longer hold for it")
         .hasMessageContaining("RR or Rr");
+  }
+
+  @Test
+  void selfingAPlantOfATaxonWithSeveralAllelesIsNotTwoDrawsFromTheTaxon() {
+    redEdges();
+    Code elegans = bench.plant(ELEGANS);
+    Code offset = bench.offset(elegans, false);
+    bench.profile(ELEGANS, "edge", "R:1/10,r:9/10");
+
+    for (Code pollen : List.of(elegans, offset)) {
+      assertThatThrownBy(() -> ask(elegans, pollen))
+          .hasMessageContaining("the genes of " + elegans.text() + " are not known");
+    }
+    assertThat(text(only(ask(elegans, bench.plant(ELEGANS)))))
+        .isEqualTo("19/100 red, 81/100 green");
   }
 
   @Test
