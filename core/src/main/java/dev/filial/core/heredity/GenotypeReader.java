@@ -50,7 +50,7 @@ final class GenotypeReader {
       haplotypes(token, token.split("/", -1), false);
     } else {
       Map<Locus, List<Integer>> copies = new LinkedHashMap<>();
-      for (Allele allele : genome.symbols().read(token, text)) {
+      for (Allele allele : genome.symbols().read(token, false, text)) {
         copies.computeIfAbsent(allele.locus(), any -> new ArrayList<>()).add(allele.index());
       }
       copies.forEach(this::alone);
@@ -78,7 +78,7 @@ final class GenotypeReader {
       if (half.indexOf('/') >= 0) {
         parts.addAll(List.of(half.split("/", -1)));
       } else {
-        for (Allele allele : genome.symbols().read(half, text)) {
+        for (Allele allele : genome.symbols().read(half, false, text)) {
           parts.add(allele.locus().alleles().get(allele.index()));
         }
       }
@@ -103,7 +103,7 @@ final class GenotypeReader {
         throw new IllegalArgumentException(
             "\"" + token + "\" in \"" + text + "\" has nothing on one side of a stroke; write A/a");
       }
-      List<Allele> alleles = genome.symbols().read(parts[i], text);
+      List<Allele> alleles = genome.symbols().read(parts[i], true, text);
       for (Allele allele : alleles) {
         int its = genome.place(allele.locus()).group();
         if (group >= 0 && its != group) {

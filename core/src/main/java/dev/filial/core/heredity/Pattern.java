@@ -74,7 +74,8 @@ public record Pattern(Locus locus, List<String> alleles, boolean open) {
       String[] runs = token.replace('/', '.').split("_", -1);
       for (int i = 0; i < runs.length; i++) {
         String run = runs[i].replaceAll("^\\.|\\.$", "");
-        List<Allele> alleles = run.isEmpty() ? List.of() : symbols.read(run, text);
+        boolean parted = !run.equals(runs[i]);
+        List<Allele> alleles = run.isEmpty() ? List.of() : symbols.read(run, parted, text);
         Set<Locus> before = Set.copyOf(written.keySet());
         for (Allele allele : alleles) {
           if (before.contains(allele.locus())) {

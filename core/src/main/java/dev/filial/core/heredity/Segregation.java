@@ -48,6 +48,7 @@ final class Segregation {
       if (living.isZero()) {
         throw new IllegalArgumentException("no seedling of this cross lives");
       }
+      here.chances.replaceAll((states, mass) -> mass.dividedBy(here.living));
       Map<List<String>, Fraction> next = new LinkedHashMap<>();
       classes.forEach(
           (states, chance) ->
@@ -55,7 +56,7 @@ final class Segregation {
                   (more, other) -> {
                     List<String> both = new ArrayList<>(states);
                     both.addAll(more);
-                    next.put(List.copyOf(both), chance.times(other.dividedBy(here.living)));
+                    next.put(List.copyOf(both), chance.times(other));
                   }));
       Seedlings.requireFew(next.size());
       classes = next;
@@ -126,12 +127,13 @@ final class Segregation {
 
   private static List<Odds.Share> inOrder(
       Map<List<String>, Fraction> classes, List<TraitModel> order, List<TraitModel> models) {
+    int[] places = models.stream().mapToInt(order::indexOf).toArray();
     List<Odds.Share> sorted = new ArrayList<>();
     classes.forEach(
         (states, chance) -> {
           List<String> asAsked = new ArrayList<>();
-          for (TraitModel model : models) {
-            asAsked.add(states.get(order.indexOf(model)));
+          for (int place : places) {
+            asAsked.add(states.get(place));
           }
           sorted.add(new Odds.Share(asAsked, chance));
         });

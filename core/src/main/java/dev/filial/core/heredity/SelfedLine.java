@@ -174,6 +174,7 @@ public final class SelfedLine {
   private Fraction together(Tables tables, int selfings, Wish wish) {
     Wish keeping = kept.only(tables.models());
     Masses<List<Long>> now = cross.seedlings().plants(tables.groups());
+    requireFew(now.size());
     List<Map<Long, Masses<Long>>> throwing = new ArrayList<>();
     tables.groups().forEach(group -> throwing.add(new HashMap<>()));
     for (int generation = 0; generation < selfings; generation++) {
@@ -192,22 +193,26 @@ public final class SelfedLine {
                           seedling,
                           factor.times(new Fraction(share, BigInteger.ONE)),
                           Fraction::plus));
+          requireFew(next.size());
         }
       }
       if (next.isEmpty()) {
         throw new IllegalArgumentException(
             "no seedling is left to go on with after " + generation + " selfings");
       }
-      if (next.size() > MOST_PLANTS) {
-        throw new IllegalArgumentException(
-            "more than "
-                + MOST_PLANTS
-                + " genotypes would have to be followed under selection; ask for fewer genes, or"
-                + " without keeping");
-      }
       now = Masses.ofShares(next);
     }
     return cross.seedlings().wanted(tables, wish.only(tables.models()), now).share();
+  }
+
+  private static void requireFew(int plants) {
+    if (plants > MOST_PLANTS) {
+      throw new IllegalArgumentException(
+          "more than "
+              + MOST_PLANTS
+              + " genotypes would have to be followed under selection; ask for fewer genes, or"
+              + " without keeping");
+    }
   }
 
   private Masses<List<Long>> family(

@@ -38,18 +38,20 @@ final class Symbols {
 
   /**
    * Takes alleles that are written without a space apart, dots between them left out. What stands
-   * between two dots and is the symbol of an allele is that allele, whatever else it could be.
+   * between two dots or strokes and is the symbol of an allele is that allele, whatever else it
+   * could be: of a series C, cch, ch, c the first of {@code cch/c} is not c and ch.
    *
    * @param text as {@code AaBb} or {@code S1.b}
+   * @param parted whether it stood beside a stroke
    * @param whole what it stands in, for the message
    * @throws IllegalArgumentException if the text is no row of known symbols, or can be read in two
    *     ways
    */
-  List<Allele> read(String text, String whole) {
+  List<Allele> read(String text, boolean parted, String whole) {
     List<Allele> read = new ArrayList<>();
     String[] runs = text.split("\\.", -1);
     for (String run : runs) {
-      Allele one = runs.length > 1 ? alleles.get(run) : null;
+      Allele one = parted || runs.length > 1 ? alleles.get(run) : null;
       if (one == null) {
         read.addAll(run(run, text, whole));
       } else {
@@ -73,7 +75,7 @@ final class Symbols {
             ? named
                 + " is made of no known alleles; they are "
                 + String.join(", ", alleles.keySet())
-            : named + " can be read in two ways; put dots between alleles");
+            : named + " can be read in two ways; part its alleles by dots or strokes");
   }
 
   /**

@@ -164,9 +164,20 @@ class GenotypeReadingTest {
     refused(
         genome,
         "Rrr QQ",
-        "\"Rrr\" in \"Rrr QQ\" can be read in two ways; put dots between alleles");
+        "\"Rrr\" in \"Rrr QQ\" can be read in two ways; part its alleles by dots or strokes");
     assertThat(genome.genotype("R.r QQ").text()).isEqualTo("Rr QQ");
     assertThat(genome.genotype("R.r.rr.Q").text()).isEqualTo("Rr rr/Q");
+  }
+
+  /** Rabbits' coats: cch is a symbol, and c and ch are too. */
+  @Test
+  void betweenStrokesASymbolIsItself() {
+    Genome genome = Genome.unlinked(Locus.of("coat", "C", "cch", "ch", "c"));
+
+    assertThat(genome.genotype("cch/c").text()).isEqualTo("cch/c");
+    assertThat(genome.genotype("c.ch").text()).isEqualTo("ch/c");
+    assertThat(genome.genotype("Cc").text()).isEqualTo("Cc");
+    refused(genome, "cch", "\"cch\" can be read in two ways; part its alleles by dots or strokes");
   }
 
   @ParameterizedTest
