@@ -37,7 +37,9 @@ final class GeneTelling {
 
   private static String locus(LocusDeclared locus) {
     StringBuilder text = new StringBuilder("gene ").append(locus.locus()).append(": ");
-    text.append(String.join(locus.cytoplasmic() ? ", " : " over ", locus.alleles()));
+    // In the cytoplasm there is but one, and those that refuse pollen show in nothing else.
+    boolean hides = !locus.cytoplasmic() && !locus.incompatibility();
+    text.append(String.join(hides ? " over " : ", ", locus.alleles()));
     if (locus.cytoplasmic()) {
       text.append(", handed on by the seed parent alone");
     }
@@ -123,6 +125,8 @@ final class GeneTelling {
     if (profile.doubleReduction() != null) {
       parts.add("double reduction " + profile.doubleReduction());
     }
-    return profile.taxon() + " carries " + String.join("; ", parts);
+    return profile.taxon()
+        + (profile.frequencies().isEmpty() ? ": " : " carries ")
+        + String.join("; ", parts);
   }
 }

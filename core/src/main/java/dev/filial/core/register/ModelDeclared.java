@@ -116,6 +116,24 @@ public record ModelDeclared(
     }
   }
 
+  /** The statement of a table that is reckoned with already. */
+  public static ModelDeclared of(TraitModel model, @Nullable String remark) {
+    return new ModelDeclared(
+        model.trait(),
+        model.loci().stream().map(Locus::name).toList(),
+        model.rows().stream()
+            .map(
+                row ->
+                    row.outcome().lives().isZero()
+                        ? Row.lethal(row.text())
+                        : new Row(
+                            row.text(),
+                            row.outcome().shows(),
+                            Fraction.ONE.minus(row.outcome().lives())))
+            .toList(),
+        remark);
+  }
+
   /**
    * The table as it is reckoned with.
    *
