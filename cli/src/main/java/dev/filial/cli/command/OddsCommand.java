@@ -3,6 +3,7 @@ package dev.filial.cli.command;
 import dev.filial.cli.frame.Answer;
 import dev.filial.cli.frame.Bench;
 import dev.filial.cli.frame.BenchCommand;
+import dev.filial.cli.frame.CommandLine;
 import dev.filial.cli.frame.OpenRegister;
 import dev.filial.cli.frame.Reading;
 import dev.filial.cli.frame.Trouble;
@@ -113,8 +114,9 @@ public final class OddsCommand implements BenchCommand {
    *
    * @param odds what was found
    * @param telling whether the method is told
+   * @param family the cross that was asked about; null if it was asked by its parents
    */
-  record Told(CrossOdds odds, boolean telling) implements Answer {
+  record Told(CrossOdds odds, boolean telling, @Nullable Code family) implements Answer {
     @Override
     public Object json() {
       return odds;
@@ -138,6 +140,29 @@ public final class OddsCommand implements BenchCommand {
         odds.method().forEach(sentence -> screen.field("method", sentence));
       }
       odds.notes().forEach(note -> screen.field("note", note));
+      next(screen);
+    }
+
+    private void next(Screen screen) {
+      if (family == null || odds.scenarios().size() > 1) {
+        return;
+      }
+      Scenario scenario = odds.scenarios().get(0);
+      if (scenario.hope() == null && scenario.classes().size() > 1) {
+        Odds.Share rarest = scenario.classes().get(0);
+        for (Odds.Share one : scenario.classes()) {
+          rarest = one.chance().compareTo(rarest.chance()) <= 0 ? one : rarest;
+        }
+        StringBuilder wish = new StringBuilder("how many to sow for some: filial odds ");
+        wish.append(family.text());
+        for (int i = 0; i < odds.traits().size(); i++) {
+          wish.append(" --want ")
+              .append(CommandLine.quoted(odds.traits().get(i) + "=" + rarest.states().get(i)));
+        }
+        screen.next(wish.append(" --at-least 3").toString());
+      } else if (scenario.hope() != null && scenario.hope().seeds() != null) {
+        screen.next("sow them: filial sow " + family.text() + " " + scenario.hope().seeds());
+      }
     }
 
     private void show(Screen screen, Scenario scenario) {
@@ -259,10 +284,10 @@ public final class OddsCommand implements BenchCommand {
             family.text() + " is a cross and has its parents",
             "Name it alone, or name two plants instead.");
       }
-      return new Told(question.ask(family), method.getAsBoolean());
+      return new Told(question.ask(family), method.getAsBoolean(), family);
     }
     Side seed = seed(one);
-    return new Told(question.ask(seed, pollen(view, seed)), method.getAsBoolean());
+    return new Told(question.ask(seed, pollen(view, seed)), method.getAsBoolean(), null);
   }
 
   private Side seed(@Nullable Item plant) {

@@ -272,7 +272,8 @@ public final class OddsQuestion {
                     .map(
                         asked -> {
                           Wish wish = wish(genes, asked);
-                          return whatItTakes(wish.text(), wish.chanceOf(known.genotype()), asked);
+                          return whatItTakes(
+                              words(genes, wish, asked), wish.chanceOf(known.genotype()), asked);
                         })
                     .orElse(null),
                 null)),
@@ -357,7 +358,14 @@ public final class OddsQuestion {
     Wish wish = wish(genes, asked);
     Fraction chance =
         selfings == 0 ? cross.chance(wish) : line(genes, cross).chance(selfings, wish);
-    return whatItTakes(wish.text(), chance, asked);
+    return whatItTakes(words(genes, wish, asked), chance, asked);
+  }
+
+  /** Of one trait the state says enough. */
+  private static String words(GenesInPlay genes, Wish wish, Wanted asked) {
+    return asked.states().size() == 1 && asked.genes() == null && asked.breedingTrue().isEmpty()
+        ? spelt(model(genes, asked.states().get(0).trait()), asked.states().get(0).state())
+        : wish.text();
   }
 
   private static Wish wish(GenesInPlay genes, Wanted asked) {

@@ -262,7 +262,7 @@ class OddsQuestionTest {
     // The plug-in rate would give 33; check value by the beta-binomial, flat prior.
     assertThat(hope.seeds()).isEqualTo(35);
     assertThat(hope.seedlings()).isEqualTo(23); // Sedcole 1977, table
-    assertThat(hope.what()).isEqualTo("leaf edge green");
+    assertThat(hope.what()).isEqualTo("green");
   }
 
   @Test
