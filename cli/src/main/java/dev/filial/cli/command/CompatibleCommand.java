@@ -34,7 +34,7 @@ public final class CompatibleCommand implements BenchCommand {
             "Says which plants can set seed on which, by their S alleles: pollen fails on a flower"
                 + " that has its own S allele. Whether two kinds cross at all is another matter, and"
                 + " so is the weather.")
-        .example("filial compatible 24-001 24-002");
+        .example("filial compatible 22-004 22-005 22-006");
   }
 
   /**

@@ -65,7 +65,7 @@ public final class ForecastCommand implements BenchCommand {
             "Says what a cross may bring where no gene is known: by what the same two plants, or"
                 + " plants of the same two taxa, brought before, and for a size by how families went"
                 + " with their parents' mean. These are no odds of genes; those are: filial odds.")
-        .example("filial forecast 24-001 25-008-8 --trait tips");
+        .example("filial forecast 22-001 22-003 --trait tips");
   }
 
   /**

@@ -76,7 +76,9 @@ final class Season2026 {
         .write(new TraitDeclared("flowers", List.of("pink", "orange"), null, null, null, null))
         .write(DemoBook.locus("flower", List.of("P", "p"), "tips", Fraction.of(1, 5), false))
         .write(DemoBook.locus("S", List.of("S1", "S2", "S3", "S4"), null, null, true))
-        .carries("22-005", "S", "S1/S2");
+        .carries("22-005", "S", "S1/S2")
+        .carries("22-006", "S", "S1/S3")
+        .carries("22-004", "S", "S3/S4");
   }
 
   private static void spring(DemoBook book) {

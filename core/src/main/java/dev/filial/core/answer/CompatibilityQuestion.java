@@ -19,6 +19,9 @@ import org.jspecify.annotations.Nullable;
 /** Which plants can set seed on which, by their S alleles. */
 public final class CompatibilityQuestion {
 
+  /** More possibilities than these tell a reader nothing. */
+  private static final int FEW = 3;
+
   private final RegisterView view;
 
   private CompatibilityQuestion(RegisterView view) {
@@ -50,7 +53,7 @@ public final class CompatibilityQuestion {
    * A plant and its S alleles.
    *
    * @param plant its code
-   * @param alleles its alleles, as S1/S2; what they may be if that is not known; null if nothing is
+   * @param alleles its alleles, as S1/S2; up to three that they may be; null if less is known
    */
   public record Plant(Code plant, @Nullable String alleles) {}
 
@@ -87,8 +90,9 @@ public final class CompatibilityQuestion {
     PlantGenes genes = PlantGenes.of(view, genome, List.of(), asked);
     List<Plant> known = new ArrayList<>();
     for (Code plant : asked) {
-      List<String> texts = genes.of(plant).texts(3);
-      known.add(new Plant(plant, texts.isEmpty() ? null : texts.get(0)));
+      List<String> texts = genes.of(plant).texts(FEW);
+      boolean narrowed = !texts.isEmpty() && !texts.get(0).endsWith("…");
+      known.add(new Plant(plant, narrowed ? texts.get(0) : null));
     }
     List<Pair> pairs = new ArrayList<>();
     for (Code seed : asked) {
