@@ -197,22 +197,10 @@ public final class CrossScores {
     double[][][] chances = new double[groups][][];
     for (int g = 0; g < groups; g++) {
       int group = tables.groups().get(g);
-      open[g] = new int[different[g] * different[g]][];
-      chances[g] = new double[different[g] * different[g]][];
-      for (int seed = 0; seed < different[g]; seed++) {
-        for (int pollen = 0; pollen < different[g]; pollen++) {
-          Masses<BigInteger> left =
-              left(genome, tables, group, examples.get(g).get(seed), examples.get(g).get(pollen));
-          int pair = seed * different[g] + pollen;
-          open[g][pair] = new int[left.size()];
-          chances[g][pair] = new double[left.size()];
-          int i = 0;
-          for (BigInteger rows : left.masses().keySet()) {
-            open[g][pair][i] = number(sets, rows);
-            chances[g][pair][i++] = left.share(rows).toDouble();
-          }
-        }
-      }
+      PairOutcomes pairs =
+          new PairOutcomes(genome, tables, group, examples.get(g), rows -> number(sets, rows));
+      open[g] = pairs.open();
+      chances[g] = pairs.chances();
     }
     int[][] meet = closed(sets);
     double[] wanted = new double[sets.size()];
@@ -235,26 +223,6 @@ public final class CrossScores {
       }
     }
     return true;
-  }
-
-  private static Masses<BigInteger> left(
-      Genome genome, Tables tables, int group, Genotype seed, Genotype pollen) {
-    if (genome.hasSLocusIn(group) && !setsSeed(seed, pollen)) {
-      return new Masses<>();
-    }
-    Masses<Long> eggs = Gametes.of(genome, group, Parent.of(seed), false);
-    Masses<Long> grains =
-        Gametes.styled(
-            genome,
-            group,
-            Gametes.of(genome, group, Parent.of(pollen), true),
-            seed.homologs(group),
-            seed.ploidy());
-    Masses<BigInteger> left = new Masses<>();
-    Gametes.joined(eggs, grains)
-        .masses()
-        .forEach((homologs, mass) -> left.add(tables.open(group, homologs), mass));
-    return left;
   }
 
   private static int number(Map<BigInteger, Integer> sets, BigInteger rows) {
