@@ -55,8 +55,8 @@ public class HeredityBenchmark {
   private Genotype unlinked;
   private Genotype coupling;
   private Genotype repulsion;
-  private CrossScores apart;
-  private CrossScores joint;
+  CrossScores apart;
+  CrossScores joint;
   private Wish threeTraits;
   private Wish oneTable;
   private List<Genotype> plants;

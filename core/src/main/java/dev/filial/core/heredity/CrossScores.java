@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * The chance of a wished seedling from any pair out of many plants, as a double: for looking
@@ -117,6 +118,15 @@ public final class CrossScores {
    *     wish is to breed true, or a table does not cover diploids
    */
   public static CrossScores of(Wish wish, List<Genotype> plants) {
+    return of(wish, plants, List.of());
+  }
+
+  /**
+   * The same with seedlings dying as these tables say, though nobody asks what else they say.
+   *
+   * @throws IllegalArgumentException as {@link #of(Wish, List)}
+   */
+  public static CrossScores of(Wish wish, List<Genotype> plants, List<TraitModel> losses) {
     if (plants.isEmpty()) {
       throw new IllegalArgumentException("there are no plants to cross; name some");
     }
@@ -124,7 +134,9 @@ public final class CrossScores {
       throw new IllegalArgumentException(
           "whether seedlings breed true is not scored in bulk; ask a cross at a time");
     }
-    wish.models().forEach(model -> model.requireComplete(2));
+    Set<TraitModel> models = new LinkedHashSet<>(wish.models());
+    models.addAll(losses);
+    models.forEach(model -> model.requireComplete(2));
     Genome genome = plants.get(0).genome();
     for (Genotype plant : plants) {
       if (plant.genome() != genome || plant.ploidy() != 2) {
@@ -134,7 +146,7 @@ public final class CrossScores {
     }
     List<Lot> lots = new ArrayList<>();
     genome.selfIncompatibility().ifPresent(refusing -> lots.add(setting(genome, refusing, plants)));
-    for (Tables tables : Tables.parted(genome, new LinkedHashSet<>(wish.models()))) {
+    for (Tables tables : Tables.parted(genome, models)) {
       lots.add(lot(genome, tables, wish, plants));
     }
     return new CrossScores(plants.size(), List.copyOf(lots));
