@@ -8,6 +8,8 @@ public enum Heading {
   RECORD("Write down what happened"),
   /** Queries. */
   ASK("Ask the register"),
+  /** Odds of a cross, and counts against them. */
+  EXPECT("What to expect, and whether it came"),
   /** Tags and other paper. */
   PAPER("Tags and paper"),
   /** Amending, undoing, renaming, history. */

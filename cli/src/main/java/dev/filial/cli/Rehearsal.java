@@ -49,6 +49,11 @@ public final class Rehearsal {
           onRegister("tag", "26-006"),
           onRegister("show", "rosa"),
           onRegister("list"),
+          onRegister("trait", "tips", "--states", "red,plain"),
+          onRegister("gene", "tips", "T", "t"),
+          onRegister("model", "tips", "T_=red", "*=plain"),
+          onRegister("profile", "Echeveria laui", "tips=t"),
+          onRegister("genotype", "26-006-1", "Tt"),
           onRegister("show", "26-099"));
 
   /**

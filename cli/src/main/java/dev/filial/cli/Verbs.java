@@ -23,7 +23,9 @@ record Verbs(List<Verb> list) {
     all.addAll(BeginVerbs.list());
     all.addAll(PlantVerbs.list());
     all.addAll(SeedlingVerbs.list());
+    all.addAll(GeneVerbs.list());
     all.addAll(AskVerbs.list());
+    all.addAll(ExpectVerbs.list());
     all.addAll(CorrectVerbs.list());
     all.addAll(KeepVerbs.list());
     all.add(

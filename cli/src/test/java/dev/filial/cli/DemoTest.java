@@ -48,7 +48,7 @@ class DemoTest {
     assertThat(outcome.err()).isEmpty();
     assertThat(outcome.status()).isZero();
     assertThat(outcome.out())
-        .startsWith("Wrote 186 entries to bench.register: five seasons of Echeveria")
+        .startsWith("Wrote 195 entries to bench.register: five seasons of Echeveria")
         .contains("All of it is invented")
         .contains("    KB 26-013E H2  BC2\n    Morgenrot × Rosa\n")
         .contains("24-007E-1: BC1 to Echeveria laui")
@@ -202,7 +202,14 @@ class DemoTest {
     "98, LotsMerged",
     "99, TagLost",
     "181, Noted",
-    "186, Observed"
+    "182, LocusDeclared",
+    "183, ModelDeclared",
+    "184, ProfileStated",
+    "186, GenotypeStated",
+    "187, TraitDeclared",
+    "188, LocusDeclared",
+    "189, LocusDeclared",
+    "195, Observed"
   })
   void theEntriesThatThePageNamesAreThose(long number, String kind) throws IOException {
     String written =

@@ -13,6 +13,7 @@ import dev.filial.cli.frame.Words;
 import dev.filial.core.answer.Holdings;
 import dev.filial.core.name.Code;
 import dev.filial.core.register.PartialDate;
+import dev.filial.core.register.Subject;
 import dev.filial.core.register.Tallied;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -78,10 +79,15 @@ public final class TallyCommand implements BenchCommand {
               writing,
               writing.append(new Tallied(pot, trait.get(), counts, date, null)),
               pot,
-              "prick out those you keep: filial number \""
-                  + pot.text()
-                  + "\" COUNT --picked-for "
-                  + CommandLine.quoted(trait.get()));
+              writing.view().model(Subject.trait(trait.get()).key()).isPresent()
+                  ? "does it fit? filial fit "
+                      + CommandLine.quoted(pot.whole().text())
+                      + " --trait "
+                      + CommandLine.quoted(trait.get())
+                  : "prick out those you keep: filial number \""
+                      + pot.text()
+                      + "\" COUNT --picked-for "
+                      + CommandLine.quoted(trait.get()));
         });
   }
 }

@@ -6,13 +6,16 @@ import dev.filial.core.register.Count;
 import dev.filial.core.register.Counted;
 import dev.filial.core.register.Determination;
 import dev.filial.core.register.FruitRecorded;
+import dev.filial.core.register.GenotypeStated;
 import dev.filial.core.register.Harvested;
+import dev.filial.core.register.LocusDeclared;
 import dev.filial.core.register.Numbered;
 import dev.filial.core.register.Observed;
 import dev.filial.core.register.PartialDate;
 import dev.filial.core.register.PlantAcquired;
 import dev.filial.core.register.Pollen;
 import dev.filial.core.register.Pollinated;
+import dev.filial.core.register.ProfileStated;
 import dev.filial.core.register.Propagated;
 import dev.filial.core.register.Protection;
 import dev.filial.core.register.Provenance;
@@ -303,5 +306,41 @@ final class DemoBook {
 
   DemoBook saw(String plant, String trait, String value) {
     return write(new Observed(code(plant), trait, value, today(), null, null));
+  }
+
+  DemoBook gene(String name, String... alleles) {
+    return write(locus(name, List.of(alleles), null, null, false));
+  }
+
+  static LocusDeclared locus(
+      String name,
+      List<String> alleles,
+      @Nullable String beside,
+      @Nullable Fraction recombination,
+      boolean incompatibility) {
+    return new LocusDeclared(
+        name,
+        alleles,
+        false,
+        null,
+        null,
+        beside,
+        recombination,
+        incompatibility,
+        null,
+        List.of(),
+        Map.of(),
+        Map.of(),
+        null);
+  }
+
+  /** All plants of a taxon have that allele and no other. */
+  DemoBook fixed(String taxon, String gene, String allele) {
+    return write(
+        new ProfileStated(taxon, Map.of(gene, Map.of(allele, Fraction.ONE)), null, null, null));
+  }
+
+  DemoBook carries(String plant, String gene, String genotype) {
+    return write(new GenotypeStated(code(plant), List.of(gene), genotype, today(), null));
   }
 }

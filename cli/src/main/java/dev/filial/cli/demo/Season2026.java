@@ -12,10 +12,12 @@ import dev.filial.core.register.Count;
 import dev.filial.core.register.Fate;
 import dev.filial.core.register.FateRecorded;
 import dev.filial.core.register.LotSplit;
+import dev.filial.core.register.ModelDeclared;
 import dev.filial.core.register.Noted;
 import dev.filial.core.register.Pollen;
 import dev.filial.core.register.Pollinated;
 import dev.filial.core.register.Protection;
+import dev.filial.core.register.TraitDeclared;
 import java.util.List;
 
 /** Third generations and second backcrosses; sown in April, and 26-013 pricked out in June. */
@@ -54,7 +56,27 @@ final class Season2026 {
         .on("2026-05-30")
         .write(
             new Noted(code("24-007-3"), "the whitest of all; flower it next year", book.today()));
+    genes(book);
     pricking(book);
+  }
+
+  /** What Klara makes of her tallies, and two genes of which she only heard. */
+  private static void genes(DemoBook book) {
+    book.on("2026-06-01")
+        .gene("tips", "T", "t")
+        .write(
+            new ModelDeclared(
+                "tips",
+                List.of("tips"),
+                List.of(ModelDeclared.Row.of("T_", "red"), ModelDeclared.Row.of("tt", "plain")),
+                "15 : 5 in 24-001W P1, 14 : 13 in 24-007E P1"))
+        .fixed("Echeveria laui", "tips", "t")
+        .fixed("Echeveria agavoides", "tips", "T")
+        .carries("22-009-1", "tips", "Tt")
+        .write(new TraitDeclared("flowers", List.of("pink", "orange"), null, null, null, null))
+        .write(DemoBook.locus("flower", List.of("P", "p"), "tips", Fraction.of(1, 5), false))
+        .write(DemoBook.locus("S", List.of("S1", "S2", "S3", "S4"), null, null, true))
+        .carries("22-005", "S", "S1/S2");
   }
 
   private static void spring(DemoBook book) {

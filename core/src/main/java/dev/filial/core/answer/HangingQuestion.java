@@ -7,13 +7,17 @@ import dev.filial.core.register.Doubted;
 import dev.filial.core.register.Fate;
 import dev.filial.core.register.FateRecorded;
 import dev.filial.core.register.FruitRecorded;
+import dev.filial.core.register.GenotypeStated;
 import dev.filial.core.register.Introduction;
 import dev.filial.core.register.Item;
 import dev.filial.core.register.Joined;
+import dev.filial.core.register.LocusDeclared;
+import dev.filial.core.register.ModelDeclared;
 import dev.filial.core.register.Moved;
 import dev.filial.core.register.Named;
 import dev.filial.core.register.Noted;
 import dev.filial.core.register.Observed;
+import dev.filial.core.register.ProfileStated;
 import dev.filial.core.register.RegisterRefusal;
 import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.Statement;
@@ -126,6 +130,9 @@ public final class HangingQuestion {
                               code, item.kind().word(), Describing.of(view, item), distance)));
           entries.addAll(view.entriesOn(Subject.of(code)));
         });
+    if (statement != null) {
+      entries.addAll(leaning(statement));
+    }
     entries.remove(number);
     things.sort(Comparator.comparingInt(Touched::steps).thenComparing(Touched::code));
     return new Hanging(
@@ -160,7 +167,23 @@ public final class HangingQuestion {
         || statement instanceof FruitRecorded
         || statement instanceof Observed
         || statement instanceof Tallied
-        || statement instanceof TraitDeclared);
+        || statement instanceof TraitDeclared
+        || statement instanceof LocusDeclared
+        || statement instanceof ModelDeclared
+        || statement instanceof ProfileStated
+        || statement instanceof GenotypeStated);
+  }
+
+  /** Tables, profiles and genotypes are about no coded thing, or about one that is not touched. */
+  private Set<Long> leaning(Statement statement) {
+    Set<Long> entries = new TreeSet<>();
+    for (Subject subject : statement.subjects()) {
+      if (subject.kind() == Subject.Kind.LOCUS || subject.kind() == Subject.Kind.TRAIT) {
+        entries.addAll(view.entriesOn(subject));
+        entries.addAll(view.entriesMentioning(subject));
+      }
+    }
+    return entries;
   }
 
   private Set<Code> roots(Statement statement) {
@@ -178,6 +201,10 @@ public final class HangingQuestion {
     }
     if (statement instanceof TaxonDeclared taxon) {
       addPlantsOf(taxon.name(), roots, new HashSet<>());
+      return roots;
+    }
+    if (statement instanceof ProfileStated profile) {
+      addPlantsOf(profile.taxon(), roots, new HashSet<>());
       return roots;
     }
     for (Subject subject : statement.subjects()) {

@@ -10,10 +10,13 @@ import dev.filial.core.register.Doubted;
 import dev.filial.core.register.Fate;
 import dev.filial.core.register.FateRecorded;
 import dev.filial.core.register.FruitRecorded;
+import dev.filial.core.register.GenotypeStated;
 import dev.filial.core.register.Harvested;
 import dev.filial.core.register.Joined;
+import dev.filial.core.register.LocusDeclared;
 import dev.filial.core.register.LotSplit;
 import dev.filial.core.register.LotsMerged;
+import dev.filial.core.register.ModelDeclared;
 import dev.filial.core.register.Moved;
 import dev.filial.core.register.Named;
 import dev.filial.core.register.Noted;
@@ -24,6 +27,7 @@ import dev.filial.core.register.PlantAcquired;
 import dev.filial.core.register.Pollen;
 import dev.filial.core.register.Pollinated;
 import dev.filial.core.register.Potted;
+import dev.filial.core.register.ProfileStated;
 import dev.filial.core.register.Propagated;
 import dev.filial.core.register.Protection;
 import dev.filial.core.register.Provenance;
@@ -224,6 +228,12 @@ public final class Telling {
           + (trait.states().isEmpty()
               ? trait.unit() == null ? ", scored" : ", in " + trait.unit()
               : ": " + join(trait.states()));
+    }
+    if (statement instanceof LocusDeclared
+        || statement instanceof ModelDeclared
+        || statement instanceof ProfileStated
+        || statement instanceof GenotypeStated) {
+      return GeneTelling.of(statement);
     }
     if (statement instanceof Amended amended) {
       Statement now = amended.replacement();

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 
 /**
  * What a cross is expected to segregate into.
@@ -49,12 +48,7 @@ public record Odds(List<String> traits, List<Share> classes, Fraction lost, bool
    * @throws IllegalArgumentException as {@link Cross#odds(List)}
    */
   public static Odds ofPlant(Genotype plant, List<TraitModel> models) {
-    Map<Integer, Masses<Long>> groups = new TreeMap<>();
-    for (int group = 0; group < plant.genome().groups().size(); group++) {
-      groups.put(group, Masses.certain(plant.homologs(group)));
-    }
-    return Segregation.of(
-        plant.genome(), new Seedlings(plant.genome(), plant.ploidy(), groups), models, Set.of());
+    return Segregation.of(plant.genome(), Seedlings.of(plant), models, Set.of());
   }
 
   /**

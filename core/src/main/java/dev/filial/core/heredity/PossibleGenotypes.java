@@ -246,15 +246,24 @@ public final class PossibleGenotypes {
                 && !outcome.shows().get(state).isZero());
   }
 
+  /** Just this one, if it is among them; none if it is not. */
+  public PossibleGenotypes like(Genotype stated) {
+    Map<Integer, Set<Long>> left = new TreeMap<>();
+    for (int group = 0; group < genome.groups().size(); group++) {
+      Set<Long> known = groups.get(group);
+      long homologs = stated.homologs(group);
+      boolean possible = known == null || known.contains(homologs);
+      if (!possible && known != null && Homologs.areApart(homologs)) {
+        possible = known.contains(Homologs.of(Homologs.all(homologs)));
+      }
+      left.put(group, possible ? Set.of(homologs) : Set.of());
+    }
+    return new PossibleGenotypes(genome, stated.ploidy(), left);
+  }
+
   /** Those that fit the patterns. */
   public PossibleGenotypes carrying(List<Pattern> patterns) {
-    TraitModel.Row row = new TraitModel.Row(patterns, Outcome.of("yes"));
-    TraitModel fits =
-        new TraitModel(
-            row.text(),
-            List.of("yes", "no"),
-            List.of(row, new TraitModel.Row(List.of(), Outcome.of("no"))));
-    return showing(fits, "yes");
+    return showing(TraitModel.fitting(patterns), TraitModel.FITS);
   }
 
   private interface Test {

@@ -32,6 +32,15 @@ final class Seedlings {
     this.groups = new TreeMap<>(groups);
   }
 
+  /** Those of one plant that is repeated. */
+  static Seedlings of(Genotype plant) {
+    Map<Integer, Masses<Long>> groups = new TreeMap<>();
+    for (int group = 0; group < plant.genome().groups().size(); group++) {
+      groups.put(group, Masses.certain(plant.homologs(group)));
+    }
+    return new Seedlings(plant.genome(), plant.ploidy(), groups);
+  }
+
   int ploidy() {
     return ploidy;
   }

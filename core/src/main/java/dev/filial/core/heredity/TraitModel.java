@@ -149,6 +149,16 @@ public record TraitModel(String trait, List<String> states, List<Row> rows) {
     return new TraitModel(trait, distinct(states), interaction.rows(one, other, states));
   }
 
+  /** The state of a plant that fits the patterns of {@link #fitting}. */
+  static final String FITS = "fits";
+
+  /** No trait, but whether a plant fits these patterns. */
+  static TraitModel fitting(List<Pattern> patterns) {
+    Row row = new Row(patterns, Outcome.of(FITS));
+    return new TraitModel(
+        row.text(), List.of(FITS, "other"), List.of(row, new Row(List.of(), Outcome.of("other"))));
+  }
+
   private static List<String> distinct(List<String> states) {
     return List.copyOf(new LinkedHashSet<>(states));
   }

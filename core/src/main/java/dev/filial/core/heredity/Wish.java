@@ -1,5 +1,6 @@
 package dev.filial.core.heredity;
 
+import dev.filial.core.number.Fraction;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -78,15 +79,10 @@ public final class Wish {
 
   /** The same that also fits these patterns: {@code rr}, {@code R_ gg}. */
   public Wish andCarrying(List<Pattern> patterns) {
-    TraitModel.Row row = new TraitModel.Row(patterns, Outcome.of("yes"));
-    TraitModel fits =
-        new TraitModel(
-            row.text(),
-            List.of("yes", "no"),
-            List.of(row, new TraitModel.Row(List.of(), Outcome.of("no"))));
+    TraitModel fits = TraitModel.fitting(patterns);
     Map<TraitModel, Set<String>> all = new LinkedHashMap<>(shown);
-    all.put(fits, Set.of("yes"));
-    return new Wish(all, breedingTrue, with(row.text()));
+    all.put(fits, Set.of(TraitModel.FITS));
+    return new Wish(all, breedingTrue, with(fits.trait()));
   }
 
   /**
@@ -129,6 +125,17 @@ public final class Wish {
     List<String> all = new ArrayList<>(words);
     all.add(said);
     return all;
+  }
+
+  /**
+   * How likely a plant of known genotype is such a one: 0 or 1, unless a state fails to show now
+   * and then.
+   *
+   * @throws IllegalArgumentException if a table does not cover the plant
+   */
+  public Fraction chanceOf(Genotype plant) {
+    models().forEach(model -> model.requireComplete(plant.ploidy()));
+    return Seedlings.of(plant).chance(this, Set.of());
   }
 
   /** In words, as {@code edge green, true-breeding for edge}. */

@@ -211,7 +211,7 @@ public final class Clerk {
           .ifPresent(said -> recheckChanged(new Rules(draft, warnings), entry, said));
     }
     Hanging found = new Hanging(book, draft);
-    Set<Long> hanging = new TreeSet<>(found.crossesWithOtherSets(touched.subjects()));
+    Set<Long> hanging = new TreeSet<>(found.withOtherSets(touched.subjects()));
     if (changes) {
       hanging.addAll(found.on(touched.subjects()));
     }

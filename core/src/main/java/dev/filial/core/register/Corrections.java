@@ -165,7 +165,7 @@ public final class Corrections {
       String rest = path.substring(dot + 1);
       Class<?> inner = component.getType();
       if (inner == Map.class) {
-        put(
+        putInMap(
             child(node, name),
             rest,
             ((ParameterizedType) component.getGenericType()).getActualTypeArguments()[1]);
@@ -178,6 +178,19 @@ public final class Corrections {
       } else {
         throw new IllegalArgumentException(
             "\"" + property + "\": " + name + " is one value and has no parts");
+      }
+    }
+
+    /** A map within a map goes by the last dot: names may have dots in them, symbols have none. */
+    private void putInMap(ObjectNode map, String key, Type value) {
+      int dot = key.lastIndexOf('.');
+      if (dot > 0 && value instanceof ParameterizedType inner && inner.getRawType() == Map.class) {
+        put(
+            child(map, key.substring(0, dot)),
+            key.substring(dot + 1),
+            inner.getActualTypeArguments()[1]);
+      } else {
+        put(map, key, value);
       }
     }
 

@@ -60,7 +60,7 @@ final class Draft implements RegisterView {
         case CODE -> derive(Code.parse(subject.key()));
         case TAXON -> taxa.put(subject.key(), Derivation.taxon(this, subject.key()));
         case TRAIT -> traits.put(subject.key(), Derivation.trait(this, subject.key()));
-        case ENTRY -> {} // what an entry says is not derived
+        case LOCUS, ENTRY -> {} // what is said of these is read where it stands
       }
     }
   }
@@ -106,6 +106,26 @@ final class Draft implements RegisterView {
   public List<Long> entriesMentioning(Subject subject) {
     return overlaid(
         base.entriesMentioning(subject), concern -> concern.mentions().contains(subject));
+  }
+
+  @Override
+  public List<String> keys(Subject.Kind kind) {
+    TreeSet<String> keys = new TreeSet<>(base.keys(kind));
+    for (Change change : changes.values()) {
+      for (Optional<Statement> said : List.of(change.before(), change.after())) {
+        for (Subject subject : said.map(Statement::subjects).orElse(Set.of())) {
+          if (subject.kind() != kind) {
+            continue;
+          }
+          if (entriesOn(subject).isEmpty()) {
+            keys.remove(subject.key());
+          } else {
+            keys.add(subject.key());
+          }
+        }
+      }
+    }
+    return List.copyOf(keys);
   }
 
   private List<Long> overlaid(List<Long> below, Predicate<Concerns> about) {

@@ -86,6 +86,10 @@ public final class EntryJson {
     kinds.put("trait", TraitDeclared.class);
     kinds.put("observation", Observed.class);
     kinds.put("tally", Tallied.class);
+    kinds.put("locus", LocusDeclared.class);
+    kinds.put("model", ModelDeclared.class);
+    kinds.put("profile", ProfileStated.class);
+    kinds.put("genotype", GenotypeStated.class);
     kinds.put("amend", Amended.class);
     kinds.put("note", Noted.class);
     return Collections.unmodifiableMap(kinds);
@@ -97,6 +101,24 @@ public final class EntryJson {
   @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "from")
   private interface PollenKind {}
 
+  /** Shares for which nothing stated is not the same as none. */
+  private interface LocusShares {
+    @JsonInclude(JsonInclude.Include.NON_NULL)
+    @JsonSetter(nulls = Nulls.SET)
+    @Nullable Fraction recombination();
+
+    @JsonInclude(JsonInclude.Include.NON_NULL)
+    @JsonSetter(nulls = Nulls.SET)
+    @Nullable Fraction leak();
+  }
+
+  /** The same of a profile. */
+  private interface ProfileShares {
+    @JsonInclude(JsonInclude.Include.NON_NULL)
+    @JsonSetter(nulls = Nulls.SET)
+    @Nullable Fraction doubleReduction();
+  }
+
   private static JsonMapper mapper() {
     SimpleModule texts = new SimpleModule("filial");
     texts.addSerializer(Code.class, new TextSerializer<>(Code.class, Code::text));
@@ -106,11 +128,18 @@ public final class EntryJson {
     text(texts, Count.class, Count::toString, Count::parse);
     text(texts, Fate.class, EntryJson::word, text -> constant(Fate.class, text));
     text(texts, Protection.class, EntryJson::word, text -> constant(Protection.class, text));
+    text(
+        texts,
+        ProfileStated.Pairing.class,
+        EntryJson::word,
+        text -> constant(ProfileStated.Pairing.class, text));
     JsonMapper.Builder builder =
         JsonMapper.builder()
             .addModule(texts)
             .addMixIn(Statement.class, Kind.class)
             .addMixIn(Pollen.class, PollenKind.class)
+            .addMixIn(LocusDeclared.class, LocusShares.class)
+            .addMixIn(ProfileStated.class, ProfileShares.class)
             // What a record works out (isUnprotectedAndUnstated) is no part of what was said.
             .changeDefaultVisibility(
                 visibility -> visibility.withIsGetterVisibility(JsonAutoDetect.Visibility.NONE))

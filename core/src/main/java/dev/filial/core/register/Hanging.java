@@ -36,6 +36,8 @@ final class Hanging {
       }
       if (subject.kind() == Subject.Kind.TRAIT) {
         hanging.addAll(now.entriesMentioning(subject));
+      } else if (subject.kind() == Subject.Kind.LOCUS) {
+        hanging.addAll(ofRow(subject.key()));
       }
     }
     // A record that was joined with a touched one is read as that.
@@ -55,15 +57,27 @@ final class Hanging {
     return hanging;
   }
 
+  /** A gene may hold the two beside it together, and so bear on what is said of these. */
+  private Set<Long> ofRow(String locus) {
+    Set<String> row = new LinkedHashSet<>(LinkedRow.reached(before, locus));
+    row.addAll(LinkedRow.reached(now, locus));
+    Set<Long> entries = new TreeSet<>();
+    for (String name : row) {
+      entries.addAll(now.entriesOn(Subject.locus(name)));
+      entries.addAll(now.entriesMentioning(Subject.locus(name)));
+    }
+    return entries;
+  }
+
   private List<Code> under(Code code) {
     return code.isWhole() ? now.codesUnder(code) : List.of(code);
   }
 
   /**
-   * The crosses of plants whose number of chromosome sets is another now because of a change to
-   * {@code touched}, however many generations down.
+   * The crosses and the genotypes of plants whose number of chromosome sets is another now because
+   * of a change to {@code touched}, however many generations down.
    */
-  Set<Long> crossesWithOtherSets(Collection<Subject> touched) {
+  Set<Long> withOtherSets(Collection<Subject> touched) {
     if (before.isAllDiploid() && now.isAllDiploid()) {
       return Set.of();
     }
@@ -76,7 +90,7 @@ final class Hanging {
       }
     }
     shifted.removeIf(code -> sets(before, code).equals(sets(now, code)));
-    return crossesBelow(shifted);
+    return crossesAndGenotypesBelow(shifted);
   }
 
   private static OptionalInt sets(RegisterView view, Code code) {
@@ -102,8 +116,8 @@ final class Hanging {
     return view.taxon(key).map(taxon -> view.accepted(taxon.name()).ploidy()).orElse(null);
   }
 
-  private Set<Long> crossesBelow(Set<Code> plants) {
-    Set<Long> crosses = new TreeSet<>();
+  private Set<Long> crossesAndGenotypesBelow(Set<Code> plants) {
+    Set<Long> found = new TreeSet<>();
     Set<Code> seen = new HashSet<>();
     Deque<Code> open = new ArrayDeque<>(plants);
     while (!open.isEmpty()) {
@@ -115,14 +129,16 @@ final class Hanging {
         for (long entry : now.entriesMentioning(subject)) {
           Statement statement = now.effective(entry).orElseThrow();
           if (statement instanceof Pollinated) {
-            crosses.add(entry);
+            found.add(entry);
           }
           // Sowings and pots name the code they stand under, whose plants are reached already.
           Introduction.codes(statement).stream().filter(Code::isWhole).forEach(open::add);
         }
         for (long entry : now.entriesOn(subject)) {
           Statement statement = now.effective(entry).orElseThrow();
-          if (statement instanceof LotsMerged merged) {
+          if (statement instanceof GenotypeStated) {
+            found.add(entry);
+          } else if (statement instanceof LotsMerged merged) {
             open.add(merged.code());
           } else if (statement instanceof Joined joined && joined.keep().equals(code)) {
             open.add(joined.other());
@@ -130,6 +146,6 @@ final class Hanging {
         }
       }
     }
-    return crosses;
+    return found;
   }
 }

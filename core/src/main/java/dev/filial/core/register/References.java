@@ -92,6 +92,40 @@ final class References {
     return item;
   }
 
+  /**
+   * The locus of that name.
+   *
+   * @throws RegisterRefusal if nobody declared it
+   */
+  static LocusDeclared locus(RegisterView book, String name) {
+    return locus(book, name, List.of());
+  }
+
+  /**
+   * The same; if nobody declared it, some others are not proposed in its place.
+   *
+   * @throws RegisterRefusal if nobody declared it
+   */
+  static LocusDeclared locus(RegisterView book, String name, List<String> unlike) {
+    return book.locus(name)
+        .orElseThrow(
+            () -> {
+              List<String> known =
+                  book.keys(Subject.Kind.LOCUS).stream()
+                      .filter(other -> !unlike.contains(other))
+                      .toList();
+              return new RegisterRefusal(
+                  "no gene is called \""
+                      + name.strip()
+                      + "\""
+                      + (known.isEmpty()
+                          ? "; declare it first"
+                          : "; the genes are "
+                              + String.join(", ", known)
+                              + ", or declare it first"));
+            });
+  }
+
   /** Names a plant with what it is, for messages: its own name, or its taxon. */
   static String described(RegisterView book, Code code) {
     Optional<Item> item = book.item(code);

@@ -90,6 +90,11 @@ public final class Register implements RegisterView {
   }
 
   @Override
+  public List<String> keys(Subject.Kind kind) {
+    return tables.keys(kind);
+  }
+
+  @Override
   public Optional<Item> taken(Code code) {
     return tables.taken(code);
   }

@@ -2,6 +2,8 @@ package dev.filial.core.register;
 
 import dev.filial.core.name.Code;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +25,10 @@ public final class RegisterTables implements RegisterView {
   private final Map<Long, Optional<Statement>> statements;
   private final Map<Subject, NavigableSet<Long>> on;
   private final Map<Subject, NavigableSet<Long>> mentioning;
+
+  /** Of the kinds of which there are few; codes and entries are found among the subjects. */
+  private final Map<Subject.Kind, NavigableSet<String>> keys;
+
   private final NavigableMap<String, Item> items;
   private final NavigableMap<String, NavigableMap<String, NavigableSet<Code>>> names;
   private final TreeMap<String, Taxon> taxa;
@@ -36,6 +42,7 @@ public final class RegisterTables implements RegisterView {
     statements = new HashMap<>();
     on = new HashMap<>();
     mentioning = new HashMap<>();
+    keys = new EnumMap<>(Subject.Kind.class);
     items = new TreeMap<>();
     names = new TreeMap<>();
     taxa = new TreeMap<>();
@@ -49,6 +56,8 @@ public final class RegisterTables implements RegisterView {
     statements = new HashMap<>(other.statements);
     on = deepCopy(other.on);
     mentioning = deepCopy(other.mentioning);
+    keys = new EnumMap<>(Subject.Kind.class);
+    other.keys.forEach((kind, known) -> keys.put(kind, new TreeSet<>(known)));
     items = new TreeMap<>(other.items);
     names = new TreeMap<>();
     other.names.forEach(
@@ -94,14 +103,25 @@ public final class RegisterTables implements RegisterView {
   }
 
   private void link(long entry, Statement statement) {
-    statement.subjects().forEach(s -> on.computeIfAbsent(s, any -> new TreeSet<>()).add(entry));
+    for (Subject subject : statement.subjects()) {
+      on.computeIfAbsent(subject, any -> new TreeSet<>()).add(entry);
+      if (isFew(subject.kind())) {
+        keys.computeIfAbsent(subject.kind(), any -> new TreeSet<>()).add(subject.key());
+      }
+    }
     statement
         .mentions()
         .forEach(s -> mentioning.computeIfAbsent(s, any -> new TreeSet<>()).add(entry));
   }
 
   private void unlink(long entry, Statement statement) {
-    statement.subjects().forEach(s -> remove(on, s, entry));
+    for (Subject subject : statement.subjects()) {
+      remove(on, subject, entry);
+      NavigableSet<String> known = keys.get(subject.kind());
+      if (known != null && !on.containsKey(subject)) {
+        known.remove(subject.key());
+      }
+    }
     statement.mentions().forEach(s -> remove(mentioning, s, entry));
   }
 
@@ -110,6 +130,10 @@ public final class RegisterTables implements RegisterView {
     if (numbers != null && numbers.remove(entry) && numbers.isEmpty()) {
       index.remove(subject);
     }
+  }
+
+  private static boolean isFew(Subject.Kind kind) {
+    return kind != Subject.Kind.CODE && kind != Subject.Kind.ENTRY;
   }
 
   private void put(Item item) {
@@ -162,6 +186,17 @@ public final class RegisterTables implements RegisterView {
   @Override
   public List<Long> entriesMentioning(Subject subject) {
     return numbers(mentioning, subject);
+  }
+
+  @Override
+  public List<String> keys(Subject.Kind kind) {
+    return isFew(kind)
+        ? List.copyOf(keys.getOrDefault(kind, Collections.emptyNavigableSet()))
+        : on.keySet().stream()
+            .filter(subject -> subject.kind() == kind)
+            .map(Subject::key)
+            .sorted()
+            .toList();
   }
 
   private static List<Long> numbers(Map<Subject, NavigableSet<Long>> index, Subject subject) {

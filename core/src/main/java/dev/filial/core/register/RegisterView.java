@@ -32,6 +32,9 @@ public interface RegisterView {
   /** The entries that now lean on {@code subject} without changing it, by number. */
   List<Long> entriesMentioning(Subject subject);
 
+  /** The keys of all things of that kind that entries now change something about, in order. */
+  List<String> keys(Subject.Kind kind);
+
   /** What {@code code} stands for, struck ones too; empty when it was never given out. */
   Optional<Item> taken(Code code);
 
@@ -86,6 +89,53 @@ public interface RegisterView {
       item = item(item.get().sameAs());
     }
     return item;
+  }
+
+  /**
+   * The locus of that name; outer spaces do not count, case does. Empty when nobody declared it.
+   */
+  default Optional<LocusDeclared> locus(String name) {
+    for (long entry : entriesOn(Subject.locus(name))) {
+      if (effective(entry).orElse(null) instanceof LocusDeclared locus) {
+        return Optional.of(locus);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Every locus, by name. */
+  default List<LocusDeclared> loci() {
+    return keys(Subject.Kind.LOCUS).stream().flatMap(name -> locus(name).stream()).toList();
+  }
+
+  /** How the trait of that name in lower case is inherited; empty when nobody said. */
+  default Optional<ModelDeclared> model(String traitKey) {
+    for (long entry : entriesOn(new Subject(Subject.Kind.TRAIT, traitKey))) {
+      if (effective(entry).orElse(null) instanceof ModelDeclared model) {
+        return Optional.of(model);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * What plants of a taxon carry, whatever name it was said of: all that was stated of the accepted
+   * name and of those read as it, under the accepted name; of one locus, and of how chromosomes
+   * pair, the later statement holds. Empty when nobody said anything.
+   *
+   * @throws IllegalArgumentException if the name cannot be read
+   */
+  default Optional<ProfileStated> profile(String taxonName) {
+    return Profiles.of(this, taxonName);
+  }
+
+  /** What was stated that {@code code} itself carries, in order of entry. */
+  default List<GenotypeStated> genotypes(Code code) {
+    return entriesOn(Subject.of(code)).stream()
+        .flatMap(entry -> effective(entry).stream())
+        .filter(GenotypeStated.class::isInstance)
+        .map(GenotypeStated.class::cast)
+        .toList();
   }
 
   /** The opening entry; empty for an empty book. */

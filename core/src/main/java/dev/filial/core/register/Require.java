@@ -3,6 +3,7 @@ package dev.filial.core.register;
 import dev.filial.core.name.Code;
 import dev.filial.core.number.Fraction;
 import java.math.BigDecimal;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
@@ -28,6 +29,26 @@ final class Require {
 
   static void texts(String property, List<String> texts) {
     texts.forEach(text -> text(property, text));
+  }
+
+  /** Checks that there are names of loci, each once. */
+  static void loci(List<String> loci) {
+    if (loci.isEmpty()) {
+      throw new IllegalArgumentException("\"loci\" is empty; name the genes it is about");
+    }
+    texts("loci", loci);
+    distinctLoci(loci);
+  }
+
+  /** Checks that no locus is named twice. */
+  static void distinctLoci(Collection<String> loci) {
+    Set<String> seen = new HashSet<>();
+    for (String locus : loci) {
+      if (!seen.add(locus.strip())) {
+        throw new IllegalArgumentException(
+            "the gene " + locus.strip() + " is named twice; name it once");
+      }
+    }
   }
 
   /** Checks that no code is named twice. */

@@ -108,6 +108,21 @@ final class Rules {
       stock.checkTally(tallied);
       TraitDeclared trait = requireTrait(tallied.trait());
       tallied.counts().keySet().forEach(state -> TraitValues.requireState(trait, state));
+    } else {
+      checkGenes(number, statement);
+    }
+  }
+
+  private void checkGenes(long number, Statement statement) {
+    GeneRules genes = new GeneRules(book, warnings);
+    if (statement instanceof LocusDeclared locus) {
+      genes.check(number, locus);
+    } else if (statement instanceof ModelDeclared model) {
+      genes.check(number, model, requireTrait(model.trait()));
+    } else if (statement instanceof ProfileStated profile) {
+      genes.check(profile);
+    } else if (statement instanceof GenotypeStated genotype) {
+      genes.check(number, genotype);
     }
   }
 

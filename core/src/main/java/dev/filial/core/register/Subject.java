@@ -6,11 +6,11 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Something a statement can be about: a coded thing, a taxon, a trait or an earlier entry.
+ * Something a statement can be about: a coded thing, a taxon, a trait, a locus or an earlier entry.
  *
  * @param kind which of these
- * @param key the code's text, the taxon's folded name, the trait's name in lower case, or the
- *     entry's number
+ * @param key the code's text, the taxon's folded name, the trait's name in lower case, the locus's
+ *     name as it is, or the entry's number
  */
 public record Subject(Kind kind, String key) {
 
@@ -22,6 +22,8 @@ public record Subject(Kind kind, String key) {
     TAXON,
     /** A trait. */
     TRAIT,
+    /** A locus. */
+    LOCUS,
     /** An earlier entry. */
     ENTRY
   }
@@ -56,5 +58,10 @@ public record Subject(Kind kind, String key) {
   /** The trait of that name. */
   public static Subject trait(String name) {
     return new Subject(Kind.TRAIT, name.strip().toLowerCase(Locale.ROOT));
+  }
+
+  /** The locus of that name; unlike a trait's, its case counts, as that of its alleles does. */
+  public static Subject locus(String name) {
+    return new Subject(Kind.LOCUS, name.strip());
   }
 }

@@ -46,6 +46,11 @@ abstract class ForwardingView implements RegisterView {
   }
 
   @Override
+  public List<String> keys(Subject.Kind kind) {
+    return view().keys(kind);
+  }
+
+  @Override
   public Optional<Item> taken(Code code) {
     return view().taken(code);
   }

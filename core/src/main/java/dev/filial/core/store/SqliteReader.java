@@ -140,14 +140,32 @@ final class SqliteReader implements RegisterView {
         leaning);
   }
 
+  /** The subjects of one kind: they begin alike and so lie beside each other in the key. */
+  static final String KEYS =
+      "SELECT DISTINCT subject FROM concerns WHERE subject >= ? AND subject < ? AND leaning = 0";
+
+  @Override
+  public List<String> keys(Subject.Kind kind) {
+    String prefix = prefix(kind);
+    return sql
+        .all(KEYS, row -> row.getString(1).substring(prefix.length()), prefix, prefix + LAST)
+        .stream()
+        .sorted()
+        .toList();
+  }
+
   static String key(Subject subject) {
-    return switch (subject.kind()) {
-          case CODE -> "code:";
-          case TAXON -> "taxon:";
-          case TRAIT -> "trait:";
-          case ENTRY -> "entry:";
-        }
-        + subject.key();
+    return prefix(subject.kind()) + subject.key();
+  }
+
+  private static String prefix(Subject.Kind kind) {
+    return switch (kind) {
+      case CODE -> "code:";
+      case TAXON -> "taxon:";
+      case TRAIT -> "trait:";
+      case LOCUS -> "locus:";
+      case ENTRY -> "entry:";
+    };
   }
 
   @Override

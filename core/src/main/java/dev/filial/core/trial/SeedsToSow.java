@@ -115,6 +115,9 @@ public final class SeedsToSow {
     if (seeds < atLeast) {
       return 0;
     }
+    if (counted.isEmpty()) {
+      return tail(atLeast, seeds);
+    }
     double[] left = new double[seeds + 1];
     left[seeds] = 1;
     for (Proportion rate : counted) {

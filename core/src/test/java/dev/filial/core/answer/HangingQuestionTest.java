@@ -15,15 +15,20 @@ import dev.filial.core.register.Count;
 import dev.filial.core.register.Doubted;
 import dev.filial.core.register.Fate;
 import dev.filial.core.register.FateRecorded;
+import dev.filial.core.register.GenotypeStated;
 import dev.filial.core.register.Joined;
+import dev.filial.core.register.LocusDeclared;
 import dev.filial.core.register.LotsMerged;
+import dev.filial.core.register.ModelDeclared;
 import dev.filial.core.register.Moved;
 import dev.filial.core.register.Observed;
 import dev.filial.core.register.PartialDate;
+import dev.filial.core.register.ProfileStated;
 import dev.filial.core.register.RegisterRefusal;
 import dev.filial.core.register.TaxonRenamed;
 import dev.filial.core.register.TraitDeclared;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 class HangingQuestionTest {
@@ -72,6 +77,46 @@ class HangingQuestionTest {
     assertThat(hanging.gifts()).extracting(Said::entry).containsExactly(gift);
     assertThat(hanging.entries()).contains(gift).doesNotContain(hanging.entry().entry());
     assertThat(codes(on(agavoides))).doesNotContain(laui, offset);
+  }
+
+  @Test
+  void onAGeneHangTheTablesAndTheGenotypesThatNameItAndOnAProfileThePlantsOfItsTaxon() {
+    long gene =
+        bench.say(
+            new LocusDeclared(
+                "edge",
+                List.of("R", "r"),
+                false,
+                null,
+                null,
+                null,
+                null,
+                false,
+                null,
+                List.of(),
+                Map.of(),
+                Map.of(),
+                null));
+    long trait =
+        bench.say(new TraitDeclared("edge", List.of("red", "green"), null, null, null, null));
+    long table =
+        bench.say(
+            new ModelDeclared(
+                "edge",
+                List.of("edge"),
+                List.of(ModelDeclared.Row.of("R_", "red"), ModelDeclared.Row.of("*", "green")),
+                null));
+    long genotype = bench.say(new GenotypeStated(laui, List.of("edge"), "Rr", null, null));
+    long profile =
+        bench.say(
+            new ProfileStated(
+                AGAVOIDES, Map.of("edge", Map.of("r", Fraction.ONE)), null, null, null));
+
+    assertThat(codes(on(gene))).containsExactly(laui);
+    assertThat(on(gene).entries()).contains(table, genotype, profile);
+    assertThat(on(trait).entries()).containsExactly(table);
+    assertThat(codes(on(genotype))).containsExactly(laui);
+    assertThat(codes(on(profile))).containsExactly(agavoides);
   }
 
   @Test

@@ -5,13 +5,18 @@ import dev.filial.core.number.Fraction;
 import dev.filial.core.register.Accepted;
 import dev.filial.core.register.Count;
 import dev.filial.core.register.Determination;
+import dev.filial.core.register.GenotypeStated;
 import dev.filial.core.register.Harvested;
+import dev.filial.core.register.LocusDeclared;
+import dev.filial.core.register.ModelDeclared;
 import dev.filial.core.register.Numbered;
+import dev.filial.core.register.Observed;
 import dev.filial.core.register.PartialDate;
 import dev.filial.core.register.PlantAcquired;
 import dev.filial.core.register.Pollen;
 import dev.filial.core.register.Pollinated;
 import dev.filial.core.register.Potted;
+import dev.filial.core.register.ProfileStated;
 import dev.filial.core.register.Propagated;
 import dev.filial.core.register.Protection;
 import dev.filial.core.register.Provenance;
@@ -21,9 +26,11 @@ import dev.filial.core.register.Sown;
 import dev.filial.core.register.Statement;
 import dev.filial.core.register.TagLost;
 import dev.filial.core.register.TaxonDeclared;
+import dev.filial.core.register.TraitDeclared;
 import dev.filial.core.register.Weighted;
 import dev.filial.core.store.MemoryStore;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -88,6 +95,97 @@ final class InventedBench {
     say(
         new TaxonDeclared(
             name, List.of(synonyms), within, ploidy, null, false, Map.of(), false, null));
+  }
+
+  /** A gene on no chromosome in particular, its alleles the most dominant first. */
+  void gene(String name, String... alleles) {
+    say(
+        new LocusDeclared(
+            name,
+            List.of(alleles),
+            false,
+            null,
+            null,
+            null,
+            null,
+            false,
+            null,
+            List.of(),
+            Map.of(),
+            Map.of(),
+            null));
+  }
+
+  /** A gene that recombines with another so often. */
+  void geneBeside(String other, String recombination, String name, String... alleles) {
+    say(
+        new LocusDeclared(
+            name,
+            List.of(alleles),
+            false,
+            null,
+            null,
+            other,
+            Fraction.parse(recombination),
+            false,
+            null,
+            List.of(),
+            Map.of(),
+            Map.of(),
+            null));
+  }
+
+  /** A gene at which a style refuses pollen with its own allele, and none leaks. */
+  void refusingGene(String name, String... alleles) {
+    say(
+        new LocusDeclared(
+            name,
+            List.of(alleles),
+            false,
+            null,
+            null,
+            null,
+            null,
+            true,
+            Fraction.ZERO,
+            List.of(),
+            Map.of(),
+            Map.of(),
+            null));
+  }
+
+  /** A trait of states, and its table in rows GENES=STATE; STATE "dies" for a lethal row. */
+  void trait(String trait, String states, String genes, String... rows) {
+    say(new TraitDeclared(trait, List.of(states.split(",", -1)), null, null, null, null));
+    List<ModelDeclared.Row> table = new ArrayList<>();
+    for (String row : rows) {
+      String[] parts = row.split("=", -1);
+      table.add(
+          parts[1].equals("dies")
+              ? ModelDeclared.Row.lethal(parts[0])
+              : ModelDeclared.Row.of(parts[0], parts[1]));
+    }
+    say(new ModelDeclared(trait, List.of(genes.split(",", -1)), table, null));
+  }
+
+  /** How often each allele of a gene is found in a taxon: {@code R:0.9,r:0.1}, or R alone. */
+  void profile(String taxon, String gene, String alleles) {
+    Map<String, Fraction> frequencies = new LinkedHashMap<>();
+    for (String one : alleles.split(",", -1)) {
+      String[] parts = one.split(":", -1);
+      frequencies.put(parts[0], parts.length == 1 ? Fraction.ONE : Fraction.parse(parts[1]));
+    }
+    say(new ProfileStated(taxon, Map.of(gene, frequencies), null, null, null));
+  }
+
+  /** What a plant carries. */
+  void genotype(Code plant, String genotype, String... genes) {
+    say(new GenotypeStated(plant, List.of(genes), genotype, null, null));
+  }
+
+  /** What a plant showed. */
+  void showed(Code plant, String trait, String state) {
+    say(new Observed(plant, trait, state, null, null, null));
   }
 
   Code cross(Code seed, Code pollen) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import dev.filial.core.name.Code;
 import dev.filial.core.number.Fraction;
+import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
@@ -79,6 +80,98 @@ final class Bench {
 
   static TaxonDeclared selfIncompatible(String name) {
     return new TaxonDeclared(name, List.of(), null, null, null, false, Map.of(), true, null);
+  }
+
+  /** A gene of which nothing is known but its alleles. */
+  static LocusDeclared gene(String name, String... alleles) {
+    return new LocusDeclared(
+        name,
+        List.of(alleles),
+        false,
+        null,
+        null,
+        null,
+        null,
+        false,
+        null,
+        List.of(),
+        Map.of(),
+        Map.of(),
+        null);
+  }
+
+  /** A gene in the cytoplasm. */
+  static LocusDeclared cytoplasmic(String name, String... alleles) {
+    return new LocusDeclared(
+        name,
+        List.of(alleles),
+        true,
+        null,
+        null,
+        null,
+        null,
+        false,
+        null,
+        List.of(),
+        Map.of(),
+        Map.of(),
+        null);
+  }
+
+  /** A gene beside another. */
+  static LocusDeclared beside(String other, Fraction recombination, LocusDeclared gene) {
+    return new LocusDeclared(
+        gene.locus(),
+        gene.alleles(),
+        false,
+        null,
+        null,
+        other,
+        recombination,
+        false,
+        null,
+        List.of(),
+        Map.of(),
+        Map.of(),
+        null);
+  }
+
+  /** A gene that lies on a chromosome so many centimorgans from its end. */
+  static LocusDeclared at(String chromosome, String centimorgans, LocusDeclared gene) {
+    return new LocusDeclared(
+        gene.locus(),
+        gene.alleles(),
+        false,
+        chromosome,
+        new BigDecimal(centimorgans),
+        null,
+        null,
+        gene.incompatibility(),
+        gene.leak(),
+        gene.selfFertile(),
+        gene.eggs(),
+        gene.pollen(),
+        null);
+  }
+
+  /** A table whose rows are written GENES=STATE, of one gene called as the trait is. */
+  static ModelDeclared model(String trait, List<String> genes, String... rows) {
+    return new ModelDeclared(
+        trait,
+        genes,
+        java.util.Arrays.stream(rows)
+            .map(row -> row.split("=", -1))
+            .map(row -> ModelDeclared.Row.of(row[0], row[1]))
+            .toList(),
+        null);
+  }
+
+  static ProfileStated profile(String taxon, String gene, Map<String, Fraction> alleles) {
+    return new ProfileStated(taxon, Map.of(gene, alleles), null, null, null);
+  }
+
+  static GenotypeStated genotype(String code, String genotype, String... genes) {
+    return new GenotypeStated(code(code), List.of(genes), genotype, null, null);
   }
 
   /** A protected cross of two plants. */

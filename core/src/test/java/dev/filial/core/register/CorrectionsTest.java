@@ -62,6 +62,33 @@ class CorrectionsTest {
   }
 
   @Test
+  void whatIsSaidOfGenesIsCorrectedPartByPart() {
+    ProfileStated profile =
+        Bench.profile("Echeveria laui", "leaf no. 2", Map.of("R", Fraction.ONE));
+    assertThat(with(profile, "frequencies.leaf no. 2.R=3/4", "frequencies.leaf no. 2.r=25%"))
+        .isEqualTo(
+            Bench.profile(
+                "Echeveria laui",
+                "leaf no. 2",
+                Map.of("R", Fraction.of(3, 4), "r", Fraction.of(1, 4))));
+    assertThat(with(profile, "pairing=tetrasomic", "doubleReduction=0").doubleReduction())
+        .isEqualTo(Fraction.ZERO);
+    assertThat(with(Bench.gene("wax", "W", "w"), "linkedTo=edge", "recombination=0.1"))
+        .isEqualTo(Bench.beside("edge", Fraction.of(1, 10), Bench.gene("wax", "W", "w")));
+    assertThat(with(Bench.gene("wax", "W", "w"), "alleles=W,wx,w", "eggs.W=2").eggs())
+        .containsOnly(Map.entry("W", Fraction.of(2)));
+    assertThat(
+            with(
+                    Bench.model("edge", List.of("edge"), "RR=red", "*=green"),
+                    "rows.1.genes=R_",
+                    "rows.2.lost=1/5")
+                .rows())
+        .containsExactly(
+            ModelDeclared.Row.of("R_", "red"),
+            new ModelDeclared.Row("*", Map.of("green", Fraction.ONE), Fraction.of(1, 5)));
+  }
+
+  @Test
   void theParentsOfACrossAreCorrectedInAGrowersWords() {
     Pollinated corrected = with(CROSS, "pollen=24-003", "seed=24-2");
     assertThat(corrected.pollen()).isEqualTo(new Pollen.OnePlant(Code.of(24, 3)));

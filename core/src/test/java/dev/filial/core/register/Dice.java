@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
@@ -24,6 +25,7 @@ final class Dice {
 
   private static final List<String> TAXA =
       List.of("Echeveria prima", "Echeveria altera", "Echeveria tertia", "Echeveria quarta");
+  private static final List<String> GENES = List.of("wax", "scent", "tips", "lip");
   private static final List<String> DATES =
       Arrays.asList(
           null, null, "2024", "2025-02", "2025-06-01", "2025-06-02", "2026-01", "2026-07-09");
@@ -123,7 +125,7 @@ final class Dice {
   }
 
   private Statement plain() {
-    return switch (random.nextInt(27)) {
+    return switch (random.nextInt(31)) {
       case 0, 1 -> Bench.acquired(fresh().text(), taxon(), text(date()));
       case 2, 3, 4 -> cross();
       case 5 ->
@@ -234,7 +236,48 @@ final class Dice {
               : new TraitDeclared("width", List.of(), BigDecimal.ONE, null, "mm", null);
       case 24 -> new Observed(single(), "edge", one(List.of("red", "green")), date(), null, null);
       case 25 -> new Named(single(), one(List.of("Kleine Rote", "kleine rote", "Blasse")), null);
+      case 26, 27 -> gene();
+      case 28 -> {
+        String name = one(GENES);
+        String other = one(GENES);
+        List<String> genes = name.equals(other) ? List.of(name) : List.of(name, other);
+        String rows =
+            String.join("_ ", genes.stream().map(gene -> gene.substring(0, 1)).toList()) + "_";
+        yield new ModelDeclared(
+            "edge",
+            genes,
+            List.of(
+                ModelDeclared.Row.of(rows.toUpperCase(Locale.ROOT), "red"),
+                ModelDeclared.Row.of("*", random.nextBoolean() ? "green" : "white")),
+            null);
+      }
+      case 29 -> Bench.profile(taxon(), one(GENES), Map.of("W", Fraction.ONE));
+      case 30 -> {
+        Code code = single();
+        yield switch (random.nextInt(4)) {
+          case 0 -> Bench.genotype(code.text(), "Ww", "wax");
+          case 1 -> Bench.genotype(code.text(), "WWww", "wax");
+          case 2 -> Bench.genotype(code.text(), "WS/ws", "wax", "scent");
+          default -> Bench.genotype(code.text(), "Ww Ss", "wax", "scent");
+        };
+      }
       default -> mixture();
+    };
+  }
+
+  private LocusDeclared gene() {
+    String name = one(GENES);
+    String letter = name.substring(0, 1);
+    LocusDeclared plain =
+        random.nextInt(5) == 0
+            ? Bench.cytoplasmic(name, letter.toUpperCase(Locale.ROOT), letter)
+            : Bench.gene(name, letter.toUpperCase(Locale.ROOT), letter);
+    String other = one(GENES);
+    return switch (random.nextInt(4)) {
+      case 0 -> Bench.at(one(List.of("1", "2")), "" + random.nextInt(30), plain);
+      case 1, 2 ->
+          other.equals(name) ? plain : Bench.beside(other, Fraction.of(1, 2 + suffix()), plain);
+      default -> plain;
     };
   }
 

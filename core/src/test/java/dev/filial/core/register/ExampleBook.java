@@ -190,6 +190,69 @@ final class ExampleBook {
         new Amended(
             27,
             new Noted(code("24-001"), "second flower stalk", on("2026-06-04")),
-            "the first was last year"));
+            "the first was last year"),
+        new LocusDeclared(
+            "S",
+            List.of("S1", "S2", "Sf"),
+            false,
+            "4",
+            new BigDecimal("12.5"),
+            null,
+            null,
+            true,
+            Fraction.of(1, 50),
+            List.of("Sf"),
+            Map.of("S2", Fraction.of(9, 10)),
+            Map.of("Sf", Fraction.of(1, 2)),
+            "from crosses of sisters"),
+        new LocusDeclared(
+            "stripes",
+            List.of("green", "white"),
+            true,
+            null,
+            null,
+            null,
+            null,
+            false,
+            null,
+            List.of(),
+            Map.of(),
+            Map.of(),
+            null),
+        Bench.gene("edge", "R", "r"),
+        new LocusDeclared(
+            "wax",
+            List.of("W", "w"),
+            false,
+            null,
+            null,
+            "edge",
+            Fraction.of(1, 10),
+            false,
+            null,
+            List.of(),
+            Map.of(),
+            Map.of(),
+            null),
+        new ModelDeclared(
+            "edge",
+            List.of("edge"),
+            List.of(
+                new ModelDeclared.Row(
+                    "R_", ordered("red", Fraction.of(9, 10), "green", Fraction.of(1, 10)), none),
+                new ModelDeclared.Row("rr", Map.of("green", Fraction.ONE), Fraction.of(1, 5))),
+            "pale in shade"),
+        new ProfileStated(
+            "Echeveria agavoides",
+            Map.of("edge", ordered("R", Fraction.of(3, 4), "r", Fraction.of(1, 4))),
+            ProfileStated.Pairing.TETRASOMIC,
+            Fraction.of(1, 7),
+            "seen in twelve plants"),
+        new GenotypeStated(
+            code("24-002"),
+            List.of("edge"),
+            "Rr",
+            on("2026-06-05"),
+            "half of its seedlings are green"));
   }
 }

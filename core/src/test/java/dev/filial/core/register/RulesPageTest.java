@@ -3,15 +3,22 @@ package dev.filial.core.register;
 import static dev.filial.core.register.Bench.acquired;
 import static dev.filial.core.register.Bench.alive;
 import static dev.filial.core.register.Bench.amended;
+import static dev.filial.core.register.Bench.at;
+import static dev.filial.core.register.Bench.beside;
 import static dev.filial.core.register.Bench.code;
 import static dev.filial.core.register.Bench.cross;
+import static dev.filial.core.register.Bench.cytoplasmic;
 import static dev.filial.core.register.Bench.fate;
+import static dev.filial.core.register.Bench.gene;
+import static dev.filial.core.register.Bench.genotype;
 import static dev.filial.core.register.Bench.germinated;
 import static dev.filial.core.register.Bench.harvest;
 import static dev.filial.core.register.Bench.joined;
+import static dev.filial.core.register.Bench.model;
 import static dev.filial.core.register.Bench.numbered;
 import static dev.filial.core.register.Bench.observed;
 import static dev.filial.core.register.Bench.potted;
+import static dev.filial.core.register.Bench.profile;
 import static dev.filial.core.register.Bench.ramet;
 import static dev.filial.core.register.Bench.selfIncompatible;
 import static dev.filial.core.register.Bench.sowing;
@@ -103,6 +110,13 @@ class RulesPageTest {
         });
   }
 
+  /** Entries 11 to 13: edge, wax beside it, tips beside wax. */
+  private static void row(Bench bench) {
+    bench.say(gene("edge", "R", "r"));
+    bench.say(beside("edge", Fraction.of(1, 10), gene("wax", "W", "w")));
+    bench.say(beside("wax", Fraction.of(1, 5), gene("tips", "T", "t")));
+  }
+
   private static Pollinated unprotected() {
     Pollinated made = cross("26-001", "24-001", "24-002", "2026-03");
     return new Pollinated(
@@ -190,6 +204,103 @@ class RulesPageTest {
                 Map.of(),
                 false,
                 null)),
+        refused(
+            "a gene declared twice",
+            bench -> bench.say(gene("edge", "R", "r")),
+            gene("edge", "A", "a")),
+        refused(
+            "a gene beside one that nobody declared",
+            bench -> bench.say(gene("edge", "R", "r")),
+            beside("egde", Fraction.of(1, 10), gene("wax", "W", "w"))),
+        refused(
+            "a gene beside more than two",
+            RulesPageTest::row,
+            beside("wax", Fraction.of(1, 10), gene("scent", "C", "c"))),
+        refused(
+            "genes beside each other in a circle",
+            RulesPageTest::row,
+            amended(11, beside("tips", Fraction.of(1, 10), gene("edge", "R", "r")))),
+        refused(
+            "a gene beside one on the map of a chromosome",
+            bench -> bench.say(at("4", "12", gene("edge", "R", "r"))),
+            beside("edge", Fraction.of(1, 10), gene("wax", "W", "w"))),
+        refused(
+            "a gene beside one in the cytoplasm",
+            bench -> bench.say(cytoplasmic("stripes", "green", "white")),
+            beside("stripes", Fraction.of(1, 10), gene("wax", "W", "w"))),
+        refused(
+            "a table of a trait without states",
+            bench -> {
+              bench.say(new TraitDeclared("width", List.of(), null, null, "mm", null));
+              bench.say(gene("edge", "R", "r"));
+            },
+            model("width", List.of("edge"), "*=wide")),
+        refused(
+            "two tables of one trait",
+            bench -> {
+              bench.say(gene("edge", "R", "r"));
+              bench.say(model("edge", List.of("edge"), "R_=red", "rr=green"));
+            },
+            model("edge", List.of("edge"), "RR=red", "*=green")),
+        refused(
+            "a table of a gene that nobody declared",
+            model("edge", List.of("edge"), "R_=red", "rr=green")),
+        refused(
+            "a table of two genes with one symbol",
+            bench -> {
+              bench.say(gene("edge", "R", "r"));
+              bench.say(gene("rot", "R", "r0"));
+            },
+            model("edge", List.of("edge", "rot"), "R_=red", "*=green")),
+        refused(
+            "a table that cannot be read",
+            bench -> bench.say(gene("edge", "R", "r")),
+            model("edge", List.of("edge"), "Q_=red", "*=green")),
+        refused(
+            "a table that shows what is no state",
+            bench -> bench.say(gene("edge", "R", "r")),
+            model("edge", List.of("edge"), "R_=red", "*=blue")),
+        refused(
+            "a table that leaves genotypes out",
+            bench -> bench.say(gene("edge", "R", "r")),
+            model("edge", List.of("edge"), "RR=red", "rr=green")),
+        refused(
+            "a table that never names one of its genes",
+            bench -> {
+              bench.say(gene("edge", "R", "r"));
+              bench.say(gene("wax", "W", "w"));
+            },
+            model("edge", List.of("edge", "wax"), "R_=red", "*=green")),
+        refused(
+            "striking a gene that a table names",
+            bench -> {
+              bench.say(gene("edge", "R", "r"));
+              bench.say(model("edge", List.of("edge"), "R_=red", "rr=green"));
+            },
+            struck(11)),
+        refused(
+            "a profile with an allele the gene has not",
+            bench -> bench.say(gene("edge", "R", "r")),
+            profile("Echeveria laui", "edge", Map.of("Q", Fraction.ONE))),
+        refused(
+            "a genotype that cannot be read",
+            RulesPageTest::row,
+            genotype("24-001", "Rr Ww", "edge", "wax")),
+        refused(
+            "a genotype of what is no plant",
+            bench -> bench.say(gene("edge", "R", "r")),
+            genotype("25-001", "Rr", "edge")),
+        refused(
+            "a genotype of other sets than the plant's",
+            bench -> bench.say(gene("edge", "R", "r")),
+            genotype("24-001", "RRrr", "edge")),
+        warned(
+            "a second genotype at one gene",
+            bench -> {
+              bench.say(gene("edge", "R", "r"));
+              bench.say(genotype("24-001", "RR", "edge"));
+            },
+            genotype("24-001", "Rr", "edge")),
         warned(
             "a pollen parent gone before the day",
             bench -> bench.say(fate("24-002", Fate.DEAD, "2025-11")),

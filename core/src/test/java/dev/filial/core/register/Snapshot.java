@@ -30,11 +30,15 @@ record Snapshot(Map<String, Object> answers) {
         case CODE -> ask(view, Code.parse(subject.key()), answers);
         case TAXON -> answers.put("taxon " + subject, view.taxon(subject.key()));
         case TRAIT -> answers.put("trait " + subject, view.trait(subject.key()));
+        case LOCUS -> answers.put("locus " + subject, view.locus(subject.key()));
         case ENTRY -> {}
       }
     }
     answers.put("items", view.items(EnumSet.allOf(Item.Kind.class)));
     answers.put("taxa", view.taxa());
+    for (Subject.Kind kind : Subject.Kind.values()) {
+      answers.put("keys " + kind, view.keys(kind));
+    }
     answers.put("traits", view.traits());
     answers.put("named", view.named("", 1000));
     answers.put("named k", view.named("K", 2));

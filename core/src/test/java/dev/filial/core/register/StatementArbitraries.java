@@ -223,6 +223,11 @@ final class StatementArbitraries {
             traitDeclared(),
             observed(),
             tallied(),
+            locusDeclared(),
+            modelDeclared(),
+            profileStated(),
+            Combinators.combine(plant(), text(), date(), maybeText())
+                .as((code, genes, d, r) -> new GenotypeStated(code, List.of("edge"), genes, d, r)),
             Combinators.combine(anyCode(), text(), date()).as(Noted::new)));
   }
 
@@ -404,6 +409,84 @@ final class StatementArbitraries {
             .map(r -> new TraitDeclared("edge", List.of("red", "green"), null, null, null, r)),
         decimal()
             .map(most -> new TraitDeclared("width", List.of(), BigDecimal.ZERO, most, "mm", null)));
+  }
+
+  private static Arbitrary<Statement> locusDeclared() {
+    // Nothing, none and some are three things to be told apart.
+    Arbitrary<Fraction> half = share(2).injectNull(0.3);
+    Arbitrary<Map<String, Fraction>> weights =
+        Arbitraries.of(
+            Map.of(),
+            Map.of("R", Fraction.ZERO),
+            ordered("r", Fraction.of(3, 4), "R", Fraction.ONE));
+    return Combinators.combine(
+            half,
+            half,
+            weights,
+            weights,
+            decimal().injectNull(0.3),
+            Arbitraries.of(true, false),
+            Arbitraries.of(true, false),
+            maybeText())
+        .as(
+            (r, leak, eggs, pollen, cm, refuses, cytoplasmic, remark) ->
+                new LocusDeclared(
+                    "leaf edge",
+                    List.of("R", "r", "rx"),
+                    cytoplasmic && cm == null && r == null && !refuses && isEmpty(eggs, pollen),
+                    cm == null || r != null ? null : "4",
+                    r != null ? null : cm,
+                    r == null ? null : "tips",
+                    r,
+                    refuses,
+                    refuses ? leak : null,
+                    refuses && leak == null ? List.of("r") : List.of(),
+                    eggs,
+                    pollen,
+                    remark));
+  }
+
+  private static boolean isEmpty(Map<String, Fraction> eggs, Map<String, Fraction> pollen) {
+    return eggs.isEmpty() && pollen.isEmpty();
+  }
+
+  private static Arbitrary<Statement> modelDeclared() {
+    Arbitrary<ModelDeclared.Row> row =
+        Combinators.combine(Arbitraries.of("R_", "rr", "*"), share(1), share(2))
+            .as(
+                (genes, red, lost) ->
+                    new ModelDeclared.Row(
+                        genes, ordered("red", red, "green", Fraction.ONE.minus(red)), lost));
+    return Combinators.combine(text(), row.list().ofMinSize(1).ofMaxSize(3), maybeText())
+        .as(
+            (trait, rows, remark) -> {
+              List<ModelDeclared.Row> all = new java.util.ArrayList<>(rows);
+              all.add(ModelDeclared.Row.lethal("RR"));
+              return new ModelDeclared(trait, List.of("edge", "tips"), all, remark);
+            });
+  }
+
+  private static Arbitrary<Statement> profileStated() {
+    Arbitrary<Fraction> doubleReduction =
+        share(1).map(share -> share.times(Fraction.of(1, 6))).injectNull(0.4);
+    return Combinators.combine(
+            taxon(),
+            share(1),
+            Arbitraries.of(ProfileStated.Pairing.class).injectNull(0.3),
+            doubleReduction,
+            maybeText())
+        .as(
+            (name, r, pairing, twice, remark) -> {
+              Map<String, Map<String, Fraction>> frequencies = new LinkedHashMap<>();
+              frequencies.put("tips", Map.of("T", Fraction.ONE));
+              frequencies.put("leaf edge", ordered("R", r, "r", Fraction.ONE.minus(r)));
+              return new ProfileStated(
+                  name,
+                  frequencies,
+                  pairing,
+                  pairing == ProfileStated.Pairing.TETRASOMIC ? twice : null,
+                  remark);
+            });
   }
 
   private static Arbitrary<Statement> observed() {

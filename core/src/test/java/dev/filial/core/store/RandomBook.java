@@ -8,9 +8,11 @@ import dev.filial.core.register.Determination;
 import dev.filial.core.register.Doubted;
 import dev.filial.core.register.Fate;
 import dev.filial.core.register.FateRecorded;
+import dev.filial.core.register.GenotypeStated;
 import dev.filial.core.register.Harvested;
 import dev.filial.core.register.Item;
 import dev.filial.core.register.Joined;
+import dev.filial.core.register.LocusDeclared;
 import dev.filial.core.register.LotsMerged;
 import dev.filial.core.register.Moved;
 import dev.filial.core.register.Named;
@@ -22,6 +24,7 @@ import dev.filial.core.register.PlantAcquired;
 import dev.filial.core.register.Pollen;
 import dev.filial.core.register.Pollinated;
 import dev.filial.core.register.Potted;
+import dev.filial.core.register.ProfileStated;
 import dev.filial.core.register.Propagated;
 import dev.filial.core.register.Provenance;
 import dev.filial.core.register.RegisterView;
@@ -50,6 +53,9 @@ final class RandomBook {
   private static final List<String> NAMES =
       List.of("Rosa", "rosa", "Rosa 🌵", "Rosa'); --", "echeveria prima", "EDGE", "Ä%_\"\\", "薔薇");
 
+  /** These differ by case, or begin with a character that the two sort otherwise. */
+  private static final List<String> GENES = List.of("wax", "Wax", "\ufffdx", "🌵", "W/x");
+
   private final RegisterView view;
   private final Random random;
 
@@ -73,7 +79,7 @@ final class RandomBook {
   }
 
   private Statement thrown() {
-    return switch (random.nextInt(26)) {
+    return switch (random.nextInt(28)) {
       case 0, 1, 2 -> plant();
       case 3, 4, 5, 6 -> cross(fresh());
       case 7 ->
@@ -164,6 +170,34 @@ final class RandomBook {
               null,
               null);
       case 22 -> taxon();
+      case 25 ->
+          random.nextBoolean()
+              ? new ProfileStated(
+                  one(TAXA),
+                  Map.of(one(GENES), Map.of("W", Fraction.HALF, "w", Fraction.HALF)),
+                  null,
+                  null,
+                  null)
+              : new GenotypeStated(parent(), List.of(one(GENES)), "Ww", date(), null);
+      case 26 -> {
+        String name = one(GENES);
+        String other = one(GENES);
+        boolean alone = name.equals(other) || random.nextBoolean();
+        yield new LocusDeclared(
+            name,
+            List.of("W", "w", "wx"),
+            false,
+            null,
+            null,
+            alone ? null : other,
+            alone ? null : Fraction.of(1, 10),
+            false,
+            null,
+            List.of(),
+            Map.of("w", Fraction.ZERO),
+            Map.of(),
+            null);
+      }
       case 23 ->
           random.nextBoolean()
               ? new TraitDeclared(

@@ -24,4 +24,21 @@ class SqlitePlansTest {
           .anyMatch(step -> step.startsWith("SEARCH d USING PRIMARY KEY"));
     }
   }
+
+  @Test
+  void theGenesOfARegisterLieBesideEachOther() {
+    try (Sql sql = SqliteFile.inMemory()) {
+      SqliteSchema.layOut(sql);
+
+      List<String> plan =
+          sql.all(
+              "EXPLAIN QUERY PLAN " + SqliteReader.KEYS,
+              row -> row.getString(4),
+              "locus:",
+              "locus;");
+
+      assertThat(plan)
+          .containsExactly("SEARCH concerns USING PRIMARY KEY (subject>? AND subject<?)");
+    }
+  }
 }

@@ -86,6 +86,10 @@ class StoresAgreeTest {
     assertThat(disk.taxa()).isEqualTo(memory.taxa());
     assertThat(disk.traits()).isEqualTo(memory.traits());
     assertThat(disk.isAllDiploid()).isEqualTo(memory.isAllDiploid());
+    for (Subject.Kind kind : Subject.Kind.values()) {
+      assertThat(disk.keys(kind)).as("%s", kind).isEqualTo(memory.keys(kind));
+    }
+    assertThat(disk.loci()).isEqualTo(memory.loci());
     for (Item.Kind kind : Item.Kind.values()) {
       assertThat(disk.items(EnumSet.of(kind))).isEqualTo(memory.items(EnumSet.of(kind)));
     }
@@ -111,6 +115,7 @@ class StoresAgreeTest {
         case CODE -> requireAlike(memory, disk, Code.parse(subject.key()));
         case TAXON -> assertThat(disk.taxon(subject.key())).isEqualTo(memory.taxon(subject.key()));
         case TRAIT -> assertThat(disk.trait(subject.key())).isEqualTo(memory.trait(subject.key()));
+        case LOCUS -> assertThat(disk.locus(subject.key())).isEqualTo(memory.locus(subject.key()));
         case ENTRY -> {}
       }
     }

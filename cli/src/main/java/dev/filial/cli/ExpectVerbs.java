@@ -1,0 +1,43 @@
+package dev.filial.cli;
+
+import dev.filial.cli.command.CompatibleCommand;
+import dev.filial.cli.command.FitCommand;
+import dev.filial.cli.command.ForecastCommand;
+import dev.filial.cli.command.HowmanyCommand;
+import dev.filial.cli.command.LinkageCommand;
+import dev.filial.cli.command.OddsCommand;
+import dev.filial.cli.frame.BenchCommand;
+import dev.filial.cli.frame.Words;
+import java.util.List;
+
+/** What a cross will throw, and whether it did. */
+final class ExpectVerbs {
+
+  private ExpectVerbs() {}
+
+  static List<Verb> list() {
+    return List.of(
+        verb("odds", "Say what a cross will throw, and how many seeds to sow for it"),
+        verb("howmany", "Say how many seeds to sow for what comes up so often"),
+        verb("fit", "Say whether what came up fits what was expected"),
+        verb("linkage", "Say how closely two genes are linked, by the counts of a family"),
+        verb("forecast", "Say what a cross may bring where no gene is known"),
+        verb("compatible", "Say which plants can set seed on which"));
+  }
+
+  private static Verb verb(String name, String summary) {
+    return new Verb(name, Heading.EXPECT, summary, words -> command(name, words));
+  }
+
+  private static BenchCommand command(String name, Words words) {
+    return switch (name) {
+      case "odds" -> new OddsCommand(words);
+      case "howmany" -> new HowmanyCommand(words);
+      case "fit" -> new FitCommand(words);
+      case "linkage" -> new LinkageCommand(words);
+      case "forecast" -> new ForecastCommand(words);
+      case "compatible" -> new CompatibleCommand(words);
+      default -> throw new IllegalArgumentException(name);
+    };
+  }
+}

@@ -1,0 +1,24 @@
+package dev.filial.cli.command;
+
+import dev.filial.cli.frame.Reading;
+import dev.filial.core.number.Fraction;
+
+/** How sure something is to be, as it is typed. */
+final class Certainty {
+
+  /** 95% or 0.95: between 0 and 1. */
+  static final Reading<Double> READING =
+      (text, bench) -> {
+        Fraction share = RecordReadings.SHARE.read(text, bench);
+        if (share.isZero() || share.isOne()) {
+          throw new IllegalArgumentException(
+              "\"" + text + "\" can be had by no number of seeds; write 95% or 99%");
+        }
+        return share.toDouble();
+      };
+
+  /** What most people mean. */
+  static final double USUAL = 0.95;
+
+  private Certainty() {}
+}

@@ -1,0 +1,99 @@
+package dev.filial.cli.command;
+
+import dev.filial.core.number.Fraction;
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.math.MathContext;
+import java.math.RoundingMode;
+
+/** Chances as growers say them. */
+final class ChanceWords {
+
+  /** Larger numbers are rounded: nobody sows 1,048,576. */
+  private static final BigInteger LARGEST = BigInteger.valueOf(20);
+
+  private ChanceWords() {}
+
+  /** As {@code all}, {@code none}, {@code 3 in 4} or {@code about 1 in 340}. */
+  static String oneIn(Fraction chance) {
+    if (chance.isOne()) {
+      return "all";
+    }
+    if (chance.isZero()) {
+      return "none";
+    }
+    if (chance.denominator().compareTo(LARGEST) <= 0
+        || (chance.numerator().equals(BigInteger.ONE) && chance.denominator().bitLength() < 11)) {
+      return chance.numerator() + " in " + chance.denominator();
+    }
+    if (chance.compareTo(Fraction.HALF) > 0) {
+      // Of something common the exceptions are counted.
+      return "all but " + oneIn(Fraction.ONE.minus(chance));
+    }
+    BigDecimal n =
+        new BigDecimal(chance.denominator())
+            .divide(new BigDecimal(chance.numerator()), MathContext.DECIMAL64);
+    return "about 1 in "
+        + (n.compareTo(BigDecimal.TEN) < 0
+            ? n.setScale(1, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString()
+            : n.round(new MathContext(n.compareTo(BigDecimal.valueOf(1000)) < 0 ? 3 : 2))
+                .setScale(0, RoundingMode.HALF_UP)
+                .toPlainString());
+  }
+
+  /** The same at the head of a sentence. */
+  static String about(Fraction chance) {
+    String words = oneIn(chance);
+    String whole =
+        words.equals("all")
+            ? "All"
+            : words.equals("none")
+                ? "None"
+                : words.startsWith("about") || words.startsWith("all") ? words : "about " + words;
+    return Character.toUpperCase(whole.charAt(0)) + whole.substring(1);
+  }
+
+  /**
+   * The exact fraction where anybody can read it, else nothing.
+   *
+   * @param exact whether the chance is exact at all
+   */
+  static String fraction(Fraction chance, boolean exact) {
+    return exact && chance.denominator().bitLength() <= 20 ? chance.toString() : "";
+  }
+
+  /** A percentage with as many decimals as it takes to show that it is not 0. */
+  static String percent(Fraction chance) {
+    if (chance.isZero() || chance.isOne()) {
+      return chance.toPercent(0);
+    }
+    int decimals = 1;
+    while (decimals < 12 && chance.toPercent(decimals).equals("0 %")) {
+      decimals++;
+    }
+    return chance.toPercent(decimals == 1 ? 1 : decimals + 1);
+  }
+
+  /** A certainty, as {@code 95 %}. */
+  static String certainty(double certainty) {
+    return new BigDecimal(certainty * 100)
+            .setScale(3, RoundingMode.HALF_UP)
+            .stripTrailingZeros()
+            .toPlainString()
+        + " %";
+  }
+
+  /** A p-value, as {@code 0.61} or {@code 0.0004}. */
+  static String p(double p) {
+    if (p < 1e-6) {
+      return "below 0.000001";
+    }
+    return new BigDecimal(p).round(new MathContext(2)).toPlainString();
+  }
+
+  /** A number of few decimals. */
+  static String number(double value) {
+    BigDecimal rounded = new BigDecimal(value).setScale(2, RoundingMode.HALF_UP);
+    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+  }
+}

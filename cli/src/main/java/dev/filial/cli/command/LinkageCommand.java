@@ -1,0 +1,186 @@
+package dev.filial.cli.command;
+
+import dev.filial.cli.frame.Answer;
+import dev.filial.cli.frame.Bench;
+import dev.filial.cli.frame.BenchCommand;
+import dev.filial.cli.frame.OpenRegister;
+import dev.filial.cli.frame.Reading;
+import dev.filial.cli.frame.Trouble;
+import dev.filial.cli.frame.Words;
+import dev.filial.cli.screen.Screen;
+import dev.filial.core.answer.Finding;
+import dev.filial.core.answer.LinkageQuestion;
+import dev.filial.core.answer.LinkageQuestion.PairCounts;
+import dev.filial.core.heredity.MapFunction;
+import dev.filial.core.trial.Linkage;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+
+/** {@code filial linkage}. */
+public final class LinkageCommand implements BenchCommand {
+
+  /** What family was counted. */
+  enum FamilyKind {
+    /** An F2 whose grandparents had one dominant state each. */
+    REPULSION,
+    /** An F2 of a grandparent with both dominant states. */
+    COUPLING,
+    /** A backcross of such an F1 in coupling to the plant recessive in both. */
+    TESTCROSS_COUPLING,
+    /** The same in repulsion. */
+    TESTCROSS_REPULSION
+  }
+
+  private static final Reading<Long> COUNT =
+      (text, bench) -> {
+        if (!text.matches("\\d{1,9}")) {
+          throw new IllegalArgumentException("\"" + text + "\" is not a count; write 1997");
+        }
+        return Long.parseLong(text);
+      };
+
+  private final Supplier<FamilyKind> kind;
+  private final Supplier<List<Long>> counts;
+  private final Supplier<Optional<String>> family;
+  private final Supplier<List<String>> traits;
+  private final OpenRegister register;
+
+  /** Declares its words. */
+  public LinkageCommand(Words words) {
+    kind =
+        words.argument(
+            "KIND",
+            "coupling or repulsion for an F2, as the dominant alleles came into the F1 from one"
+                + " grandparent or from both; testcross-coupling or testcross-repulsion for a"
+                + " backcross to the double recessive.",
+            Reading.oneOf(FamilyKind.class));
+    counts =
+        words.arguments(
+            "COUNT",
+            "Four counts: both dominant, the first alone, the second alone, neither.",
+            false,
+            COUNT);
+    family =
+        words.option(
+            "--family", "CROSS", "Count the numbered seedlings of this cross.", Reading.THING);
+    traits =
+        words.repeatedOption(
+            "--trait",
+            "TRAIT",
+            "With --family: the two traits, each with its dominant state first.",
+            RecordReadings.LINE);
+    register = OpenRegister.toRead(words);
+    words
+        .describe("Says how closely two genes are linked, by how often their states come together.")
+        .example("filial linkage repulsion 1997 906 904 32");
+  }
+
+  /**
+   * The answer.
+   *
+   * @param kind what family it was
+   * @param counts both, the first alone, the second alone, neither
+   * @param linkage what was estimated
+   * @param centimorgans the distance by Haldane's function; null where they are not linked
+   * @param picked how many were left out because they were picked
+   */
+  record Told(
+      FamilyKind kind,
+      List<Long> counts,
+      Linkage linkage,
+      @Nullable Double centimorgans,
+      long picked)
+      implements Answer {
+
+    /** The LOD at which linkage is taken for shown: a thousand to one. */
+    private static final double SHOWN = 3;
+
+    @Override
+    public void show(Screen screen) {
+      double recombined = linkage.recombination();
+      screen.say(
+          linkage.lod() >= SHOWN
+              ? "The two are linked: "
+                  + ChanceWords.number(recombined * 100)
+                  + " % of the gametes are recombined."
+              : "Linkage is not shown by these counts: they are only "
+                  + ChanceWords.number(Math.pow(10, linkage.lod()))
+                  + " times likelier with "
+                  + ChanceWords.number(recombined * 100)
+                  + " % recombination than without linkage.");
+      screen.field(
+          "recombination",
+          fixed(recombined) + ", standard error " + fixed(linkage.standardError()));
+      screen.field("LOD", ChanceWords.number(linkage.lod()) + " (3 or more is taken for shown)");
+      if (centimorgans != null) {
+        screen.field(
+            "map distance", ChanceWords.number(centimorgans) + " cM by Haldane's function");
+      }
+      if (picked > 0) {
+        screen.field(
+            "note", picked + " seedlings that were picked for one of the traits left out.");
+      }
+      if (linkage.lod() >= SHOWN) {
+        screen.next("filial gene NAME ALLELES --next-to GENE --recombination " + fixed(recombined));
+      }
+    }
+
+    private static String fixed(double value) {
+      return String.format(Locale.ROOT, "%.4f", value);
+    }
+  }
+
+  @Override
+  public Answer run(Bench bench) {
+    if (family.get().isPresent()) {
+      if (!counts.get().isEmpty() || traits.get().size() != 2) {
+        throw Trouble.usage(
+            "a family is counted for two traits",
+            "Give --family CROSS --trait ONE --trait OTHER, and no counts.");
+      }
+      PairCounts found =
+          register.read(
+              bench,
+              view ->
+                  LinkageQuestion.of(view)
+                      .ask(
+                          Finding.in(view).one(family.get().get()).code(),
+                          traits.get().get(0),
+                          traits.get().get(1)));
+      return told(
+          List.of(found.both(), found.firstAlone(), found.secondAlone(), found.neither()),
+          found.picked());
+    }
+    if (counts.get().size() != 4) {
+      throw Trouble.usage(
+          counts.get().size() + " counts were given",
+          "Give four: both dominant, the first alone, the second alone, neither.");
+    }
+    return told(new ArrayList<>(counts.get()), 0);
+  }
+
+  private Told told(List<Long> four, long picked) {
+    long both = four.get(0);
+    long first = four.get(1);
+    long second = four.get(2);
+    long neither = four.get(3);
+    Linkage linkage =
+        switch (kind.get()) {
+          case COUPLING -> Linkage.inF2(Linkage.Phase.COUPLING, both, first, second, neither);
+          case REPULSION -> Linkage.inF2(Linkage.Phase.REPULSION, both, first, second, neither);
+          case TESTCROSS_COUPLING -> Linkage.inBackcross(both + neither, first + second);
+          case TESTCROSS_REPULSION -> Linkage.inBackcross(first + second, both + neither);
+        };
+    double morgans = MapFunction.HALDANE.morgans(Math.min(0.5, linkage.recombination()));
+    return new Told(
+        kind.get(),
+        List.copyOf(four),
+        linkage,
+        Double.isFinite(morgans) ? morgans * 100 : null,
+        picked);
+  }
+}

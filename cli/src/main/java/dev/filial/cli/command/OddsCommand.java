@@ -1,0 +1,344 @@
+package dev.filial.cli.command;
+
+import dev.filial.cli.frame.Answer;
+import dev.filial.cli.frame.Bench;
+import dev.filial.cli.frame.BenchCommand;
+import dev.filial.cli.frame.CommandLine;
+import dev.filial.cli.frame.OpenRegister;
+import dev.filial.cli.frame.Reading;
+import dev.filial.cli.frame.Trouble;
+import dev.filial.cli.frame.Words;
+import dev.filial.cli.screen.Screen;
+import dev.filial.cli.screen.Table;
+import dev.filial.core.answer.Finding;
+import dev.filial.core.answer.OddsQuestion;
+import dev.filial.core.answer.OddsQuestion.CrossOdds;
+import dev.filial.core.answer.OddsQuestion.Scenario;
+import dev.filial.core.answer.OddsQuestion.Side;
+import dev.filial.core.answer.OddsQuestion.Wanted;
+import dev.filial.core.heredity.Checkerboard;
+import dev.filial.core.heredity.MapFunction;
+import dev.filial.core.heredity.Meiosis;
+import dev.filial.core.heredity.Odds;
+import dev.filial.core.name.Code;
+import dev.filial.core.number.Fraction;
+import dev.filial.core.register.Item;
+import dev.filial.core.register.RegisterView;
+import dev.filial.core.register.Subject;
+import dev.filial.core.register.TraitDeclared;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+
+/** {@code filial odds}. */
+public final class OddsCommand implements BenchCommand {
+
+  private final Supplier<Optional<String>> first;
+  private final Supplier<Optional<String>> second;
+  private final Supplier<List<String>> traits;
+  private final WantedWords wanted;
+  private final Supplier<Optional<String>> seedGenes;
+  private final Supplier<Optional<String>> pollenGenes;
+  private final Supplier<Optional<Meiosis>> egg;
+  private final Supplier<Optional<Meiosis>> pollen;
+  private final BooleanSupplier selfed;
+  private final Supplier<Optional<Integer>> selfings;
+  private final BooleanSupplier keeping;
+  private final BooleanSupplier grid;
+  private final Supplier<Optional<MapFunction>> map;
+  private final BooleanSupplier method;
+  private final OpenRegister register;
+
+  /** Declares its words. */
+  public OddsCommand(Words words) {
+    first =
+        words.optionalArgument(
+            "SEED_PARENT", "The seed parent; or a cross, and no other plant.", Reading.THING);
+    second = words.optionalArgument("POLLEN_PARENT", "The pollen parent.", Reading.THING);
+    traits =
+        words.repeatedOption(
+            "--trait",
+            "TRAIT",
+            "The trait the odds are asked of; several for their combinations.",
+            RecordReadings.LINE);
+    wanted = new WantedWords(words);
+    seedGenes =
+        words.option(
+            "--seed-genes", "GENES", "The seed parent's genes, as \"Rr Gg\".", RecordReadings.LINE);
+    pollenGenes =
+        words.option("--pollen-genes", "GENES", "The pollen parent's genes.", RecordReadings.LINE);
+    selfed = words.flag("--selfed", "The seed parent is pollinated with its own pollen.");
+    selfings =
+        words.option(
+            "--selfings",
+            "NUMBER",
+            "Ask of the seedlings after so many further selfings, one seedling kept of each.",
+            Reading.WHOLE_NUMBER);
+    keeping =
+        words.flag(
+            "--keep-wanted", "Before each selfing keep only seedlings that show what is wanted.");
+    egg =
+        words.option(
+            "--eggs-form",
+            "HOW",
+            "How eggs form where that is not plain: 1 or 2 sets of a triploid's, first:0.9 or"
+                + " second:0.2 if unreduced, tetrasomic:1/7 of a tetraploid.",
+            GameteReading.MEIOSIS);
+    pollen =
+        words.option("--pollen-forms", "HOW", "The same of the pollen.", GameteReading.MEIOSIS);
+    grid = words.flag("--grid", "Show the checkerboard of gametes, for one gene or two.");
+    map =
+        words.option(
+            "--map",
+            "FUNCTION",
+            "How map distances become recombination: haldane or kosambi; haldane if not given.",
+            Reading.oneOf(MapFunction.class));
+    method = words.flag("--method", "Say how it was reckoned.");
+    register = OpenRegister.toRead(words);
+    words
+        .describe(
+            "Says what a cross will throw, by the genes of its parents: those recorded of them,"
+                + " those that follow from their taxon, their own parents or what they showed, or"
+                + " those given here. With --want it says how many seeds to sow.")
+        .example("filial odds 26-013")
+        .example("filial odds 26-013 --want tips=plain --at-least 3");
+  }
+
+  /**
+   * The answer.
+   *
+   * @param odds what was found
+   * @param telling whether the method is told
+   * @param family the cross that was asked about; null if it was asked by its parents
+   */
+  record Told(CrossOdds odds, boolean telling, @Nullable Code family) implements Answer {
+    @Override
+    public Object json() {
+      return odds;
+    }
+
+    @Override
+    public void show(Screen screen) {
+      boolean several = odds.scenarios().size() > 1;
+      if (several) {
+        screen.say(
+            "What comes up depends on how the chromosomes of a tetraploid pair, which is not stated;"
+                + " each way is answered.");
+      }
+      for (Scenario scenario : odds.scenarios()) {
+        if (scenario.assuming() != null) {
+          screen.heading("If " + scenario.assuming() + ":");
+        }
+        show(screen, scenario);
+      }
+      if (telling) {
+        odds.method().forEach(sentence -> screen.field("method", sentence));
+      }
+      odds.notes().forEach(note -> screen.field("note", note));
+      next(screen);
+    }
+
+    private void next(Screen screen) {
+      if (family == null || odds.scenarios().size() > 1) {
+        return;
+      }
+      Scenario scenario = odds.scenarios().get(0);
+      if (scenario.hope() == null && scenario.classes().size() > 1) {
+        Odds.Share rarest = scenario.classes().get(0);
+        for (Odds.Share one : scenario.classes()) {
+          rarest = one.chance().compareTo(rarest.chance()) <= 0 ? one : rarest;
+        }
+        StringBuilder wish = new StringBuilder("how many to sow for some: filial odds ");
+        wish.append(family.text());
+        for (int i = 0; i < odds.traits().size(); i++) {
+          wish.append(" --want ")
+              .append(CommandLine.quoted(odds.traits().get(i) + "=" + rarest.states().get(i)));
+        }
+        screen.next(wish.append(" --at-least 3").toString());
+      } else if (scenario.hope() != null && scenario.hope().seeds() != null) {
+        screen.next("sow them: filial sow " + family.text() + " " + scenario.hope().seeds());
+      }
+    }
+
+    private void show(Screen screen, Scenario scenario) {
+      if (scenario.hope() != null) {
+        HopeWords.show(screen, scenario.hope());
+      } else {
+        screen.say(sentence(scenario));
+      }
+      screen.field(
+          "parents",
+          parent(odds.seed(), scenario.seedGenes())
+              + " × "
+              + parent(odds.pollen(), scenario.pollenGenes()));
+      if (scenario.ratio() != null) {
+        screen.field("ratio", scenario.ratio());
+      }
+      Table table = new Table();
+      odds.traits().forEach(table::column);
+      table.numbers("chance").numbers("").column("");
+      for (Odds.Share one : scenario.classes()) {
+        List<Object> cells = new ArrayList<>(one.states());
+        cells.add(ChanceWords.fraction(one.chance(), scenario.exact()));
+        cells.add(ChanceWords.percent(one.chance()));
+        cells.add(ChanceWords.oneIn(one.chance()));
+        table.row(cells.toArray());
+      }
+      screen.table(table);
+      if (!scenario.lost().isZero()) {
+        screen.say(
+            ChanceWords.about(scenario.lost())
+                + " of the seedlings will die before they can be looked at; the odds are of those"
+                + " that live.");
+      }
+      if (scenario.checkerboard() != null) {
+        show(screen, scenario.checkerboard());
+      }
+    }
+
+    private static String parent(String name, @Nullable String genes) {
+      return genes == null || genes.equals(name) ? name : name + " (" + genes + ")";
+    }
+
+    private static String sentence(Scenario scenario) {
+      List<Odds.Share> classes = scenario.classes();
+      if (classes.size() == 1) {
+        return "All will be " + String.join(", ", classes.get(0).states()) + ".";
+      }
+      List<String> parts = new ArrayList<>();
+      for (Odds.Share one : classes) {
+        String words =
+            parts.isEmpty() ? ChanceWords.about(one.chance()) : ChanceWords.oneIn(one.chance());
+        parts.add(words + (parts.isEmpty() ? " will be " : " ") + String.join(", ", one.states()));
+        if (parts.size() == 4 && classes.size() > 4) {
+          parts.add("and so on");
+          break;
+        }
+      }
+      return String.join("; ", parts) + ".";
+    }
+
+    private static void show(Screen screen, Checkerboard board) {
+      screen.say("Eggs down the side, pollen along the top:");
+      Table table = new Table().column("");
+      board.pollen().forEach(grain -> table.column(side(grain.text(), grain.chance())));
+      for (int row = 0; row < board.eggs().size(); row++) {
+        List<Object> cells = new ArrayList<>();
+        cells.add(side(board.eggs().get(row).text(), board.eggs().get(row).chance()));
+        for (Checkerboard.Cell cell : board.cells().get(row)) {
+          cells.add(
+              cell.genotype()
+                  + (cell.shows().isEmpty() ? "" : "\n" + String.join(", ", cell.shows())));
+        }
+        table.row(cells.toArray());
+      }
+      screen.table(table);
+    }
+
+    private static String side(String gamete, Fraction chance) {
+      return (gamete.isEmpty() ? "-" : gamete)
+          + "\n"
+          + (chance.denominator().bitLength() > 12 ? chance.toPercent(2) : chance.toString());
+    }
+  }
+
+  @Override
+  public Answer run(Bench bench) {
+    return register.read(bench, this::answer);
+  }
+
+  private Answer answer(RegisterView view) {
+    @Nullable Item one = first.get().map(text -> Finding.in(view).one(text)).orElse(null);
+    boolean ofCross = one != null && !one.kind().isPlant() && one.kind() != Item.Kind.GROUP;
+    @Nullable Code family = ofCross && one != null ? one.code().whole() : null;
+    Optional<Wanted> wish = wanted.in(view, family);
+    OddsQuestion question = OddsQuestion.of(view, asked(view));
+    if (wish.isPresent()) {
+      question = question.wanting(wish.get());
+    }
+    if (keeping.getAsBoolean() && (wish.isEmpty() || selfings.get().isEmpty())) {
+      throw Trouble.usage(
+          "--keep-wanted keeps what is wanted before each selfing",
+          "Add --want TRAIT=STATE and --selfings NUMBER.");
+    }
+    question = question.afterSelfings(selfings.get().orElse(0), keeping.getAsBoolean());
+    if (map.get().isPresent()) {
+      question = question.withMapFunction(map.get().get());
+    }
+    if (grid.getAsBoolean()) {
+      question = question.withCheckerboard();
+    }
+    if (family != null) {
+      if (second.get().isPresent()
+          || seedGenes.get().isPresent()
+          || pollenGenes.get().isPresent()
+          || egg.get().isPresent()
+          || pollen.get().isPresent()
+          || selfed.getAsBoolean()) {
+        throw Trouble.usage(
+            family.text() + " is a cross and has its parents",
+            "Name it alone, or name two plants instead.");
+      }
+      return new Told(question.ask(family), method.getAsBoolean(), family);
+    }
+    Side seed = seed(one);
+    return new Told(question.ask(seed, pollen(view, seed)), method.getAsBoolean(), null);
+  }
+
+  private Side seed(@Nullable Item plant) {
+    if (plant == null && seedGenes.get().isEmpty()) {
+      throw Trouble.usage(
+          "which cross?", "Name a cross, or a seed parent and a pollen parent, or --seed-genes.");
+    }
+    return new Side(
+        plant == null ? null : plant.code(), seedGenes.get().orElse(null), egg.get().orElse(null));
+  }
+
+  private Side pollen(RegisterView view, Side seed) {
+    @Nullable Code plant = second.get().map(text -> Finding.in(view).one(text).code()).orElse(null);
+    if (selfed.getAsBoolean()) {
+      if (plant != null || pollenGenes.get().isPresent()) {
+        throw Trouble.usage(
+            "with --selfed the pollen is the seed parent's own", "Leave the pollen parent out.");
+      }
+      return pollen.get().isPresent()
+          ? new Side(seed.plant(), seed.genes(), pollen.get().get())
+          : seed;
+    }
+    if (plant == null && pollenGenes.get().isEmpty()) {
+      throw Trouble.usage(
+          "with whose pollen?", "Name the pollen parent, or give --pollen-genes, or --selfed.");
+    }
+    return new Side(plant, pollenGenes.get().orElse(null), pollen.get().orElse(null));
+  }
+
+  /** The traits that were named; if none was, all that have a model, as long as it is one. */
+  private List<String> asked(RegisterView view) {
+    Map<String, String> named = new LinkedHashMap<>();
+    traits.get().forEach(trait -> named.putIfAbsent(Subject.trait(trait).key(), trait));
+    wanted.traits().forEach(trait -> named.putIfAbsent(Subject.trait(trait).key(), trait));
+    if (!named.isEmpty()) {
+      return List.copyOf(named.values());
+    }
+    List<String> modelled =
+        view.traits().stream()
+            .map(TraitDeclared::trait)
+            .filter(trait -> view.model(Subject.trait(trait).key()).isPresent())
+            .toList();
+    if (modelled.size() != 1) {
+      throw Trouble.usage(
+          modelled.isEmpty()
+              ? "nobody said yet how any trait is inherited"
+              : "of which trait? There are models of " + String.join(", ", modelled),
+          modelled.isEmpty()
+              ? "Declare a gene and a model: filial help gene, filial help model."
+              : "Add --trait \"" + modelled.get(0) + "\".");
+    }
+    return modelled;
+  }
+}

@@ -1,0 +1,110 @@
+package dev.filial.core.answer;
+
+import dev.filial.core.heredity.Compatibility;
+import dev.filial.core.heredity.Genome;
+import dev.filial.core.heredity.Genotype;
+import dev.filial.core.heredity.MapFunction;
+import dev.filial.core.heredity.SelfIncompatibility;
+import dev.filial.core.name.Code;
+import dev.filial.core.number.Fraction;
+import dev.filial.core.register.DeclaredGenome;
+import dev.filial.core.register.LocusDeclared;
+import dev.filial.core.register.RegisterRefusal;
+import dev.filial.core.register.RegisterView;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Which plants can set seed on which, by their S alleles. */
+public final class CompatibilityQuestion {
+
+  private final RegisterView view;
+
+  private CompatibilityQuestion(RegisterView view) {
+    this.view = view;
+  }
+
+  /** Asks {@code view}. */
+  public static CompatibilityQuestion of(RegisterView view) {
+    return new CompatibilityQuestion(view);
+  }
+
+  /**
+   * One pair, one way round.
+   *
+   * @param seed the seed parent
+   * @param pollen the pollen parent
+   * @param verdict how much of the pollen works; null if the S alleles of one are not known
+   * @param working the share that is not refused, 0 to 1; null if not known
+   * @param leaking the share that comes through, what leaks counted in; null if not known
+   */
+  public record Pair(
+      Code seed,
+      Code pollen,
+      Compatibility.@Nullable Verdict verdict,
+      @Nullable Fraction working,
+      @Nullable Fraction leaking) {}
+
+  /**
+   * A plant and its S alleles.
+   *
+   * @param plant its code
+   * @param alleles its alleles, as S1/S2; what they may be if that is not known; null if nothing is
+   */
+  public record Plant(Code plant, @Nullable String alleles) {}
+
+  /**
+   * All pairs of some plants, both ways round, and each selfed.
+   *
+   * @param locus the S locus
+   * @param leak how often refused pollen comes through
+   * @param plants the plants
+   * @param pairs the pairs
+   */
+  public record Compatible(String locus, Fraction leak, List<Plant> plants, List<Pair> pairs) {}
+
+  /**
+   * Among these plants.
+   *
+   * @param plants two or more; of one only its selfing is answered
+   * @throws RegisterRefusal if no S locus, or more than one, was declared
+   */
+  public Compatible ask(List<Code> plants) {
+    List<LocusDeclared> refusing =
+        view.loci().stream().filter(LocusDeclared::incompatibility).toList();
+    if (refusing.size() != 1) {
+      throw new RegisterRefusal(
+          refusing.isEmpty()
+              ? "no S locus was declared; declare one with its alleles (gene, --self-incompatible)"
+              : "more than one S locus was declared, and which of them refuses is not known");
+    }
+    String name = refusing.get(0).locus();
+    Genome genome = DeclaredGenome.of(view, List.of(name), MapFunction.HALDANE);
+    SelfIncompatibility locus = genome.selfIncompatibility().orElseThrow();
+    List<Code> asked = new ArrayList<>();
+    plants.forEach(plant -> asked.add(Things.required(view, plant).code()));
+    PlantGenes genes = PlantGenes.of(view, genome, List.of(), asked);
+    List<Plant> known = new ArrayList<>();
+    for (Code plant : asked) {
+      List<String> texts = genes.of(plant).texts(3);
+      known.add(new Plant(plant, texts.isEmpty() ? null : texts.get(0)));
+    }
+    List<Pair> pairs = new ArrayList<>();
+    for (Code seed : asked) {
+      for (Code pollen : asked) {
+        pairs.add(pair(seed, genes.of(seed).single(), pollen, genes.of(pollen).single()));
+      }
+    }
+    return new Compatible(name, locus.leak(), List.copyOf(known), List.copyOf(pairs));
+  }
+
+  private static Pair pair(
+      Code seed, Optional<Genotype> style, Code pollen, Optional<Genotype> grain) {
+    if (style.isEmpty() || grain.isEmpty()) {
+      return new Pair(seed, pollen, null, null, null);
+    }
+    Compatibility found = Compatibility.of(style.get(), grain.get());
+    return new Pair(seed, pollen, found.verdict(), found.working(), found.effective());
+  }
+}

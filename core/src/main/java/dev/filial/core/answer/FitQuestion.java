@@ -1,0 +1,150 @@
+package dev.filial.core.answer;
+
+import dev.filial.core.answer.OddsQuestion.CrossOdds;
+import dev.filial.core.answer.OddsQuestion.Scenario;
+import dev.filial.core.heredity.Odds;
+import dev.filial.core.name.Code;
+import dev.filial.core.number.Fraction;
+import dev.filial.core.register.RegisterRefusal;
+import dev.filial.core.register.RegisterView;
+import dev.filial.core.register.Subject;
+import dev.filial.core.register.TraitDeclared;
+import dev.filial.core.trial.Fit;
+import dev.filial.core.trial.Ratio;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Whether what came up fits: the counts of one family or of several against a ratio, or against
+ * what the genes of the parents lead to expect.
+ */
+public final class FitQuestion {
+
+  private final Optional<Ratio> ratio;
+  private final List<Ratio> others;
+  private final Optional<Fit.Method> method;
+
+  private FitQuestion(Optional<Ratio> ratio, List<Ratio> others, Optional<Fit.Method> method) {
+    this.ratio = ratio;
+    this.others = List.copyOf(others);
+    this.method = method;
+  }
+
+  /** Against what the genes of the parents lead to expect. */
+  public static FitQuestion byGenes() {
+    return new FitQuestion(Optional.empty(), List.of(), Optional.empty());
+  }
+
+  /** Against this ratio of the states, in their order. */
+  public static FitQuestion against(Ratio ratio) {
+    return new FitQuestion(Optional.of(ratio), List.of(), Optional.empty());
+  }
+
+  /** The same compared with further ratios of the states: which of all fits best. */
+  public FitQuestion comparedWith(List<Ratio> further) {
+    return new FitQuestion(ratio, further, method);
+  }
+
+  /** The same by a method of the asker's. */
+  public FitQuestion withMethod(Fit.Method other) {
+    return new FitQuestion(ratio, others, Optional.of(other));
+  }
+
+  /**
+   * Tests recorded families.
+   *
+   * @param codes crosses, packets, sowings or pots, at least one
+   * @throws RegisterRefusal if the trait is not declared or has no states, nothing was counted, or
+   *     the genes of the parents are not known and no ratio was given
+   * @throws IllegalArgumentException if a ratio has not as many terms as the trait has states
+   */
+  public FitAnswer ask(RegisterView view, String trait, List<Code> codes) {
+    TraitDeclared declared = declared(view, trait);
+    if (codes.isEmpty()) {
+      throw new RegisterRefusal("say which family is to be tested: a cross, a sowing or a pot");
+    }
+    List<FitAnswer.Counts> counted = new ArrayList<>();
+    List<FitAnswer.Expected> expectations = new ArrayList<>();
+    LinkedHashSet<String> notes = new LinkedHashSet<>();
+    for (Code code : codes) {
+      FamilyCounts counts = FamilyCounts.of(view, code, declared);
+      notes.addAll(counts.notes());
+      counted.add(
+          new FitAnswer.Counts(
+              counts.code().text(), counts.inOrder(declared.states()), counts.from()));
+      expectations.add(
+          ratio.isPresent()
+              ? FitAnswer.Expected.of(ratio.get(), declared.states())
+              : expected(view, declared, counts.code(), notes));
+    }
+    return FitAnswer.of(
+        declared.trait(), declared.states(), counted, expectations, others, method, notes);
+  }
+
+  /**
+   * Tests counts that were typed in.
+   *
+   * @param states the states they are of, in the order of the ratio
+   * @param families the counts of each family, in the order of the states
+   * @throws IllegalArgumentException if no ratio was given, it has not as many terms, a count is
+   *     negative, or a family is of none
+   */
+  public FitAnswer ask(List<String> states, List<long[]> families) {
+    Ratio expected =
+        ratio.orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "say which ratio the counts are to be tested against"));
+    List<FitAnswer.Counts> counted = new ArrayList<>();
+    List<FitAnswer.Expected> expectations = new ArrayList<>();
+    for (long[] family : families) {
+      String name = families.size() == 1 ? "as typed" : "family " + (counted.size() + 1);
+      counted.add(new FitAnswer.Counts(name, family, "as typed"));
+      expectations.add(FitAnswer.Expected.of(expected, states));
+    }
+    return FitAnswer.of(
+        "what was counted", states, counted, expectations, others, method, new LinkedHashSet<>());
+  }
+
+  private static FitAnswer.Expected expected(
+      RegisterView view, TraitDeclared trait, Code family, Set<String> notes) {
+    CrossOdds odds = OddsQuestion.of(view, List.of(trait.trait())).ask(family);
+    notes.addAll(odds.notes());
+    if (odds.scenarios().size() > 1) {
+      throw new RegisterRefusal(
+          "what "
+              + family.text()
+              + " should segregate into depends on how the chromosomes of its tetraploid parents"
+              + " pair, which is not stated; state that in the profile of their taxon (profile), or"
+              + " give a ratio");
+    }
+    Scenario scenario = odds.scenarios().get(0);
+    List<Fraction> shares = new ArrayList<>();
+    for (String state : trait.states()) {
+      Fraction share = Fraction.ZERO;
+      for (Odds.Share one : scenario.classes()) {
+        share = one.states().equals(List.of(state)) ? one.chance() : share;
+      }
+      shares.add(share);
+    }
+    return new FitAnswer.Expected(shares, Optional.ofNullable(scenario.ratio()));
+  }
+
+  static TraitDeclared declared(RegisterView view, String trait) {
+    return view.trait(Subject.trait(trait).key())
+        .orElseThrow(
+            () -> {
+              List<String> known = view.traits().stream().map(TraitDeclared::trait).toList();
+              return new RegisterRefusal(
+                  "no trait is called \""
+                      + trait
+                      + "\""
+                      + (known.isEmpty()
+                          ? "; declare it first"
+                          : "; the traits are " + String.join(", ", known)));
+            });
+  }
+}

@@ -1,0 +1,480 @@
+package dev.filial.core.answer;
+
+import dev.filial.core.heredity.Checkerboard;
+import dev.filial.core.heredity.Cross;
+import dev.filial.core.heredity.MapFunction;
+import dev.filial.core.heredity.Meiosis;
+import dev.filial.core.heredity.Odds;
+import dev.filial.core.heredity.Parent;
+import dev.filial.core.heredity.Pattern;
+import dev.filial.core.heredity.SelfedLine;
+import dev.filial.core.heredity.TraitModel;
+import dev.filial.core.heredity.Wish;
+import dev.filial.core.name.Code;
+import dev.filial.core.number.Fraction;
+import dev.filial.core.register.Item;
+import dev.filial.core.register.RegisterRefusal;
+import dev.filial.core.register.RegisterView;
+import dev.filial.core.trial.SeedsToSow;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a cross will throw, how likely a wanted seedling is, and how many seeds to sow for it.
+ *
+ * <p>Parents are plants of the register whose genes follow from what is recorded, or genes that are
+ * typed in. Where a tetraploid's pairing was never stated, both answers are given.
+ */
+public final class OddsQuestion {
+
+  private final RegisterView view;
+  private final List<String> traits;
+  private final MapFunction function;
+  private final Optional<Wanted> wanted;
+  private final int selfings;
+  private final boolean keeping;
+  private final boolean grid;
+
+  private OddsQuestion(
+      RegisterView view,
+      List<String> traits,
+      MapFunction function,
+      Optional<Wanted> wanted,
+      int selfings,
+      boolean keeping,
+      boolean grid) {
+    this.view = view;
+    this.traits = List.copyOf(traits);
+    this.function = function;
+    this.wanted = wanted;
+    this.selfings = selfings;
+    this.keeping = keeping;
+    this.grid = grid;
+  }
+
+  /**
+   * About these traits.
+   *
+   * @throws RegisterRefusal if none is named
+   */
+  public static OddsQuestion of(RegisterView view, List<String> traits) {
+    if (traits.isEmpty()) {
+      throw new RegisterRefusal("say of which trait the odds are asked");
+    }
+    return new OddsQuestion(view, traits, MapFunction.HALDANE, Optional.empty(), 0, false, false);
+  }
+
+  /** The same with map distances turned into recombination in that way. */
+  public OddsQuestion withMapFunction(MapFunction other) {
+    return new OddsQuestion(view, traits, other, wanted, selfings, keeping, grid);
+  }
+
+  /** The same with a plant that is wanted. */
+  public OddsQuestion wanting(Wanted wish) {
+    return new OddsQuestion(view, traits, function, Optional.of(wish), selfings, keeping, grid);
+  }
+
+  /**
+   * The same after so many generations of selfing, each seedling down a line of its own.
+   *
+   * @param generations 0 or more
+   * @param keepingOnes whether only seedlings that show the wanted states are selfed on
+   */
+  public OddsQuestion afterSelfings(int generations, boolean keepingOnes) {
+    return new OddsQuestion(view, traits, function, wanted, generations, keepingOnes, grid);
+  }
+
+  /** The same with the checkerboard. */
+  public OddsQuestion withCheckerboard() {
+    return new OddsQuestion(view, traits, function, wanted, selfings, keeping, true);
+  }
+
+  /**
+   * One of the parents: a plant of the register, or genes.
+   *
+   * @param plant the plant; null if its genes are typed in
+   * @param genes its genes; null if they are to be taken from the register
+   * @param meiosis how it forms gametes; null for what follows from its chromosome sets
+   */
+  public record Side(@Nullable Code plant, @Nullable String genes, @Nullable Meiosis meiosis) {}
+
+  /**
+   * A seedling that is wanted.
+   *
+   * @param states the states it is to show, by trait
+   * @param genes what it is to carry, as {@code R_ gg}; null for anything
+   * @param breedingTrue the traits for which it is to breed true
+   * @param atLeast how many are wanted, 1 or more
+   * @param certainty how sure that is to be, between 0 and 1
+   * @param rates germination and survival, in order; possibly none
+   */
+  public record Wanted(
+      List<State> states,
+      @Nullable String genes,
+      List<String> breedingTrue,
+      int atLeast,
+      double certainty,
+      List<SeedRate> rates) {
+    /** Copies the lists. */
+    public Wanted {
+      states = List.copyOf(states);
+      breedingTrue = List.copyOf(breedingTrue);
+      rates = List.copyOf(rates);
+    }
+  }
+
+  /**
+   * A state of a trait.
+   *
+   * @param trait the trait
+   * @param state the state
+   */
+  public record State(String trait, String state) {}
+
+  /**
+   * What comes of the cross under one assumption.
+   *
+   * @param assuming what is assumed of how tetraploids form their gametes; null if nothing has to
+   *     be
+   * @param seedGenes what the seed parent carries; null if only its taxon is known
+   * @param pollenGenes what the pollen parent carries; null if only its taxon is known
+   * @param classes what may come up, with its chance
+   * @param ratio the same in whole numbers, as 9:3:3:1; null where it has none
+   * @param lost the share of seedlings that die before they can be looked at
+   * @param exact whether the chances are exact
+   * @param hope the wanted seedling; null if none was asked for
+   * @param checkerboard the gametes and what comes of them; null if not asked for
+   */
+  public record Scenario(
+      @Nullable String assuming,
+      @Nullable String seedGenes,
+      @Nullable String pollenGenes,
+      List<Odds.Share> classes,
+      @Nullable String ratio,
+      Fraction lost,
+      boolean exact,
+      @Nullable Hope hope,
+      @Nullable Checkerboard checkerboard) {}
+
+  /**
+   * How likely the wanted seedling is, and what it takes.
+   *
+   * @param what it, in words
+   * @param chance how likely a seedling is such a one, 0 to 1
+   * @param atLeast how many are wanted
+   * @param certainty how sure that is to be
+   * @param seedlings how many seedlings it takes; null if it cannot come up
+   * @param seeds how many seeds it takes through the rates; null without rates, or if it cannot
+   *     come up
+   * @param rates the rates it was reckoned with
+   */
+  public record Hope(
+      String what,
+      Fraction chance,
+      int atLeast,
+      double certainty,
+      @Nullable Integer seedlings,
+      @Nullable Integer seeds,
+      List<SeedRate> rates) {}
+
+  /**
+   * What a cross will throw.
+   *
+   * @param seed the seed parent as it was asked for
+   * @param pollen the pollen parent as it was asked for
+   * @param traits the traits
+   * @param scenarios the answer, once for each assumption that has to be made; usually one
+   * @param method how it was reckoned, a sentence each
+   * @param notes doubts it leans on, a sentence each
+   */
+  public record CrossOdds(
+      String seed,
+      String pollen,
+      List<String> traits,
+      List<Scenario> scenarios,
+      List<String> method,
+      List<String> notes) {}
+
+  /**
+   * What seed parent and pollen parent throw; a selfing if both are one plant.
+   *
+   * @throws RegisterRefusal if a trait has no model, or the genes of a parent are not known; the
+   *     message says what is possible and how to state them
+   * @throws IllegalArgumentException if typed genes cannot be read, or what was asked is not
+   *     computed
+   */
+  public CrossOdds ask(Side seed, Side pollen) {
+    GenesInPlay genes = GenesInPlay.of(view, traits, function, true);
+    Parents parents = Parents.of(view, genes, seed, pollen);
+    if (parents.lacksRefusal()) {
+      genes = GenesInPlay.of(view, traits, function, false);
+      parents = Parents.of(view, genes, seed, pollen);
+    }
+    List<String> notes = new ArrayList<>(parents.notes());
+    if (genes.refusing().isPresent()) {
+      notes.add(
+          "The S locus "
+              + genes.refusing().get()
+              + " lies on the same chromosome, but the S alleles of both parents are not known: if"
+              + " part of the pollen is refused, the odds shift.");
+    }
+    List<Scenario> scenarios = new ArrayList<>();
+    for (Parents.Pair pair : parents.pairs()) {
+      scenarios.add(scenario(genes, pair));
+    }
+    return new CrossOdds(
+        parents.seedName(),
+        parents.pollenName(),
+        genes.models().stream().map(TraitModel::trait).toList(),
+        List.copyOf(scenarios),
+        method(genes),
+        List.copyOf(new LinkedHashSet<>(notes)));
+  }
+
+  /**
+   * What a cross of the register throws, all ways in which its seed may have come about together.
+   *
+   * @throws RegisterRefusal as {@link #ask(Side, Side)}, or if the code is not of a cross
+   */
+  public CrossOdds ask(Code code) {
+    Item cross = Things.required(view, code);
+    Item family = Describing.origin(view, cross);
+    return new RecordedCross(this).ask(family);
+  }
+
+  /** What comes of seed without fertilisation: the plant again. */
+  CrossOdds ofPlant(Side plant) {
+    GenesInPlay genes = GenesInPlay.of(view, traits, function, false);
+    Parents parents = Parents.of(view, genes, plant, plant);
+    Parent again = parents.pairs().get(0).seed();
+    if (!(again instanceof Parent.Plant known)) {
+      throw new RegisterRefusal(
+          "the genes of " + parents.seedName() + " are not known, and its seed repeats them");
+    }
+    Odds odds = Odds.ofPlant(known.genotype(), genes.models());
+    return new CrossOdds(
+        parents.seedName(),
+        parents.pollenName(),
+        odds.traits(),
+        List.of(
+            new Scenario(
+                null,
+                known.genotype().text(),
+                known.genotype().text(),
+                odds.classes(),
+                odds.ratio().orElse(null),
+                odds.lost(),
+                odds.exact(),
+                wanted
+                    .map(
+                        asked -> {
+                          Wish wish = wish(genes, asked);
+                          return whatItTakes(
+                              words(genes, wish, asked), wish.chanceOf(known.genotype()), asked);
+                        })
+                    .orElse(null),
+                null)),
+        method(genes),
+        parents.notes());
+  }
+
+  private Scenario scenario(GenesInPlay genes, Parents.Pair pair) {
+    if (wanted.isPresent()
+        && (pair.seed() instanceof Parent.OfTaxon || pair.pollen() instanceof Parent.OfTaxon)) {
+      // Seedlings of one plant share its alleles, so their number is no binomial one.
+      throw new RegisterRefusal(
+          "how many to sow depends on which alleles the parents have, and of one only the taxon is"
+              + " known; ask without a wanted seedling, or give its genes (--seed-genes,"
+              + " --pollen-genes)");
+    }
+    Cross cross = cross(genes, pair);
+    Odds odds = selfings == 0 ? cross.odds(genes.models()) : later(genes, cross);
+    return new Scenario(
+        pair.assuming(),
+        text(pair.seed()),
+        text(pair.pollen()),
+        odds.classes(),
+        odds.ratio().orElse(null),
+        odds.lost(),
+        odds.exact(),
+        wanted.map(wish -> hope(genes, cross, wish)).orElse(null),
+        grid ? Checkerboard.of(cross, genes.models()) : null);
+  }
+
+  private static Cross cross(GenesInPlay genes, Parents.Pair pair) {
+    Cross cross = Cross.of(genes.genome(), pair.seed(), pair.pollen());
+    for (TraitModel loss : genes.losses()) {
+      cross = cross.withLosses(loss);
+    }
+    return cross;
+  }
+
+  private static @Nullable String text(Parent parent) {
+    return parent instanceof Parent.Plant plant ? plant.genotype().text() : null;
+  }
+
+  private SelfedLine line(GenesInPlay genes, Cross cross) {
+    SelfedLine line = SelfedLine.of(cross);
+    return keeping && wanted.isPresent() ? line.keeping(shown(genes, wanted.get())) : line;
+  }
+
+  /** The classes of the generation asked for. */
+  private Odds later(GenesInPlay genes, Cross cross) {
+    SelfedLine line = line(genes, cross);
+    List<Odds.Share> classes = new ArrayList<>();
+    List<List<String>> combinations = new ArrayList<>(List.of(List.of()));
+    for (TraitModel model : genes.models()) {
+      List<List<String>> next = new ArrayList<>();
+      for (List<String> begun : combinations) {
+        for (String state : model.states()) {
+          List<String> more = new ArrayList<>(begun);
+          more.add(state);
+          next.add(more);
+        }
+      }
+      combinations = next;
+    }
+    for (List<String> states : combinations) {
+      Wish wish = Wish.any();
+      for (int i = 0; i < states.size(); i++) {
+        wish = wish.andShowing(genes.models().get(i), states.get(i));
+      }
+      Fraction chance = line.chance(selfings, wish);
+      if (!chance.isZero()) {
+        classes.add(new Odds.Share(states, chance));
+      }
+    }
+    return new Odds(
+        genes.models().stream().map(TraitModel::trait).toList(),
+        classes,
+        Fraction.ZERO,
+        genes.genome().isExact());
+  }
+
+  private Hope hope(GenesInPlay genes, Cross cross, Wanted asked) {
+    Wish wish = wish(genes, asked);
+    Fraction chance =
+        selfings == 0 ? cross.chance(wish) : line(genes, cross).chance(selfings, wish);
+    return whatItTakes(words(genes, wish, asked), chance, asked);
+  }
+
+  /** Of one trait the state says enough. */
+  private static String words(GenesInPlay genes, Wish wish, Wanted asked) {
+    return asked.states().size() == 1 && asked.genes() == null && asked.breedingTrue().isEmpty()
+        ? spelt(model(genes, asked.states().get(0).trait()), asked.states().get(0).state())
+        : wish.text();
+  }
+
+  private static Wish wish(GenesInPlay genes, Wanted asked) {
+    Wish wish = shown(genes, asked);
+    if (asked.genes() != null) {
+      wish = wish.andCarrying(Pattern.read(genes.genome().loci(), asked.genes()));
+    }
+    for (String trait : asked.breedingTrue()) {
+      TraitModel model = model(genes, trait);
+      Optional<State> state =
+          asked.states().stream()
+              .filter(one -> model(genes, one.trait()).equals(model))
+              .findFirst();
+      wish =
+          state.isPresent()
+              ? wish.andBreedingTrue(model, spelt(model, state.get().state()))
+              : wish.andBreedingTrue(model);
+    }
+    return wish;
+  }
+
+  /**
+   * What it takes to have so many of a wanted type.
+   *
+   * @param what it, in words
+   * @param chance how likely a seedling is such a one, 0 to 1
+   * @param asked how many, how surely and through which rates
+   * @throws IllegalArgumentException if a number lies outside its range, or more seeds would be
+   *     needed than can be reckoned with
+   */
+  public static Hope whatItTakes(String what, Fraction chance, Wanted asked) {
+    if (chance.isZero()) {
+      return new Hope(what, chance, asked.atLeast(), asked.certainty(), null, null, asked.rates());
+    }
+    SeedsToSow sowing = SeedsToSow.of(chance.toDouble());
+    int seedlings = sowing.seeds(asked.atLeast(), asked.certainty());
+    Integer seeds = null;
+    if (!asked.rates().isEmpty()) {
+      for (SeedRate rate : asked.rates()) {
+        sowing = rate.in(sowing);
+      }
+      seeds = sowing.seeds(asked.atLeast(), asked.certainty());
+    }
+    return new Hope(
+        what, chance, asked.atLeast(), asked.certainty(), seedlings, seeds, asked.rates());
+  }
+
+  private static Wish shown(GenesInPlay genes, Wanted asked) {
+    Wish wish = Wish.any();
+    for (State one : asked.states()) {
+      TraitModel model = model(genes, one.trait());
+      wish = wish.andShowing(model, spelt(model, one.state()));
+    }
+    return wish;
+  }
+
+  private static String spelt(TraitModel model, String state) {
+    return model.states().stream().filter(state::equalsIgnoreCase).findFirst().orElse(state);
+  }
+
+  private static TraitModel model(GenesInPlay genes, String trait) {
+    return genes.models().stream()
+        .filter(model -> model.trait().equalsIgnoreCase(trait.strip()))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new RegisterRefusal(
+                    "\"" + trait + "\" is wanted but is not among the traits asked about"));
+  }
+
+  List<String> method(GenesInPlay genes) {
+    List<String> method = new ArrayList<>();
+    method.add(
+        "Each parent's gametes were gone through with their chances, those of genes on different"
+            + " chromosomes independently; every egg meets every pollen grain.");
+    for (TraitModel model : genes.all()) {
+      List<String> rows = new ArrayList<>();
+      for (TraitModel.Row row : model.rows()) {
+        rows.add(
+            row.text()
+                + (row.outcome().shows().isEmpty()
+                    ? " dies"
+                    : " " + String.join(" or ", row.outcome().shows().keySet())));
+      }
+      method.add(
+          "The table of "
+              + model.trait()
+              + ", read from the top: "
+              + String.join("; ", rows)
+              + ".");
+    }
+    if (!genes.genome().isExact()) {
+      method.add(
+          "Map distances were turned into recombination by "
+              + (function == MapFunction.HALDANE ? "Haldane" : "Kosambi")
+              + "'s function.");
+    }
+    if (selfings > 0) {
+      method.add(
+          "After "
+              + selfings
+              + (selfings == 1 ? " selfing" : " selfings")
+              + ", each seedling being the only one of its parent"
+              + (keeping ? ", and only those as wanted being selfed on." : "; none was chosen."));
+    }
+    return List.copyOf(method);
+  }
+
+  Optional<Wanted> wanted() {
+    return wanted;
+  }
+}

@@ -1,0 +1,245 @@
+package dev.filial.core.answer;
+
+import dev.filial.core.answer.OddsQuestion.Side;
+import dev.filial.core.heredity.Genome;
+import dev.filial.core.heredity.Genotype;
+import dev.filial.core.heredity.Locus;
+import dev.filial.core.heredity.Meiosis;
+import dev.filial.core.heredity.Parent;
+import dev.filial.core.heredity.PossibleGenotypes;
+import dev.filial.core.heredity.SelfIncompatibility;
+import dev.filial.core.name.Code;
+import dev.filial.core.number.Fraction;
+import dev.filial.core.register.ProfileStated;
+import dev.filial.core.register.ProfileStated.Pairing;
+import dev.filial.core.register.RegisterRefusal;
+import dev.filial.core.register.RegisterView;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The two parents of a cross as heredity reckons with them: their genotypes, and how they form
+ * their gametes, in every way that has to be assumed.
+ *
+ * @param seedName the seed parent as it was asked for
+ * @param pollenName the pollen parent
+ * @param pairs the parents, once for each assumption; usually one pair
+ * @param lacksRefusal whether an S locus was to be reckoned with and the S alleles of both parents
+ *     are not known
+ * @param notes what was taken for granted, a sentence each
+ */
+record Parents(
+    String seedName,
+    String pollenName,
+    List<Pair> pairs,
+    boolean lacksRefusal,
+    List<String> notes) {
+
+  /**
+   * Both parents under one assumption.
+   *
+   * @param assuming what is assumed; null if nothing has to be
+   */
+  record Pair(@Nullable String assuming, Parent seed, Parent pollen) {}
+
+  /** A parent and what has to be assumed of it; null if nothing. */
+  private record Choice(@Nullable String assuming, Parent parent) {}
+
+  static Parents of(RegisterView view, GenesInPlay genes, Side seed, Side pollen) {
+    List<Code> plants = new ArrayList<>();
+    for (Side side : List.of(seed, pollen)) {
+      if (side.plant() != null && side.genes() == null && !plants.contains(side.plant())) {
+        plants.add(side.plant());
+      }
+    }
+    PlantGenes known = PlantGenes.of(view, genes.genome(), genes.all(), plants);
+    Reader reader = new Reader(view, genes, known);
+    boolean lacks = reader.lacksRefusal(seed) || reader.lacksRefusal(pollen);
+    if (lacks) {
+      return new Parents(name(seed), name(pollen), List.of(), true, List.of());
+    }
+    List<Choice> seeds = reader.choices(seed, "seed");
+    List<Choice> pollens = reader.choices(pollen, "pollen");
+    boolean selfing = isSelfing(known, seed, pollen);
+    if (selfing && seeds.get(0).parent() instanceof Parent.OfTaxon) {
+      // Egg and pollen of one plant are no two draws from its taxon.
+      throw new RegisterRefusal(reader.unknown(Reader.required(seed), "seed"));
+    }
+    List<Pair> pairs = new ArrayList<>();
+    for (int i = 0; i < seeds.size(); i++) {
+      for (int j = 0; j < pollens.size(); j++) {
+        if (!selfing || i == j) {
+          Choice egg = seeds.get(i);
+          Choice grain = pollens.get(j);
+          pairs.add(new Pair(assuming(egg, grain, selfing), egg.parent(), grain.parent()));
+        }
+      }
+    }
+    List<String> notes = new ArrayList<>(known.notes());
+    notes.addAll(reader.notes);
+    return new Parents(name(seed), name(pollen), pairs, false, notes);
+  }
+
+  private static boolean isSelfing(PlantGenes known, Side seed, Side pollen) {
+    if (seed.plant() == null
+        || pollen.plant() == null
+        || seed.genes() != null
+        || pollen.genes() != null) {
+      return seed.equals(pollen);
+    }
+    return known.areOne(seed.plant(), pollen.plant())
+        && Objects.equals(seed.meiosis(), pollen.meiosis());
+  }
+
+  private static String name(Side side) {
+    return side.plant() == null ? String.valueOf(side.genes()) : side.plant().text();
+  }
+
+  private static @Nullable String assuming(Choice seed, Choice pollen, boolean selfing) {
+    if (seed.assuming() == null && pollen.assuming() == null) {
+      return null;
+    }
+    if (selfing || pollen.assuming() == null) {
+      return selfing ? seed.assuming() : "of the seed parent " + seed.assuming();
+    }
+    return seed.assuming() == null
+        ? "of the pollen parent " + pollen.assuming()
+        : "of the seed parent " + seed.assuming() + ", of the pollen parent " + pollen.assuming();
+  }
+
+  private static final class Reader {
+    private final RegisterView view;
+    private final Genome genome;
+    private final PlantGenes known;
+    private final List<String> notes = new ArrayList<>();
+
+    Reader(RegisterView view, GenesInPlay genes, PlantGenes known) {
+      this.view = view;
+      this.genome = genes.genome();
+      this.known = known;
+    }
+
+    /** Whether the S alleles that the genome asks for are not known of a parent. */
+    boolean lacksRefusal(Side side) {
+      Optional<SelfIncompatibility> refusing = genome.selfIncompatibility();
+      if (refusing.isEmpty()) {
+        return false;
+      }
+      if (side.genes() != null) {
+        return refusing.get().locus().alleles().stream().noneMatch(side.genes()::contains);
+      }
+      return known.of(required(side)).single().isEmpty();
+    }
+
+    private static Code required(Side side) {
+      if (side.plant() == null) {
+        throw new RegisterRefusal("a parent is either a plant or its genes; give one of them");
+      }
+      return side.plant();
+    }
+
+    List<Choice> choices(Side side, String which) {
+      if (side.genes() != null) {
+        return of(genome.genotype(side.genes()), side, null);
+      }
+      Code plant = required(side);
+      PossibleGenotypes possible = known.of(plant);
+      Optional<Genotype> single = possible.single();
+      if (single.isPresent()) {
+        return of(single.get(), side, plant);
+      }
+      Optional<String> taxon = known.pureTaxon(plant);
+      if (taxon.isPresent() && side.meiosis() == null) {
+        Optional<Parent> some = ofTaxon(taxon.get(), possible);
+        if (some.isPresent()) {
+          notes.add(
+              "Which alleles "
+                  + plant.text()
+                  + " has is not known; the odds are those over all plants of "
+                  + taxon.get()
+                  + " as its profile has them, and a family of one plant may be far from them.");
+          return List.of(new Choice(null, some.get()));
+        }
+      }
+      throw new RegisterRefusal(unknown(plant, which));
+    }
+
+    private String unknown(Code plant, String which) {
+      List<String> texts = known.of(plant).texts(4);
+      return "the genes of "
+          + plant.text()
+          + " are not known"
+          + (texts.isEmpty() ? "" : ": it may be " + String.join(", with ", texts))
+          + ". If you know them, record them (genotype), or give them with this question (--"
+          + which
+          + "-genes)";
+    }
+
+    /** A plant of the taxon nobody has seen anything of; empty once something is known of it. */
+    private Optional<Parent> ofTaxon(String taxon, PossibleGenotypes possible) {
+      Optional<ProfileStated> profile = PlantGenes.profile(view, taxon);
+      Map<String, Map<String, Fraction>> frequencies = new HashMap<>();
+      for (Locus locus : genome.loci()) {
+        Map<String, Fraction> its =
+            profile.map(said -> said.frequencies().get(locus.name())).orElse(null);
+        if (its == null) {
+          return Optional.empty();
+        }
+        frequencies.put(locus.name(), its);
+      }
+      PossibleGenotypes unseen =
+          PossibleGenotypes.madeOf(genome, 2, PlantGenes.allelesOf(frequencies));
+      return unseen.texts(Integer.MAX_VALUE).equals(possible.texts(Integer.MAX_VALUE))
+          ? Optional.of(new Parent.OfTaxon(frequencies))
+          : Optional.empty();
+    }
+
+    private List<Choice> of(Genotype genotype, Side side, @Nullable Code plant) {
+      Meiosis stated = side.meiosis();
+      if (stated != null) {
+        return List.of(new Choice(null, Parent.of(genotype, stated)));
+      }
+      if (genotype.ploidy() == 4 && !genotype.isDisomic()) {
+        return ofTetraploid(genotype, plant);
+      }
+      return List.of(new Choice(null, Parent.of(genotype)));
+    }
+
+    private List<Choice> ofTetraploid(Genotype genotype, @Nullable Code plant) {
+      Optional<ProfileStated> profile =
+          plant == null
+              ? Optional.empty()
+              : known.taxonOf(plant).flatMap(taxon -> PlantGenes.profile(view, taxon));
+      Pairing pairing = profile.map(ProfileStated::pairing).orElse(null);
+      Fraction doubleReduction = profile.map(ProfileStated::doubleReduction).orElse(null);
+      List<Choice> choices = new ArrayList<>();
+      if (pairing != Pairing.DISOMIC) {
+        Fraction alpha = doubleReduction == null ? Fraction.ZERO : doubleReduction;
+        choices.add(
+            new Choice(
+                pairing == null
+                    ? "any two of the four chromosomes pair (tetrasomic, no double reduction)"
+                    : null,
+                Parent.of(genotype, Meiosis.tetrasomic(alpha))));
+      }
+      if (pairing != Pairing.TETRASOMIC) {
+        List<Genotype> arrangements = genotype.disomicArrangements();
+        for (Genotype arranged : arrangements) {
+          boolean assumed = pairing == null || arrangements.size() > 1;
+          choices.add(
+              new Choice(
+                  assumed
+                      ? "only those of one subgenome pair, as " + arranged.text() + " (disomic)"
+                      : null,
+                  Parent.of(arranged)));
+        }
+      }
+      return choices;
+    }
+  }
+}

@@ -1,0 +1,288 @@
+package dev.filial.core.answer;
+
+import dev.filial.core.ancestry.ExpectedAncestry;
+import dev.filial.core.heredity.Genome;
+import dev.filial.core.heredity.Genotype;
+import dev.filial.core.heredity.Locus;
+import dev.filial.core.heredity.MapFunction;
+import dev.filial.core.heredity.Pattern;
+import dev.filial.core.heredity.PossibleGenotypes;
+import dev.filial.core.heredity.TraitModel;
+import dev.filial.core.name.Code;
+import dev.filial.core.number.Fraction;
+import dev.filial.core.pedigree.Descent;
+import dev.filial.core.pedigree.Founder;
+import dev.filial.core.pedigree.Pedigree;
+import dev.filial.core.register.DeclaredGenome;
+import dev.filial.core.register.GenotypeStated;
+import dev.filial.core.register.Item;
+import dev.filial.core.register.Observed;
+import dev.filial.core.register.ProfileStated;
+import dev.filial.core.register.Propagated;
+import dev.filial.core.register.RegisterRefusal;
+import dev.filial.core.register.RegisterView;
+import dev.filial.core.register.Statement;
+import dev.filial.core.register.Subject;
+import dev.filial.core.register.TaxonDeclared;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Which genotypes plants of a register can have: by what was stated of them, by the profile of
+ * their taxon, by their parents and by what they showed. What is ruled out is impossible; odds
+ * between what is left are not given.
+ */
+final class PlantGenes {
+
+  private final RegisterView view;
+  private final Genome genome;
+  private final List<TraitModel> models;
+  private final RegisterPedigree behind;
+  private final PossibleGenotypes[] possible;
+
+  private PlantGenes(
+      RegisterView view, Genome genome, List<TraitModel> models, RegisterPedigree behind) {
+    this.view = view;
+    this.genome = genome;
+    this.models = models;
+    this.behind = behind;
+    this.possible = new PossibleGenotypes[behind.pedigree().size()];
+  }
+
+  /**
+   * Of these plants and all behind them, each worked out once, founders first.
+   *
+   * @throws RegisterRefusal if what is recorded of a plant cannot be true of any genotype
+   */
+  static PlantGenes of(
+      RegisterView view, Genome genome, List<TraitModel> models, List<Code> plants) {
+    PlantGenes genes =
+        new PlantGenes(view, genome, models, RegisterPedigree.of(view, plants, false));
+    Pedigree pedigree = genes.behind.pedigree();
+    for (int plant = 0; plant < pedigree.size(); plant++) {
+      PossibleGenotypes born = genes.born(plant);
+      genes.possible[plant] = genes.asSeen(pedigree.code(plant), born);
+    }
+    return genes;
+  }
+
+  /** Whether two plants that were asked for are one genotype: the same plant, or offsets of one. */
+  boolean areOne(Code one, Code other) {
+    Pedigree pedigree = behind.pedigree();
+    return pedigree.genet(pedigree.indexOf(one.text()))
+        == pedigree.genet(pedigree.indexOf(other.text()));
+  }
+
+  /** What is possible of a plant that was asked for. */
+  PossibleGenotypes of(Code plant) {
+    return possible[behind.pedigree().indexOf(plant.text())];
+  }
+
+  /** The taxon of a pure plant that is no seedling of recorded parents; empty for any other. */
+  Optional<String> pureTaxon(Code plant) {
+    Pedigree pedigree = behind.pedigree();
+    int index = pedigree.indexOf(plant.text());
+    while (pedigree.isRamet(index) && !pedigree.isDoubled(index)) {
+      index = pedigree.rametOf(index);
+    }
+    Founder founder = pedigree.founder(index);
+    return founder == null || founder.ploidy() != 2 || !isOneTaxon(founder)
+        ? Optional.empty()
+        : Optional.of(founder.makeup().shares().keySet().iterator().next());
+  }
+
+  /** The one taxon that the plant is wholly of, whatever its chromosome sets. */
+  Optional<String> taxonOf(Code plant) {
+    ExpectedAncestry shares = ExpectedAncestry.of(behind.pedigree(), plant.text());
+    return shares.shares().taxa().size() == 1 && shares.shares().unknown().isZero()
+        ? Optional.of(shares.shares().taxa().keySet().iterator().next())
+        : Optional.empty();
+  }
+
+  private static boolean isOneTaxon(Founder founder) {
+    return founder.makeup().shares().size() == 1 && founder.makeup().unknownShare().isZero();
+  }
+
+  /** The frequencies of the alleles in a taxon, or in the taxon it counts into. */
+  static Optional<ProfileStated> profile(RegisterView view, String taxon) {
+    Set<String> seen = new HashSet<>();
+    String name = taxon;
+    while (name != null && seen.add(name)) {
+      Optional<ProfileStated> found = view.profile(name);
+      if (found.isPresent()) {
+        return found;
+      }
+      TaxonDeclared declared = view.accepted(name).declared();
+      name = declared == null ? null : declared.within();
+    }
+    return Optional.empty();
+  }
+
+  private PossibleGenotypes anything(int ploidy) {
+    return PossibleGenotypes.madeOf(genome, ploidy == 0 ? 2 : ploidy, Map.of());
+  }
+
+  private PossibleGenotypes born(int plant) {
+    Pedigree pedigree = behind.pedigree();
+    Founder founder = pedigree.founder(plant);
+    if (founder != null) {
+      return PossibleGenotypes.madeOf(genome, founder.ploidy(), alleles(founder));
+    }
+    if (pedigree.isRamet(plant)) {
+      PossibleGenotypes source = possible[pedigree.rametOf(plant)];
+      return pedigree.isDoubled(plant) ? source.doubled() : source;
+    }
+    List<Descent> descents = pedigree.descents(plant);
+    PossibleGenotypes all = ofDescent(descents.get(0));
+    for (Descent other : descents.subList(1, descents.size())) {
+      all = all.or(ofDescent(other));
+    }
+    return all;
+  }
+
+  private PossibleGenotypes ofDescent(Descent descent) {
+    if (descent instanceof Descent.Copy copy) {
+      return possible[copy.of()];
+    }
+    Descent.Sexual sexual = (Descent.Sexual) descent;
+    return PossibleGenotypes.ofSeedlings(
+        parent(sexual.seed(), sexual.seedSets()),
+        sexual.seedSets(),
+        parent(sexual.pollen(), sexual.pollenSets()),
+        sexual.pollenSets());
+  }
+
+  private PossibleGenotypes parent(int plant, int sets) {
+    return plant == Pedigree.UNKNOWN ? anything(2 * sets) : possible[plant];
+  }
+
+  /** The alleles that are found in the taxa of an acquired plant; all where nothing is known. */
+  private Map<String, Set<String>> alleles(Founder founder) {
+    Map<String, Set<String>> found = new HashMap<>();
+    if (!founder.makeup().unknownShare().isZero()) {
+      return found;
+    }
+    for (Locus locus : genome.loci()) {
+      Set<String> alleles = new HashSet<>();
+      boolean known = true;
+      for (String taxon : founder.makeup().shares().keySet()) {
+        Set<String> its =
+            profile(view, taxon)
+                .map(profile -> profile.frequencies().get(locus.name()))
+                .map(PlantGenes::present)
+                .orElse(Set.of());
+        known &= !its.isEmpty();
+        alleles.addAll(its);
+      }
+      if (known) {
+        found.put(locus.name(), alleles);
+      }
+    }
+    return found;
+  }
+
+  /** The alleles that are found at all, by locus. */
+  static Map<String, Set<String>> allelesOf(Map<String, Map<String, Fraction>> frequencies) {
+    Map<String, Set<String>> alleles = new HashMap<>();
+    frequencies.forEach((locus, its) -> alleles.put(locus, present(its)));
+    return alleles;
+  }
+
+  private static Set<String> present(Map<String, Fraction> frequencies) {
+    Set<String> present = new HashSet<>();
+    frequencies.forEach(
+        (allele, frequency) -> {
+          if (!frequency.isZero()) {
+            present.add(allele);
+          }
+        });
+    return present;
+  }
+
+  /** What is left of it after what was stated of the plant and what it showed. */
+  private PossibleGenotypes asSeen(String name, PossibleGenotypes born) {
+    Optional<Item> item = behind.item(name);
+    if (item.isEmpty() || !item.get().kind().isPlant()) {
+      return born;
+    }
+    Code code = item.get().code();
+    PossibleGenotypes left = sportOrBorn(item.get(), born);
+    List<String> said = new ArrayList<>();
+    for (long entry : view.entriesOn(Subject.of(code))) {
+      Statement statement = view.effective(entry).orElseThrow();
+      PossibleGenotypes before = left;
+      if (statement instanceof GenotypeStated stated) {
+        left = stated(left, stated);
+        said.add("entry " + entry + " gives it " + stated.genotype());
+      } else if (statement instanceof Observed seen) {
+        for (TraitModel model : models) {
+          if (Subject.trait(model.trait()).equals(Subject.trait(seen.trait()))) {
+            left = left.showing(model, seen.value());
+            said.add("entry " + entry + " says it showed " + seen.trait() + " " + seen.value());
+          }
+        }
+      }
+      if (left.isEmpty() && !before.isEmpty()) {
+        throw new RegisterRefusal(
+            "what is recorded of "
+                + code.text()
+                + " cannot all be true: "
+                + String.join(", ", said)
+                + ", but by its parents it can be "
+                + (born.texts(6).isEmpty() ? "none of this" : String.join("; ", born.texts(6)))
+                + ". A tag was swapped, the pollen was another's, or the model is wrong",
+            List.of(entry));
+      }
+    }
+    return left;
+  }
+
+  /** A sport is not the genotype of its source in the trait it is a sport for. */
+  private PossibleGenotypes sportOrBorn(Item item, PossibleGenotypes born) {
+    if (view.effective(item.entry()).orElse(null) instanceof Propagated ramet) {
+      for (TraitModel model : models) {
+        for (String sport : ramet.sportFor()) {
+          if (Subject.trait(sport).equals(Subject.trait(model.trait()))) {
+            return anything(born.ploidy());
+          }
+        }
+      }
+    }
+    return born;
+  }
+
+  private PossibleGenotypes stated(PossibleGenotypes left, GenotypeStated stated) {
+    List<Locus> named = new ArrayList<>();
+    for (Locus locus : genome.loci()) {
+      if (stated.loci().contains(locus.name())) {
+        named.add(locus);
+      }
+    }
+    if (named.isEmpty()) {
+      return left;
+    }
+    if (named.size() == genome.loci().size() && stated.loci().size() == named.size()) {
+      Genotype whole = genome.genotype(stated.genotype());
+      return left.like(whole);
+    }
+    // Only some of the genes were stated, or more than are asked about: their alleles hold, and how
+    // they lie together is not carried over.
+    Genome ofThese = DeclaredGenome.of(view, stated.loci(), MapFunction.HALDANE);
+    Genotype read = ofThese.genotype(stated.genotype());
+    List<Pattern> patterns = new ArrayList<>();
+    for (Locus locus : named) {
+      patterns.add(new Pattern(locus, read.alleles(ofThese.locus(locus.name())), false));
+    }
+    return left.carrying(patterns);
+  }
+
+  /** Doubts behind the plants. */
+  List<String> notes() {
+    return behind.notes();
+  }
+}

@@ -1,0 +1,171 @@
+package dev.filial.core.answer;
+
+import dev.filial.core.answer.OddsQuestion.CrossOdds;
+import dev.filial.core.answer.OddsQuestion.Hope;
+import dev.filial.core.answer.OddsQuestion.Scenario;
+import dev.filial.core.answer.OddsQuestion.Side;
+import dev.filial.core.heredity.Odds;
+import dev.filial.core.number.Fraction;
+import dev.filial.core.pedigree.Route;
+import dev.filial.core.register.Descent;
+import dev.filial.core.register.Item;
+import dev.filial.core.register.RegisterRefusal;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** What a recorded cross throws: the ways in which its seed may have come about, mixed. */
+final class RecordedCross {
+
+  private final OddsQuestion question;
+
+  RecordedCross(OddsQuestion question) {
+    this.question = question;
+  }
+
+  CrossOdds ask(Item family) {
+    if (family.descent().isEmpty() || family.kind() != Item.Kind.CROSS) {
+      throw new RegisterRefusal(
+          family.code().text()
+              + " is a "
+              + family.kind().word()
+              + " of which no two parents are recorded; ask by its parents, or by their genes");
+    }
+    List<Descent> known = new ArrayList<>();
+    Fraction reckoned = Fraction.ZERO;
+    for (Descent descent : family.descent()) {
+      boolean parented = descent.form() == Descent.Form.SEXUAL && descent.pollen() != null;
+      if (parented || descent.form() == Descent.Form.COPY) {
+        known.add(descent);
+        reckoned = reckoned.plus(descent.share());
+      }
+    }
+    if (known.isEmpty()) {
+      throw new RegisterRefusal(
+          "nobody knows whose pollen "
+              + family.code().text()
+              + " had, so there are no odds to reckon; ask for a forecast from like crosses");
+    }
+    List<String> notes = new ArrayList<>();
+    if (!reckoned.isOne()) {
+      notes.add(
+          Fraction.ONE.minus(reckoned).toPercent(1)
+              + " of the seed had unknown pollen and is left out of these odds.");
+    }
+    List<CrossOdds> ways = new ArrayList<>();
+    List<Fraction> shares = new ArrayList<>();
+    for (Descent descent : known) {
+      ways.add(way(family, descent));
+      shares.add(descent.share().dividedBy(reckoned));
+    }
+    if (ways.size() == 1) {
+      return named(ways.get(0), family, notes);
+    }
+    notes.add(
+        "Mixed of the ways in which the seed may have come about: " + text(known, shares) + ".");
+    return named(mixed(ways, shares), family, notes);
+  }
+
+  private CrossOdds way(Item family, Descent descent) {
+    if (descent.form() == Descent.Form.COPY) {
+      Side plant = new Side(descent.seed(), null, null);
+      return question.ofPlant(plant);
+    }
+    Side seed = new Side(descent.seed(), null, null);
+    Side pollen = descent.route() == Route.SELFING ? seed : new Side(descent.pollen(), null, null);
+    if (descent.seedSets() != 0 || descent.pollenSets() != 0) {
+      throw new RegisterRefusal(
+          family.code().text()
+              + " was made with gametes of stated chromosome sets; trait odds through these need to"
+              + " know how they formed. Ask by the two parents and say how (--eggs-form, --pollen-forms)");
+    }
+    return question.ask(seed, pollen);
+  }
+
+  private CrossOdds named(CrossOdds odds, Item family, List<String> more) {
+    LinkedHashSet<String> notes = new LinkedHashSet<>(more);
+    notes.addAll(odds.notes());
+    Descent first = family.descent().get(0);
+    return new CrossOdds(
+        first.seed().text(),
+        first.route() == Route.SELFING
+            ? first.seed().text()
+            : first.pollen() == null ? odds.pollen() : first.pollen().text(),
+        odds.traits(),
+        odds.scenarios(),
+        odds.method(),
+        List.copyOf(notes));
+  }
+
+  private static String text(List<Descent> ways, List<Fraction> shares) {
+    List<String> parts = new ArrayList<>();
+    for (int i = 0; i < ways.size(); i++) {
+      Descent way = ways.get(i);
+      parts.add(
+          shares.get(i).toPercent(1)
+              + " "
+              + way.route().text()
+              + (way.pollen() == null || way.route() == Route.SELFING
+                  ? ""
+                  : " by " + way.pollen().text()));
+    }
+    return String.join(", ", parts);
+  }
+
+  private CrossOdds mixed(List<CrossOdds> ways, List<Fraction> shares) {
+    List<Odds> odds = new ArrayList<>();
+    for (CrossOdds way : ways) {
+      if (way.scenarios().size() > 1) {
+        throw new RegisterRefusal(
+            "the seed came about in several ways, and of tetraploid parents it is not stated how"
+                + " their chromosomes pair; state that in the profile of their taxon (profile), or"
+                + " ask by two parents");
+      }
+      Scenario one = way.scenarios().get(0);
+      odds.add(new Odds(way.traits(), one.classes(), one.lost(), one.exact()));
+    }
+    Odds all = Odds.mixture(shares, odds);
+    CrossOdds first = ways.get(0);
+    Scenario mixed =
+        new Scenario(
+            null,
+            first.scenarios().get(0).seedGenes(),
+            first.scenarios().get(0).pollenGenes(),
+            all.classes(),
+            all.ratio().orElse(null),
+            all.lost(),
+            all.exact(),
+            hope(ways, shares, odds),
+            null);
+    LinkedHashSet<String> notes = new LinkedHashSet<>();
+    ways.forEach(way -> notes.addAll(way.notes()));
+    return new CrossOdds(
+        first.seed(),
+        first.pollen(),
+        first.traits(),
+        List.of(mixed),
+        first.method(),
+        List.copyOf(notes));
+  }
+
+  /** The chance of the wanted among those that live, over all ways. */
+  private @Nullable Hope hope(List<CrossOdds> ways, List<Fraction> shares, List<Odds> odds) {
+    if (question.wanted().isEmpty()) {
+      return null;
+    }
+    Fraction wanted = Fraction.ZERO;
+    Fraction living = Fraction.ZERO;
+    String what = "";
+    for (int i = 0; i < ways.size(); i++) {
+      Hope one = ways.get(i).scenarios().get(0).hope();
+      Fraction alive = shares.get(i).times(Fraction.ONE.minus(odds.get(i).lost()));
+      living = living.plus(alive);
+      if (one != null) {
+        wanted = wanted.plus(alive.times(one.chance()));
+        what = one.what();
+      }
+    }
+    return OddsQuestion.whatItTakes(what, wanted.dividedBy(living), question.wanted().get());
+  }
+}

@@ -1,0 +1,114 @@
+package dev.filial.core.register;
+
+import dev.filial.core.number.Fraction;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What plants of a taxon carry: how frequent each allele is among them, and how the chromosomes of
+ * a tetraploid one pair.
+ *
+ * @param taxon the taxon
+ * @param frequencies how frequent the alleles are, by the name of the locus and the symbol of the
+ *     allele; 1 for a fixed one
+ * @param pairing how four sets pair, or null when not known
+ * @param doubleReduction how often a gamete of four sets that pair freely carries one chromosome's
+ *     allele twice, 0 to 1/6, or null when not known
+ * @param remark anything else, or null
+ */
+public record ProfileStated(
+    String taxon,
+    Map<String, Map<String, Fraction>> frequencies,
+    @Nullable Pairing pairing,
+    @Nullable Fraction doubleReduction,
+    @Nullable String remark)
+    implements Statement {
+
+  /** How the chromosomes of a tetraploid pair. */
+  public enum Pairing {
+    /** Any with any of its four. */
+    TETRASOMIC,
+    /** Two and two, in subgenomes that keep apart. */
+    DISOMIC
+  }
+
+  /** More than this no chromosome gives (Mather 1936, from memory). */
+  private static final Fraction MOST_DOUBLE_REDUCTION = Fraction.of(1, 6);
+
+  /**
+   * Checks what can be seen from the statement alone.
+   *
+   * @throws IllegalArgumentException if the name cannot be read, the frequencies at a locus do not
+   *     sum to 1, double reduction cannot be so, or nothing is said at all
+   */
+  public ProfileStated {
+    Require.text("taxon", taxon);
+    Subject.taxon(taxon);
+    Map<String, Map<String, Fraction>> copy = new LinkedHashMap<>();
+    frequencies.forEach(
+        (locus, alleles) ->
+            copy.put(locus, Collections.unmodifiableMap(new LinkedHashMap<>(alleles))));
+    frequencies = Collections.unmodifiableMap(copy);
+    frequencies.forEach(ProfileStated::requireFrequencies);
+    Require.distinctLoci(frequencies.keySet());
+    if (doubleReduction != null && pairing != Pairing.TETRASOMIC) {
+      throw new IllegalArgumentException(
+          "double reduction needs four chromosomes that pair freely; say that "
+              + taxon
+              + " is tetrasomic, or leave it out");
+    }
+    if (doubleReduction != null
+        && (doubleReduction.signum() < 0 || doubleReduction.compareTo(MOST_DOUBLE_REDUCTION) > 0)) {
+      throw new IllegalArgumentException(
+          "a double reduction of "
+              + doubleReduction
+              + "; it lies between 0 and "
+              + MOST_DOUBLE_REDUCTION);
+    }
+    if (frequencies.isEmpty() && pairing == null) {
+      throw new IllegalArgumentException(
+          "say how frequent an allele is in " + taxon + ", or how its chromosomes pair");
+    }
+  }
+
+  private static void requireFrequencies(String locus, Map<String, Fraction> alleles) {
+    Require.text("frequencies", locus);
+    Fraction sum = Fraction.ZERO;
+    for (Map.Entry<String, Fraction> allele : alleles.entrySet()) {
+      if (allele.getValue().signum() < 0) {
+        throw new IllegalArgumentException(
+            "a frequency of "
+                + allele.getValue()
+                + " of "
+                + allele.getKey()
+                + "; it lies between 0 and 1");
+      }
+      sum = sum.plus(allele.getValue());
+    }
+    if (!sum.isOne()) {
+      throw new IllegalArgumentException(
+          "the frequencies of the alleles of the gene "
+              + locus
+              + (alleles.isEmpty() ? "" : " (" + String.join(", ", alleles.keySet()) + ")")
+              + " come to "
+              + sum
+              + "; together they are 1");
+    }
+  }
+
+  @Override
+  public Set<Subject> subjects() {
+    return Set.of(Subject.taxon(taxon));
+  }
+
+  @Override
+  public Set<Subject> mentions() {
+    Set<Subject> loci = new LinkedHashSet<>();
+    frequencies.keySet().forEach(locus -> loci.add(Subject.locus(locus)));
+    return Set.copyOf(loci);
+  }
+}
