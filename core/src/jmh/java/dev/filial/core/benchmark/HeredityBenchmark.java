@@ -47,17 +47,21 @@ public class HeredityBenchmark {
 
   private static final int PAIRS = PLANTS * PLANTS;
 
+  private static final int LINKED_PLANTS = 250;
+
   private final List<Locus> loci = new ArrayList<>();
   private final List<TraitModel> each = new ArrayList<>();
   private TraitModel together;
   private Genotype unlinked;
   private Genotype coupling;
   private Genotype repulsion;
-  private CrossScores apart;
-  private CrossScores joint;
+  CrossScores apart;
+  CrossScores joint;
   private Wish threeTraits;
   private Wish oneTable;
   private List<Genotype> plants;
+  private Wish linkedWish;
+  private List<Genotype> linkedPlants;
 
   /** Makes the genes, the tables and the plants. */
   @Setup
@@ -86,6 +90,12 @@ public class HeredityBenchmark {
     coupling = linked.genotype("ABCD/abcd");
     repulsion = linked.genotype("AbCd/aBcD");
     plants = plants(loci);
+    linkedPlants = linkedPlants(linked);
+    linkedWish =
+        Wish.showing(each.get(0), "shown")
+            .andShowing(each.get(1), "hidden")
+            .andShowing(each.get(2), "shown")
+            .andShowing(each.get(3), "hidden");
     threeTraits =
         Wish.showing(each.get(0), "shown")
             .andShowing(each.get(1), "hidden")
@@ -136,6 +146,21 @@ public class HeredityBenchmark {
     return plants;
   }
 
+  /** Plants of four linked genes, their alleles drawn evenly. */
+  private static List<Genotype> linkedPlants(Genome linked) {
+    Random random = new Random(20);
+    List<Genotype> plants = new ArrayList<>();
+    for (int plant = 0; plant < LINKED_PLANTS; plant++) {
+      StringBuilder text = new StringBuilder();
+      for (int i = 0; i < 8; i++) {
+        String letter = i % 4 == 0 && i > 0 ? "/" : "";
+        text.append(letter).append(linked.loci().get(i % 4).alleles().get(random.nextInt(2)));
+      }
+      plants.add(linked.genotype(text.toString()));
+    }
+    return plants;
+  }
+
   /** One trait of a cross of two genotypes. */
   @Benchmark
   public Odds oneGene() {
@@ -178,6 +203,20 @@ public class HeredityBenchmark {
   @Benchmark
   public CrossScores prepareScores() {
     return CrossScores.of(oneTable, plants);
+  }
+
+  /** A pair out of 62,500 of four linked genes, most genotypes unlike, all preparation included. */
+  @Benchmark
+  @OperationsPerInvocation(LINKED_PLANTS * LINKED_PLANTS)
+  public double scoreLinkedFromTheStart() {
+    CrossScores scores = CrossScores.of(linkedWish, linkedPlants);
+    double best = 0;
+    for (int seed = 0; seed < LINKED_PLANTS; seed++) {
+      for (int pollen = 0; pollen < LINKED_PLANTS; pollen++) {
+        best = Math.max(best, scores.chance(seed, pollen));
+      }
+    }
+    return best;
   }
 
   private static double best(CrossScores scores) {

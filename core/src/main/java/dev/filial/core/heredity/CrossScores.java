@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * The chance of a wished seedling from any pair out of many plants, as a double: for looking
@@ -117,6 +118,15 @@ public final class CrossScores {
    *     wish is to breed true, or a table does not cover diploids
    */
   public static CrossScores of(Wish wish, List<Genotype> plants) {
+    return of(wish, plants, List.of());
+  }
+
+  /**
+   * The same with seedlings dying as these tables say, though nobody asks what else they say.
+   *
+   * @throws IllegalArgumentException as {@link #of(Wish, List)}
+   */
+  public static CrossScores of(Wish wish, List<Genotype> plants, List<TraitModel> losses) {
     if (plants.isEmpty()) {
       throw new IllegalArgumentException("there are no plants to cross; name some");
     }
@@ -124,7 +134,9 @@ public final class CrossScores {
       throw new IllegalArgumentException(
           "whether seedlings breed true is not scored in bulk; ask a cross at a time");
     }
-    wish.models().forEach(model -> model.requireComplete(2));
+    Set<TraitModel> models = new LinkedHashSet<>(wish.models());
+    models.addAll(losses);
+    models.forEach(model -> model.requireComplete(2));
     Genome genome = plants.get(0).genome();
     for (Genotype plant : plants) {
       if (plant.genome() != genome || plant.ploidy() != 2) {
@@ -134,7 +146,7 @@ public final class CrossScores {
     }
     List<Lot> lots = new ArrayList<>();
     genome.selfIncompatibility().ifPresent(refusing -> lots.add(setting(genome, refusing, plants)));
-    for (Tables tables : Tables.parted(genome, new LinkedHashSet<>(wish.models()))) {
+    for (Tables tables : Tables.parted(genome, models)) {
       lots.add(lot(genome, tables, wish, plants));
     }
     return new CrossScores(plants.size(), List.copyOf(lots));
@@ -197,22 +209,10 @@ public final class CrossScores {
     double[][][] chances = new double[groups][][];
     for (int g = 0; g < groups; g++) {
       int group = tables.groups().get(g);
-      open[g] = new int[different[g] * different[g]][];
-      chances[g] = new double[different[g] * different[g]][];
-      for (int seed = 0; seed < different[g]; seed++) {
-        for (int pollen = 0; pollen < different[g]; pollen++) {
-          Masses<BigInteger> left =
-              left(genome, tables, group, examples.get(g).get(seed), examples.get(g).get(pollen));
-          int pair = seed * different[g] + pollen;
-          open[g][pair] = new int[left.size()];
-          chances[g][pair] = new double[left.size()];
-          int i = 0;
-          for (BigInteger rows : left.masses().keySet()) {
-            open[g][pair][i] = number(sets, rows);
-            chances[g][pair][i++] = left.share(rows).toDouble();
-          }
-        }
-      }
+      PairOutcomes pairs =
+          new PairOutcomes(genome, tables, group, examples.get(g), rows -> number(sets, rows));
+      open[g] = pairs.open();
+      chances[g] = pairs.chances();
     }
     int[][] meet = closed(sets);
     double[] wanted = new double[sets.size()];
@@ -235,26 +235,6 @@ public final class CrossScores {
       }
     }
     return true;
-  }
-
-  private static Masses<BigInteger> left(
-      Genome genome, Tables tables, int group, Genotype seed, Genotype pollen) {
-    if (genome.hasSLocusIn(group) && !setsSeed(seed, pollen)) {
-      return new Masses<>();
-    }
-    Masses<Long> eggs = Gametes.of(genome, group, Parent.of(seed), false);
-    Masses<Long> grains =
-        Gametes.styled(
-            genome,
-            group,
-            Gametes.of(genome, group, Parent.of(pollen), true),
-            seed.homologs(group),
-            seed.ploidy());
-    Masses<BigInteger> left = new Masses<>();
-    Gametes.joined(eggs, grains)
-        .masses()
-        .forEach((homologs, mass) -> left.add(tables.open(group, homologs), mass));
-    return left;
   }
 
   private static int number(Map<BigInteger, Integer> sets, BigInteger rows) {

@@ -54,6 +54,24 @@ class CrossScoresTest {
     }
   }
 
+  /** The last table is asked only who dies. */
+  @Property(tries = 100)
+  void lossesNobodyAsksAboutCount(@ForAll("crossesWithLosses") RandomCross random) {
+    Genome genome = random.genome();
+    List<Genotype> plants =
+        List.of(genome.genotype(random.text(0)), genome.genotype(random.text(1)));
+    TraitModel losses = random.models.get(random.models.size() - 1);
+    Wish wish = Wish.showing(random.models.get(0), "red", "pink");
+
+    CrossScores scores = CrossScores.of(wish, plants, List.of(losses));
+
+    double expected =
+        BruteForce.of(random, 0, 1).living.isZero()
+            ? 0
+            : random.cross(genome, 0, 1).withLosses(losses).chance(wish).toDouble();
+    assertThat(scores.chance(0, 1)).isCloseTo(expected, within(1e-12));
+  }
+
   /** With a leak or without one, and whether the wish has to do with the S locus or not. */
   @ParameterizedTest
   @ValueSource(strings = {"0", "1/100"})
