@@ -125,7 +125,7 @@ final class Dice {
   }
 
   private Statement plain() {
-    return switch (random.nextInt(31)) {
+    return switch (random.nextInt(32)) {
       case 0, 1 -> Bench.acquired(fresh().text(), taxon(), text(date()));
       case 2, 3, 4 -> cross();
       case 5 ->
