@@ -3,6 +3,7 @@ package dev.filial.cli;
 import dev.filial.cli.command.CompatibleCommand;
 import dev.filial.cli.command.FitCommand;
 import dev.filial.cli.command.ForecastCommand;
+import dev.filial.cli.command.GenesCommand;
 import dev.filial.cli.command.HowmanyCommand;
 import dev.filial.cli.command.LinkageCommand;
 import dev.filial.cli.command.OddsCommand;
@@ -20,6 +21,7 @@ final class ExpectVerbs {
         verb("odds", "Say what a cross will throw, and how many seeds to sow for it"),
         verb("howmany", "Say how many seeds to sow for what comes up so often"),
         verb("fit", "Say whether what came up fits what was expected"),
+        verb("genes", "List the genes, how traits hang on them, and what species carry"),
         verb("linkage", "Say how closely two genes are linked, by the counts of a family"),
         verb("forecast", "Say what a cross may bring where no gene is known"),
         verb("compatible", "Say which plants can set seed on which"));
@@ -34,6 +36,7 @@ final class ExpectVerbs {
       case "odds" -> new OddsCommand(words);
       case "howmany" -> new HowmanyCommand(words);
       case "fit" -> new FitCommand(words);
+      case "genes" -> new GenesCommand(words);
       case "linkage" -> new LinkageCommand(words);
       case "forecast" -> new ForecastCommand(words);
       case "compatible" -> new CompatibleCommand(words);

@@ -12,6 +12,9 @@ final class ChanceWords {
   /** Larger numbers are rounded: nobody sows 1,048,576. */
   private static final BigInteger LARGEST = BigInteger.valueOf(20);
 
+  /** What is rarer is said as one in so many, what is not as so many in a hundred. */
+  private static final Fraction RARE = Fraction.of(1, 10);
+
   private ChanceWords() {}
 
   /** As {@code all}, {@code none}, {@code 3 in 4} or {@code about 1 in 340}. */
@@ -26,19 +29,21 @@ final class ChanceWords {
         || (chance.numerator().equals(BigInteger.ONE) && chance.denominator().bitLength() < 11)) {
       return chance.numerator() + " in " + chance.denominator();
     }
-    if (chance.compareTo(Fraction.HALF) > 0) {
+    Fraction rest = Fraction.ONE.minus(chance);
+    if (rest.compareTo(RARE) < 0) {
       // Of something common the exceptions are counted.
-      return "all but " + oneIn(Fraction.ONE.minus(chance));
+      return "all but " + oneIn(rest);
+    }
+    if (chance.compareTo(RARE) > 0) {
+      return "about " + Math.round(100 * chance.toDouble()) + " in 100";
     }
     BigDecimal n =
         new BigDecimal(chance.denominator())
             .divide(new BigDecimal(chance.numerator()), MathContext.DECIMAL64);
     return "about 1 in "
-        + (n.compareTo(BigDecimal.TEN) < 0
-            ? n.setScale(1, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString()
-            : n.round(new MathContext(n.compareTo(BigDecimal.valueOf(1000)) < 0 ? 3 : 2))
-                .setScale(0, RoundingMode.HALF_UP)
-                .toPlainString());
+        + n.round(new MathContext(n.compareTo(BigDecimal.valueOf(1000)) < 0 ? 3 : 2))
+            .setScale(0, RoundingMode.HALF_UP)
+            .toPlainString();
   }
 
   /** The same at the head of a sentence. */

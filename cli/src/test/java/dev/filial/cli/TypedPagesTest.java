@@ -8,20 +8,22 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.Set;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
-/** The handbook's first sitting, typed as it stands there. */
-class FiveMinutesPageTest {
+/** Pages of the handbook that show a sitting, typed as they stand there. */
+class TypedPagesTest {
 
   @TempDir Path folder;
 
-  @Test
-  void whatThePageShowsIsWhatIsPrinted() throws IOException {
+  @ParameterizedTest
+  @CsvSource({"five-minutes.md, 25", "odds.md, 100"})
+  void whatThePageShowsIsWhatIsPrinted(String page, int least) throws IOException {
     boolean inBlock = false;
     int shown = 0;
     Set<String> printed = new HashSet<>();
-    for (String line : Files.readAllLines(Path.of("..", "docs", "five-minutes.md"))) {
+    for (String line : Files.readAllLines(Path.of("..", "docs", page))) {
       if (line.equals("```")) {
         inBlock = !inBlock;
         printed.clear();
@@ -37,6 +39,6 @@ class FiveMinutesPageTest {
         shown++;
       }
     }
-    assertThat(shown).isGreaterThan(25);
+    assertThat(shown).isGreaterThan(least);
   }
 }

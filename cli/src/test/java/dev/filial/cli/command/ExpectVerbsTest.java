@@ -1,0 +1,197 @@
+package dev.filial.cli.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.filial.cli.CommandLineRun.Outcome;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+
+/** What is asked of a cross before it is made and after it came up. Inheritance is invented. */
+class ExpectVerbsTest {
+
+  @TempDir Path folder;
+  private BenchStory bench;
+
+  @BeforeEach
+  void twoSpeciesThatDifferInTheirTips() {
+    bench = new BenchStory(folder);
+    bench.done("plant", "Echeveria laui", "--date", "2024-05");
+    bench.done("plant", "Echeveria agavoides", "--date", "2024-05");
+    bench.done("trait", "leaf tips", "--states", "red,plain");
+    bench.done("gene", "tips", "T", "t");
+    bench.done("model", "leaf tips", "--dominant", "tips");
+    bench.done("profile", "Echeveria agavoides", "tips=T");
+    bench.done("profile", "Echeveria laui", "tips=t");
+    bench.done("cross", "24-001", "24-002", "--date", "2025-03-01");
+    bench.done("number", "25-001", "2", "--date", "2025-09-01");
+    bench.done("cross", "25-001-1", "--selfed", "--date", "2026-03-01");
+  }
+
+  private static void refuses(Outcome outcome, int status, String... parts) {
+    assertThat(outcome.status()).isEqualTo(status);
+    assertThat(outcome.out()).isEmpty();
+    String said = outcome.err().replaceAll("\\s+", " ");
+    for (String part : parts) {
+      assertThat(said).contains(part);
+    }
+  }
+
+  @Test
+  void aSentenceComesFirstThenTheTableThenWhatIsNext() {
+    String said = bench.done("odds", "26-001");
+    assertThat(said).startsWith("About 3 in 4 will be red; 1 in 4 plain.");
+    assertThat(said).contains("25-001R-1 (Tt) × 25-001R-1 (Tt)").contains("3:1");
+    assertThat(said.replaceAll("\\s+", " "))
+        .contains("Next: how many to sow for some: filial odds")
+        .doesNotContain("Each parent's gametes");
+    assertThat(bench.done("odds", "26-001", "--method")).contains("Each parent's gametes");
+  }
+
+  @Test
+  void threeOfAQuarterNeedThirtyFiveSeedsOfWhichEighteenInTwentyFiveWereCountedToComeUp() {
+    String said =
+        bench.done(
+            "odds",
+            "26-001",
+            "--want",
+            "leaf tips=plain",
+            "--at-least",
+            "3",
+            "--germination",
+            "18/25");
+    assertThat(said.replaceAll("\\s+", " "))
+        .startsWith("About 1 in 4 will be plain; sow 35 seeds to be 95 % sure of at least 3.")
+        .contains("Next: sow them: filial sow 26-001");
+    // The same without a cross: Sedcole's 23, and 33 through a rate that is taken as certain.
+    assertThat(bench.done("howmany", "1/4", "--at-least", "3")).contains("raise 23 seedlings");
+    assertThat(bench.done("howmany", "1/4", "--at-least", "3", "--germination", "72%"))
+        .contains("sow 33 seeds");
+  }
+
+  @Test
+  void theCrossesOwnSowingsTellItsGerminationWithoutBeingAsked() {
+    bench.done("harvest", "26-001", "60", "--date", "2026-03-02");
+    bench.done("sow", "26-001", "25", "--date", "2026-03-02");
+    bench.done("count", "26-001 S1", "--up", "18", "--date", "2026-03-03");
+    JsonNode hope =
+        bench
+            .json("odds", "26-001", "--want", "leaf tips=plain", "--at-least", "3")
+            .at("/scenarios/0/hope");
+    assertThat(hope.at("/seeds").intValue()).isEqualTo(35);
+    assertThat(hope.at("/rates/0/from").stringValue()).contains("own sowings of 26-001");
+    assertThat(bench.done("howmany", "1/4", "--at-least", "3", "--germination", "recorded"))
+        .contains("sow 35 seeds");
+  }
+
+  @Test
+  void genesTypedInNeedNoPlants() {
+    JsonNode classes =
+        bench.json("odds", "--seed-genes", "Tt", "--pollen-genes", "tt").at("/scenarios/0/classes");
+    assertThat(classes.at("/0/states/0").stringValue()).isEqualTo("red");
+    assertThat(classes.at("/0/chance/exact").stringValue()).isEqualTo("1/2");
+    assertThat(bench.done("odds", "--seed-genes", "Tt", "--selfed", "--grid"))
+        .contains("Eggs down the side");
+  }
+
+  @Test
+  void aTallyIsToldWhetherItFits() {
+    bench.done("harvest", "26-001", "60", "--date", "2026-03-02");
+    bench.done("sow", "26-001", "40", "--date", "2026-03-02");
+    String tallied =
+        bench.done("tally", "26-001 S1", "leaf tips", "red=31", "plain=9", "--date", "2026-03-03");
+    assertThat(tallied).contains("does it fit? filial fit 26-001");
+    String said = bench.done("fit", "26-001", "--trait", "leaf tips", "--method");
+    assertThat(said.replaceAll("\\s+", " "))
+        .contains("the counts fit 3:1. Families that fit no better come up in 72 of 100")
+        .contains("chi-square 0.13, 1 degree of freedom; p 0.72; chosen because five or more");
+    JsonNode rows = bench.json("fit", "26-001", "--trait", "leaf tips").at("/families/0/rows");
+    assertThat(rows.at("/1/expected").doubleValue()).isEqualTo(10);
+  }
+
+  @Test
+  void countsThatSpeakAgainstARatioSaySo() {
+    String said =
+        bench
+            .done("fit", "--counts", "red=30,plain=30", "--ratio", "3:1", "--or-ratio", "9:7")
+            .replaceAll("\\s+", " ");
+    assertThat(said).contains("do not fit 3:1").contains("9:7 fits best");
+    assertThat(bench.done("fit", "--counts", "a=9,b=1,c=2,d=0", "--ratio", "9:3:3:1", "--method"))
+        .contains("exact");
+  }
+
+  @Test
+  void fishersMaizeIsLinked() {
+    // Fisher, Statistical Methods for Research Workers: recombination 0.189.
+    assertThat(bench.done("linkage", "repulsion", "1997", "906", "904", "32"))
+        .contains("18.9 % of the gametes are recombined");
+    assertThat(bench.done("linkage", "coupling", "3", "1", "1", "1")).contains("not shown");
+  }
+
+  @Test
+  void variegationFollowsTheSecondLayer() {
+    assertThat(bench.done("forecast", "--layers", "GWG")).contains("All seedlings will be white");
+    assertThat(bench.done("forecast", "--layers", "WGW")).contains("All seedlings will be green");
+    assertThat(bench.done("forecast", "--layers", "gmg")).contains("no ratio is expected");
+  }
+
+  @Test
+  void halfThePollenWorksWhereOneAlleleIsInCommon() {
+    bench.done("gene", "S", "S1", "S2", "S3", "--self-incompatible");
+    bench.done("genotype", "24-001", "S1/S2");
+    bench.done("genotype", "24-002", "S1/S3");
+    assertThat(bench.done("compatible", "24-001", "24-002")).contains("half the pollen works");
+  }
+
+  @Test
+  void whatWasDeclaredOfGenesIsListed() {
+    assertThat(bench.done("genes"))
+        .contains("T, t")
+        .contains("leaf tips is inherited so: T_ red; tt plain.")
+        .contains("Echeveria laui");
+  }
+
+  @Test
+  void whatCannotBeReckonedSaysWhyAndWhatToTypeInstead() {
+    refuses(bench.type("odds"), 2, "which cross?");
+    refuses(bench.type("odds", "24-001"), 2, "with whose pollen?");
+    refuses(bench.type("odds", "26-001", "24-001"), 2, "is a cross and has its parents");
+    refuses(bench.type("odds", "26-001", "--want", "leaf tips=blue"), 1, "has no state \"blue\"");
+    refuses(bench.type("odds", "26-001", "--at-least", "3"), 2, "how many of what?");
+    refuses(bench.type("odds", "26-001", "--trait", "spines"), 1, "no trait is called \"spines\"");
+    refuses(
+        bench.type("odds", "--seed-genes", "Tx", "--pollen-genes", "tt"), 1, "no known alleles");
+    refuses(
+        bench.type("odds", "--seed-genes", "TTtt", "--selfed", "--eggs-form", "tetrasomic:1/5"),
+        2,
+        "--eggs-form:",
+        "between 0 and 1/6");
+    refuses(bench.type("odds", "26-001", "--selfings", "1000"), 1, "ask for 0 to 200");
+    refuses(bench.type("odds", "26-001", "--keep-wanted"), 2, "Add --want TRAIT=STATE");
+    refuses(bench.type("howmany", "1.5"), 2, "CHANCE:", "no part of a whole");
+    refuses(bench.type("howmany", "0"), 2, "no chance");
+    refuses(bench.type("howmany", "1/4", "--at-least", "0"), 1, "ask for 1 or more");
+    refuses(bench.type("howmany", "1/4", "--sure", "100%"), 2, "--sure:");
+    refuses(bench.type("howmany", "1/4", "--germination", "26/25"), 2, "--germination:");
+    refuses(bench.type("howmany", "1/4", "--germination", "recorded"), 1, "no sowing");
+    refuses(bench.type("fit"), 2, "which family?");
+    refuses(bench.type("fit", "26-001"), 2, "which trait?");
+    refuses(bench.type("fit", "26-001", "--trait", "leaf tips"), 1, "nobody counted leaf tips");
+    refuses(bench.type("fit", "--counts", "red=3.5,plain=1", "--ratio", "3:1"), 2, "--counts:");
+    refuses(bench.type("fit", "--counts", "red=-3,plain=1", "--ratio", "3:1"), 2, "0 or more");
+    refuses(bench.type("fit", "--counts", "red=0,plain=0", "--ratio", "3:1"), 1, "of none");
+    refuses(bench.type("fit", "--counts", "red=3,plain=1", "--ratio", "3:1:1"), 1, "3 terms");
+    refuses(bench.type("fit", "--counts", "red=3,plain=1"), 2, "what is expected?");
+    refuses(bench.type("linkage", "repulsion", "1", "2", "3"), 2, "Give four");
+    refuses(bench.type("linkage", "coupling", "0", "0", "0", "0"), 1, "a family of none");
+    refuses(bench.type("forecast", "24-001", "24-002"), 2, "a forecast of what?");
+    refuses(bench.type("forecast", "--layers", "GXG"), 2, "--layers:");
+    refuses(
+        bench.type("forecast", "24-001", "24-002", "--trait", "leaf tips"),
+        1,
+        "nothing to forecast from");
+    refuses(bench.type("compatible", "24-001"), 1, "no S locus was declared");
+  }
+}
