@@ -309,29 +309,7 @@ final class DemoBook {
   }
 
   DemoBook gene(String name, String... alleles) {
-    return write(locus(name, List.of(alleles), null, null, false));
-  }
-
-  static LocusDeclared locus(
-      String name,
-      List<String> alleles,
-      @Nullable String beside,
-      @Nullable Fraction recombination,
-      boolean incompatibility) {
-    return new LocusDeclared(
-        name,
-        alleles,
-        false,
-        null,
-        null,
-        beside,
-        recombination,
-        incompatibility,
-        null,
-        List.of(),
-        Map.of(),
-        Map.of(),
-        null);
+    return write(LocusDeclared.of(name, List.of(alleles)));
   }
 
   /** All plants of a taxon have that allele and no other. */

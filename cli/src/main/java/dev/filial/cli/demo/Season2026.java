@@ -11,6 +11,7 @@ import dev.filial.core.number.Fraction;
 import dev.filial.core.register.Count;
 import dev.filial.core.register.Fate;
 import dev.filial.core.register.FateRecorded;
+import dev.filial.core.register.LocusDeclared;
 import dev.filial.core.register.LotSplit;
 import dev.filial.core.register.ModelDeclared;
 import dev.filial.core.register.Noted;
@@ -74,8 +75,8 @@ final class Season2026 {
         .fixed("Echeveria agavoides", "tips", "T")
         .carries("22-009-1", "tips", "Tt")
         .write(new TraitDeclared("flowers", List.of("pink", "orange"), null, null, null, null))
-        .write(DemoBook.locus("flower", List.of("P", "p"), "tips", Fraction.of(1, 5), false))
-        .write(DemoBook.locus("S", List.of("S1", "S2", "S3", "S4"), null, null, true))
+        .write(LocusDeclared.of("flower", List.of("P", "p")).beside("tips", Fraction.of(1, 5)))
+        .write(LocusDeclared.of("S", List.of("S1", "S2", "S3", "S4")).refusing(null, List.of()))
         .carries("22-005", "S", "S1/S2")
         .carries("22-006", "S", "S1/S3")
         .carries("22-004", "S", "S3/S4");

@@ -83,6 +83,111 @@ public record LocusDeclared(
     }
   }
 
+  /** A locus on some chromosome, of which nothing else is known. */
+  public static LocusDeclared of(String locus, List<String> alleles) {
+    return plain(locus, alleles, false);
+  }
+
+  /** A locus in the cytoplasm. */
+  public static LocusDeclared ofCytoplasm(String locus, List<String> alleles) {
+    return plain(locus, alleles, true);
+  }
+
+  private static LocusDeclared plain(String locus, List<String> alleles, boolean cytoplasmic) {
+    return new LocusDeclared(
+        locus,
+        alleles,
+        cytoplasmic,
+        null,
+        null,
+        null,
+        null,
+        false,
+        null,
+        List.of(),
+        Map.of(),
+        Map.of(),
+        null);
+  }
+
+  /** The same beside another locus. */
+  public LocusDeclared beside(String neighbour, Fraction recombining) {
+    return new LocusDeclared(
+        locus,
+        alleles,
+        cytoplasmic,
+        chromosome,
+        centimorgans,
+        neighbour,
+        recombining,
+        incompatibility,
+        leak,
+        selfFertile,
+        eggs,
+        pollen,
+        remark);
+  }
+
+  /** The same so far from the end of a chromosome. */
+  public LocusDeclared at(String onChromosome, BigDecimal fromItsEnd) {
+    return new LocusDeclared(
+        locus,
+        alleles,
+        cytoplasmic,
+        onChromosome,
+        fromItsEnd,
+        linkedTo,
+        recombination,
+        incompatibility,
+        leak,
+        selfFertile,
+        eggs,
+        pollen,
+        remark);
+  }
+
+  /**
+   * The same, refusing pollen.
+   *
+   * @param leaking how often such pollen comes through, or null for the usual
+   * @param neverRefused alleles that no style refuses
+   */
+  public LocusDeclared refusing(@Nullable Fraction leaking, List<String> neverRefused) {
+    return new LocusDeclared(
+        locus,
+        alleles,
+        cytoplasmic,
+        chromosome,
+        centimorgans,
+        linkedTo,
+        recombination,
+        true,
+        leaking,
+        neverRefused,
+        eggs,
+        pollen,
+        remark);
+  }
+
+  /** The same with gametes that do not count alike. */
+  public LocusDeclared weighing(
+      Map<String, Fraction> eggsCount, Map<String, Fraction> pollenCounts) {
+    return new LocusDeclared(
+        locus,
+        alleles,
+        cytoplasmic,
+        chromosome,
+        centimorgans,
+        linkedTo,
+        recombination,
+        incompatibility,
+        leak,
+        selfFertile,
+        eggsCount,
+        pollenCounts,
+        remark);
+  }
+
   private static void requirePlace(
       String locus,
       boolean cytoplasmic,

@@ -22,21 +22,7 @@ class GeneReadingTest {
   private final InventedBench bench = new InventedBench();
 
   private void gene(String name, String... alleles) {
-    bench.say(
-        new LocusDeclared(
-            name,
-            List.of(alleles),
-            false,
-            null,
-            null,
-            null,
-            null,
-            false,
-            null,
-            List.of(),
-            Map.of(),
-            Map.of(),
-            null));
+    bench.say(LocusDeclared.of(name, List.of(alleles)));
   }
 
   private void trait(String name, String... states) {

@@ -81,22 +81,7 @@ class HangingQuestionTest {
 
   @Test
   void onAGeneHangTheTablesAndTheGenotypesThatNameItAndOnAProfileThePlantsOfItsTaxon() {
-    long gene =
-        bench.say(
-            new LocusDeclared(
-                "edge",
-                List.of("R", "r"),
-                false,
-                null,
-                null,
-                null,
-                null,
-                false,
-                null,
-                List.of(),
-                Map.of(),
-                Map.of(),
-                null));
+    long gene = bench.say(LocusDeclared.of("edge", List.of("R", "r")));
     long trait =
         bench.say(new TraitDeclared("edge", List.of("red", "green"), null, null, null, null));
     long table =

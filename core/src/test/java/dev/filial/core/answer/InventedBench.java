@@ -99,59 +99,17 @@ final class InventedBench {
 
   /** A gene on no chromosome in particular, its alleles the most dominant first. */
   void gene(String name, String... alleles) {
-    say(
-        new LocusDeclared(
-            name,
-            List.of(alleles),
-            false,
-            null,
-            null,
-            null,
-            null,
-            false,
-            null,
-            List.of(),
-            Map.of(),
-            Map.of(),
-            null));
+    say(LocusDeclared.of(name, List.of(alleles)));
   }
 
   /** A gene that recombines with another so often. */
   void geneBeside(String other, String recombination, String name, String... alleles) {
-    say(
-        new LocusDeclared(
-            name,
-            List.of(alleles),
-            false,
-            null,
-            null,
-            other,
-            Fraction.parse(recombination),
-            false,
-            null,
-            List.of(),
-            Map.of(),
-            Map.of(),
-            null));
+    say(LocusDeclared.of(name, List.of(alleles)).beside(other, Fraction.parse(recombination)));
   }
 
   /** A gene at which a style refuses pollen with its own allele, and none leaks. */
   void refusingGene(String name, String... alleles) {
-    say(
-        new LocusDeclared(
-            name,
-            List.of(alleles),
-            false,
-            null,
-            null,
-            null,
-            null,
-            true,
-            Fraction.ZERO,
-            List.of(),
-            Map.of(),
-            Map.of(),
-            null));
+    say(LocusDeclared.of(name, List.of(alleles)).refusing(Fraction.ZERO, List.of()));
   }
 
   /** A trait of states, and its table in rows GENES=STATE; STATE "dies" for a lethal row. */

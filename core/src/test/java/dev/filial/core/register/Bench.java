@@ -84,74 +84,22 @@ final class Bench {
 
   /** A gene of which nothing is known but its alleles. */
   static LocusDeclared gene(String name, String... alleles) {
-    return new LocusDeclared(
-        name,
-        List.of(alleles),
-        false,
-        null,
-        null,
-        null,
-        null,
-        false,
-        null,
-        List.of(),
-        Map.of(),
-        Map.of(),
-        null);
+    return LocusDeclared.of(name, List.of(alleles));
   }
 
   /** A gene in the cytoplasm. */
   static LocusDeclared cytoplasmic(String name, String... alleles) {
-    return new LocusDeclared(
-        name,
-        List.of(alleles),
-        true,
-        null,
-        null,
-        null,
-        null,
-        false,
-        null,
-        List.of(),
-        Map.of(),
-        Map.of(),
-        null);
+    return LocusDeclared.ofCytoplasm(name, List.of(alleles));
   }
 
   /** A gene beside another. */
   static LocusDeclared beside(String other, Fraction recombination, LocusDeclared gene) {
-    return new LocusDeclared(
-        gene.locus(),
-        gene.alleles(),
-        false,
-        null,
-        null,
-        other,
-        recombination,
-        false,
-        null,
-        List.of(),
-        Map.of(),
-        Map.of(),
-        null);
+    return LocusDeclared.of(gene.locus(), gene.alleles()).beside(other, recombination);
   }
 
   /** A gene that lies on a chromosome so many centimorgans from its end. */
   static LocusDeclared at(String chromosome, String centimorgans, LocusDeclared gene) {
-    return new LocusDeclared(
-        gene.locus(),
-        gene.alleles(),
-        false,
-        chromosome,
-        new BigDecimal(centimorgans),
-        null,
-        null,
-        gene.incompatibility(),
-        gene.leak(),
-        gene.selfFertile(),
-        gene.eggs(),
-        gene.pollen(),
-        null);
+    return gene.at(chromosome, new BigDecimal(centimorgans));
   }
 
   /** A table whose rows are written GENES=STATE, of one gene called as the trait is. */

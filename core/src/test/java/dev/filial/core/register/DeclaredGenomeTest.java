@@ -37,20 +37,7 @@ class DeclaredGenomeTest {
 
   private static LocusDeclared refusing(
       String name, @Nullable Fraction leak, List<String> selfFertile, String... alleles) {
-    return new LocusDeclared(
-        name,
-        List.of(alleles),
-        false,
-        null,
-        null,
-        null,
-        null,
-        true,
-        leak,
-        selfFertile,
-        Map.of(),
-        Map.of(),
-        null);
+    return LocusDeclared.of(name, List.of(alleles)).refusing(leak, selfFertile);
   }
 
   @Test
@@ -112,21 +99,7 @@ class DeclaredGenomeTest {
 
   @Test
   void aGeneInTheCytoplasmStandsAlone() {
-    bench.say(
-        new LocusDeclared(
-            "stripes",
-            List.of("green", "white"),
-            true,
-            null,
-            null,
-            null,
-            null,
-            false,
-            null,
-            List.of(),
-            Map.of(),
-            Map.of(),
-            null));
+    bench.say(LocusDeclared.ofCytoplasm("stripes", List.of("green", "white")));
     bench.say(gene("edge", "R", "r"));
 
     assertThat(genome("edge", "stripes").genotype("Rr white").text()).isEqualTo("Rr white");
@@ -137,20 +110,8 @@ class DeclaredGenomeTest {
   void whatFavoursGametesAndRefusesPollenComesAlong() {
     bench.say(refusing("S", null, List.of(), "S1", "S2"));
     bench.say(
-        new LocusDeclared(
-            "edge",
-            List.of("R", "r"),
-            false,
-            null,
-            null,
-            null,
-            null,
-            false,
-            null,
-            List.of(),
-            Map.of("R", Fraction.ZERO),
-            Map.of("r", Fraction.of(2)),
-            null));
+        LocusDeclared.of("edge", List.of("R", "r"))
+            .weighing(Map.of("R", Fraction.ZERO), Map.of("r", Fraction.of(2))));
 
     Genome genome = genome("edge", "S");
 

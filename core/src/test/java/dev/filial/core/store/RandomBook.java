@@ -183,20 +183,10 @@ final class RandomBook {
         String name = one(GENES);
         String other = one(GENES);
         boolean alone = name.equals(other) || random.nextBoolean();
-        yield new LocusDeclared(
-            name,
-            List.of("W", "w", "wx"),
-            false,
-            null,
-            null,
-            alone ? null : other,
-            alone ? null : Fraction.of(1, 10),
-            false,
-            null,
-            List.of(),
-            Map.of("w", Fraction.ZERO),
-            Map.of(),
-            null);
+        LocusDeclared locus =
+            LocusDeclared.of(name, List.of("W", "w", "wx"))
+                .weighing(Map.of("w", Fraction.ZERO), Map.of());
+        yield alone ? locus : locus.beside(other, Fraction.of(1, 10));
       }
       case 23 ->
           random.nextBoolean()
