@@ -474,6 +474,11 @@ public final class OddsQuestion {
     return List.copyOf(method);
   }
 
+  /** The models of the traits asked about. */
+  List<TraitModel> models() {
+    return GenesInPlay.of(view, traits, function, false).models();
+  }
+
   Optional<Wanted> wanted() {
     return wanted;
   }

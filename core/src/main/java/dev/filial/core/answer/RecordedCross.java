@@ -125,7 +125,7 @@ final class RecordedCross {
       Scenario one = way.scenarios().get(0);
       odds.add(new Odds(way.traits(), one.classes(), one.lost(), one.exact()));
     }
-    Odds all = Odds.mixture(shares, odds);
+    Odds all = Odds.mixture(question.models(), shares, odds);
     CrossOdds first = ways.get(0);
     Scenario mixed =
         new Scenario(

@@ -145,6 +145,12 @@ final class Gametes {
     requireOneSegregating(all);
     if (meiosis instanceof Meiosis.Tetrasomic tetrasomic) {
       requirePloidy(4, ploidy, "tetrasomic inheritance");
+      if (Homologs.areApart(homologs)) {
+        throw new IllegalArgumentException(
+            Genotype.text(linked, homologs)
+                + " is written with two subgenomes that do not pair with each other; leave out the |"
+                + " where any two of the four chromosomes pair");
+      }
       return ofTetraploid(all, tetrasomic.doubleReduction());
     }
     if (meiosis instanceof Meiosis.Unreduced unreduced) {

@@ -54,23 +54,25 @@ public record Odds(List<String> traits, List<Share> classes, Fraction lost, bool
   /**
    * Of seed that came about in several ways.
    *
+   * @param models the traits, by which the classes are put in order
    * @param shares the share of each way, in any unit; what dies in one way leaves the others more
-   * @param ways the odds of each, of the same traits
+   * @param ways the odds of each, of these traits
    * @throws IllegalArgumentException if there is none, their numbers differ, a share is below 0,
-   *     all are 0, or they are not of the same traits
+   *     all are 0, or they are not of these traits
    */
-  public static Odds mixture(List<Fraction> shares, List<Odds> ways) {
+  public static Odds mixture(List<TraitModel> models, List<Fraction> shares, List<Odds> ways) {
     if (ways.isEmpty() || shares.size() != ways.size()) {
       throw new IllegalArgumentException(
           shares.size() + " shares for " + ways.size() + " ways; give one for each");
     }
+    List<String> traits = models.stream().map(TraitModel::trait).toList();
     Fraction all = Fraction.ZERO;
     Fraction living = Fraction.ZERO;
     Map<List<String>, Fraction> sums = new LinkedHashMap<>();
     boolean exact = true;
     for (int i = 0; i < ways.size(); i++) {
       Odds way = ways.get(i);
-      if (shares.get(i).signum() < 0 || !way.traits().equals(ways.get(0).traits())) {
+      if (shares.get(i).signum() < 0 || !way.traits().equals(traits)) {
         throw new IllegalArgumentException(
             "the ways of a mixture have shares of 0 or more and are about the same traits");
       }
@@ -92,8 +94,8 @@ public record Odds(List<String> traits, List<Share> classes, Fraction lost, bool
         classes.add(new Share(sum.getKey(), sum.getValue().dividedBy(living)));
       }
     }
-    return new Odds(
-        ways.get(0).traits(), classes, Fraction.ONE.minus(living.dividedBy(all)), exact);
+    classes.sort(Segregation.order(models.stream().map(TraitModel::states).toList()));
+    return new Odds(traits, classes, Fraction.ONE.minus(living.dividedBy(all)), exact);
   }
 
   /** The chance that a seedling shows these states, one a trait; 0 if none does. */

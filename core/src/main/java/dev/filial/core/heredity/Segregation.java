@@ -3,6 +3,7 @@ package dev.filial.core.heredity;
 import dev.filial.core.number.Fraction;
 import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -137,18 +138,21 @@ final class Segregation {
           }
           sorted.add(new Odds.Share(asAsked, chance));
         });
-    sorted.sort(
-        (one, other) -> {
-          for (int i = 0; i < models.size(); i++) {
-            List<String> states = models.get(i).states();
-            int place = states.indexOf(one.states().get(i));
-            int otherPlace = states.indexOf(other.states().get(i));
-            if (place != otherPlace) {
-              return Integer.compare(place, otherPlace);
-            }
-          }
-          return 0;
-        });
+    sorted.sort(order(models.stream().map(TraitModel::states).toList()));
     return sorted;
+  }
+
+  /** Classes in the order in which the states of each trait stand. */
+  static Comparator<Odds.Share> order(List<List<String>> statesOfEach) {
+    return (one, other) -> {
+      for (int i = 0; i < statesOfEach.size(); i++) {
+        int place = statesOfEach.get(i).indexOf(one.states().get(i));
+        int otherPlace = statesOfEach.get(i).indexOf(other.states().get(i));
+        if (place != otherPlace) {
+          return Integer.compare(place, otherPlace);
+        }
+      }
+      return 0;
+    };
   }
 }

@@ -190,6 +190,16 @@ class OddsQuestionTest {
   }
 
   @Test
+  void theClassesOfAMixtureStandInTheOrderOfTheStates() {
+    redEdges();
+    Code f1 = bench.seedling(bench.cross(agavoides, laui));
+    Code cross = bench.pollination(laui, new Pollen.OnePlant(f1)).shares("1/2", "0", "0").made();
+
+    assertThat(only(question("leaf edge").ask(cross)).ratio()).isEqualTo("1:3");
+    assertThat(text(only(question("leaf edge").ask(cross)))).isEqualTo("1/4 red, 3/4 green");
+  }
+
+  @Test
   void seedWithoutFertilisationRepeatsTheSeedParent() {
     redEdges();
     Code cross =
