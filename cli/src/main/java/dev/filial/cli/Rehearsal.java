@@ -54,6 +54,11 @@ public final class Rehearsal {
           onRegister("model", "tips", "T_=red", "*=plain"),
           onRegister("profile", "Echeveria laui", "tips=t"),
           onRegister("genotype", "26-006-1", "Tt"),
+          onRegister("odds", "26-008", "--want", "tips=plain", "--germination", "18/25"),
+          onRegister("harvest", "26-008", "9", "--date", "2026-04-01"),
+          onRegister("sow", "26-008", "9", "--date", "2026-04-01"),
+          onRegister("tally", "26-008", "tips", "red=6", "plain=3", "--date", "2026-04-02"),
+          onRegister("fit", "26-008", "--trait", "tips"),
           onRegister("show", "26-099"));
 
   /**
