@@ -48,11 +48,13 @@ class DemoTest {
     assertThat(outcome.err()).isEmpty();
     assertThat(outcome.status()).isZero();
     assertThat(outcome.out())
-        .startsWith("Wrote 195 entries to bench.register: five seasons of Echeveria")
+        .startsWith("Wrote 197 entries to bench.register: five seasons of Echeveria")
         .contains("All of it is invented")
         .contains("    KB 26-013E H2  BC2\n    Morgenrot × Rosa\n")
         .contains("24-007E-1: BC1 to Echeveria laui")
         .containsPattern("Echeveria laui +3/4  75 %")
+        .contains("About 1 in 2 will be plain; sow 14 seeds to be 95 % sure of at least 3.")
+        .contains("26-013E: the counts fit 1:1.")
         .containsPattern("22-009R-1 +22-001E × 22-003J")
         .containsPattern("24-009J-1 +22-009R-2 × 22-006M")
         .contains("filial ancestry 24-011-1 --register bench.register\n");
@@ -65,6 +67,8 @@ class DemoTest {
     JsonNode json = JsonMapper.shared().readTree(outcome.out());
     assertThat(json.get("register").stringValue()).isEqualTo("bench.register");
     assertThat(json.get("ancestry").get("generation").stringValue()).isEqualTo("BC1");
+    assertThat(json.at("/odds/scenarios/0/hope/seeds").intValue()).isEqualTo(14);
+    assertThat(json.at("/fit/families/0/ratio").stringValue()).isEqualTo("1:1");
     assertThat(json.get("mayBe")).hasSize(2);
   }
 
@@ -97,7 +101,7 @@ class DemoTest {
     List<String> proposed =
         demo.out().lines().map(String::strip).filter(line -> line.startsWith("filial ")).toList();
 
-    assertThat(proposed).hasSize(8);
+    assertThat(proposed).hasSize(10);
     for (String line : proposed) {
       List<String> words = CommandWords.of(line);
       if (Verbs.all().list().stream().anyMatch(verb -> verb.name().equals(words.get(0)))) {
@@ -209,7 +213,8 @@ class DemoTest {
     "187, TraitDeclared",
     "188, LocusDeclared",
     "189, LocusDeclared",
-    "195, Observed"
+    "192, GenotypeStated",
+    "197, Observed"
   })
   void theEntriesThatThePageNamesAreThose(long number, String kind) throws IOException {
     String written =

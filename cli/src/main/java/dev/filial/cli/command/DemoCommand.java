@@ -13,6 +13,14 @@ import dev.filial.cli.screen.Wrap;
 import dev.filial.core.answer.AncestryQuestion;
 import dev.filial.core.answer.AncestryQuestion.Ancestry;
 import dev.filial.core.answer.Finding;
+import dev.filial.core.answer.FitAnswer;
+import dev.filial.core.answer.FitQuestion;
+import dev.filial.core.answer.OddsQuestion;
+import dev.filial.core.answer.OddsQuestion.CrossOdds;
+import dev.filial.core.answer.OddsQuestion.State;
+import dev.filial.core.answer.OddsQuestion.Wanted;
+import dev.filial.core.answer.RecordedRates;
+import dev.filial.core.answer.SeedRate;
 import dev.filial.core.answer.TagQuestion;
 import dev.filial.core.name.Code;
 import dev.filial.core.register.RegisterView;
@@ -32,6 +40,8 @@ public final class DemoCommand implements BenchCommand {
 
   private static final Code PACKET = Code.parse("26-013 H2");
   private static final Code SEEDLING = Code.parse("24-007-1");
+  private static final Code CROSS = Code.parse("26-013");
+  private static final String TIPS = "tips";
 
   /** A path of more letters breaks the lines it stands in. */
   private static final int SHORT = 30;
@@ -65,6 +75,8 @@ public final class DemoCommand implements BenchCommand {
    * @param packet a packet of seed
    * @param packetLabel what to write on it when it leaves the house
    * @param ancestry who is in a seedling
+   * @param odds what a cross will throw, and how many to sow for it
+   * @param fit whether what came up of it fits
    * @param smudged what can be read of a tag
    * @param mayBe what it may be
    * @param tryNext command lines to try on it
@@ -76,6 +88,8 @@ public final class DemoCommand implements BenchCommand {
       Code packet,
       List<String> packetLabel,
       Ancestry ancestry,
+      CrossOdds odds,
+      FitAnswer fit,
       String smudged,
       List<Finding.Match> mayBe,
       List<String> tryNext)
@@ -90,9 +104,19 @@ public final class DemoCommand implements BenchCommand {
           PACKET,
           TagQuestion.of(view).withMark(true).ask(PACKET).text().lines(),
           AncestryQuestion.of(view).ask(SEEDLING),
+          odds(view),
+          FitQuestion.byGenes().ask(view, TIPS, List.of(CROSS)),
           SMUDGED,
           Finding.in(view).all(SMUDGED),
           tries(register));
+    }
+
+    private static CrossOdds odds(RegisterView view) {
+      List<SeedRate> rates =
+          RecordedRates.of(view).ofFamily(CROSS).germination().map(List::of).orElse(List.of());
+      Wanted plain =
+          new Wanted(List.of(new State(TIPS, "plain")), null, List.of(), 3, Certainty.USUAL, rates);
+      return OddsQuestion.of(view, List.of(TIPS)).wanting(plain).ask(CROSS);
     }
 
     /** With the register named once, where its path is too long to stand in every line. */
@@ -112,6 +136,8 @@ public final class DemoCommand implements BenchCommand {
               "filial ancestry 25-002",
               "filial history 24-009",
               "filial hangs 22-001",
+              "filial odds 24-001 --want tips=plain --at-least 3",
+              "filial fit 24-001 24-007 --trait tips",
               "filial sow 26-012 40 --pots 2",
               "filial list")) {
         lines.add(line + on);
@@ -137,6 +163,15 @@ public final class DemoCommand implements BenchCommand {
       packetLabel.forEach(line -> screen.indented(2, Wrap.keepingDoubleSpaces(line)));
       screen.blank().say("What is in the seedling " + ancestry.code().text() + "?");
       new AncestryCommand.Told(ancestry).show(screen);
+      screen
+          .blank()
+          .say(
+              "Red tips are thought to go by one gene. What will the cross "
+                  + CROSS.text()
+                  + " throw, and how many seeds are enough for three plain ones?");
+      new OddsCommand.Told(odds, false, null).show(screen);
+      screen.blank().say("It was sown and counted. Does what came up fit?");
+      new FitTold(fit, false).show(screen);
       screen
           .blank()
           .say(
