@@ -136,7 +136,7 @@ public final class DemoCommand implements BenchCommand {
               "filial ancestry 25-002",
               "filial history 24-009",
               "filial hangs 22-001",
-              "filial odds 24-001 --want tips=plain --at-least 3",
+              "filial odds 24-001",
               "filial fit 24-001 24-007 --trait tips",
               "filial sow 26-012 40 --pots 2",
               "filial list")) {
