@@ -46,7 +46,7 @@ public sealed interface Parent {
                 throw new IllegalArgumentException(
                     "a frequency of "
                         + allele.getValue()
-                        + " of the allele "
+                        + " of "
                         + allele.getKey()
                         + "; it lies between 0 and 1");
               }
@@ -54,11 +54,12 @@ public sealed interface Parent {
             }
             if (!sum.isOne()) {
               throw new IllegalArgumentException(
-                  "the frequencies at the gene "
+                  "the frequencies of the alleles of the gene "
                       + locus
-                      + " sum to "
+                      + (alleles.isEmpty() ? "" : " (" + String.join(", ", alleles.keySet()) + ")")
+                      + " come to "
                       + sum
-                      + "; with all alleles they sum to 1");
+                      + "; together they are 1");
             }
             copy.put(locus, Collections.unmodifiableMap(new LinkedHashMap<>(alleles)));
           });

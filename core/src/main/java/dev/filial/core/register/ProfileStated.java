@@ -1,8 +1,7 @@
 package dev.filial.core.register;
 
+import dev.filial.core.heredity.Parent;
 import dev.filial.core.number.Fraction;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
@@ -48,12 +47,8 @@ public record ProfileStated(
   public ProfileStated {
     Require.text("taxon", taxon);
     Subject.taxon(taxon);
-    Map<String, Map<String, Fraction>> copy = new LinkedHashMap<>();
-    frequencies.forEach(
-        (locus, alleles) ->
-            copy.put(locus, Collections.unmodifiableMap(new LinkedHashMap<>(alleles))));
-    frequencies = Collections.unmodifiableMap(copy);
-    frequencies.forEach(ProfileStated::requireFrequencies);
+    frequencies = new Parent.OfTaxon(frequencies).frequencies();
+    frequencies.keySet().forEach(locus -> Require.text("frequencies", locus));
     Require.distinctLoci(frequencies.keySet());
     if (doubleReduction != null && pairing != Pairing.TETRASOMIC) {
       throw new IllegalArgumentException(
@@ -72,31 +67,6 @@ public record ProfileStated(
     if (frequencies.isEmpty() && pairing == null) {
       throw new IllegalArgumentException(
           "say how frequent an allele is in " + taxon + ", or how its chromosomes pair");
-    }
-  }
-
-  private static void requireFrequencies(String locus, Map<String, Fraction> alleles) {
-    Require.text("frequencies", locus);
-    Fraction sum = Fraction.ZERO;
-    for (Map.Entry<String, Fraction> allele : alleles.entrySet()) {
-      if (allele.getValue().signum() < 0) {
-        throw new IllegalArgumentException(
-            "a frequency of "
-                + allele.getValue()
-                + " of "
-                + allele.getKey()
-                + "; it lies between 0 and 1");
-      }
-      sum = sum.plus(allele.getValue());
-    }
-    if (!sum.isOne()) {
-      throw new IllegalArgumentException(
-          "the frequencies of the alleles of the gene "
-              + locus
-              + (alleles.isEmpty() ? "" : " (" + String.join(", ", alleles.keySet()) + ")")
-              + " come to "
-              + sum
-              + "; together they are 1");
     }
   }
 

@@ -119,7 +119,8 @@ class DistortionTest {
         .withMessage("nothing is said of how often each allele of the gene edge is found");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> new Parent.OfTaxon(Map.of("edge", Map.of("A", Fraction.of(1, 3)))))
-        .withMessage("the frequencies at the gene edge sum to 1/3; with all alleles they sum to 1");
+        .withMessage(
+            "the frequencies of the alleles of the gene edge (A) come to 1/3; together they are 1");
     assertThatIllegalArgumentException()
         .isThrownBy(
             () ->
