@@ -2,22 +2,16 @@ package dev.filial.core.answer;
 
 import dev.filial.core.name.Code;
 import dev.filial.core.register.Item;
-import dev.filial.core.register.Potted;
 import dev.filial.core.register.RegisterRefusal;
 import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.Sown;
-import dev.filial.core.register.Statement;
-import dev.filial.core.register.Subject;
 import dev.filial.core.register.Tallied;
 import dev.filial.core.register.TraitDeclared;
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * How many seedlings of a family showed which state: by its tallies, each seedling once; where
@@ -27,9 +21,11 @@ import java.util.Set;
  * @param code the family, or the pot or sowing that was asked about
  * @param counts how many showed each state of the trait, in the order of its states
  * @param from where that is from, in a grower's words
+ * @param counted where they were counted: pots and sowings, or the family itself
  * @param notes what was left out, a sentence each
  */
-public record FamilyCounts(Code code, Map<String, Long> counts, String from, List<String> notes) {
+public record FamilyCounts(
+    Code code, Map<String, Long> counts, String from, List<Code> counted, List<String> notes) {
 
   /** How many seedlings that is. */
   public long seedlings() {
@@ -99,14 +95,12 @@ public record FamilyCounts(Code code, Map<String, Long> counts, String from, Lis
                 + item.kind().word()
                 + "; a family is counted: name a cross, a packet, a sowing or a pot");
       }
-      Map<Code, Tallied> tallies = new LinkedHashMap<>();
-      for (Code pot : pots) {
-        last(pot).ifPresent(tally -> tallies.put(pot, tally));
-      }
+      Tallies all = Tallies.of(view, seen, pots);
+      Map<Code, Tallied> tallies = all.chosen();
       if (tallies.isEmpty()) {
         return item.kind().isFamily() ? ofNumbered(item) : Optional.empty();
       }
-      leaveOutCountedAgain(tallies);
+      notes.addAll(all.notes());
       Map<String, Long> counts = zeros();
       List<String> from = new ArrayList<>();
       tallies.forEach(
@@ -119,6 +113,7 @@ public record FamilyCounts(Code code, Map<String, Long> counts, String from, Lis
               item.code(),
               counts,
               (from.size() == 1 ? "the tally of " : "the tallies of ") + String.join(", ", from),
+              List.copyOf(tallies.keySet()),
               List.copyOf(notes)));
     }
 
@@ -135,70 +130,6 @@ public record FamilyCounts(Code code, Map<String, Long> counts, String from, Lis
       Map<String, Long> counts = new LinkedHashMap<>();
       trait.states().forEach(state -> counts.put(state, 0L));
       return counts;
-    }
-
-    /** The tally of the latest day; of several on one day, or without a day, the last entered. */
-    private Optional<Tallied> last(Code pot) {
-      Tallied last = null;
-      long latest = Long.MIN_VALUE;
-      for (long entry : view.entriesOn(Subject.of(pot))) {
-        Statement statement = view.effective(entry).orElseThrow();
-        if (statement instanceof Tallied tally && seen.isOf(tally.trait())) {
-          long day = LastSeen.day(tally.date(), latest);
-          if (day >= latest) {
-            latest = day;
-            last = tally;
-          }
-        }
-      }
-      return Optional.ofNullable(last);
-    }
-
-    /**
-     * What was potted from a pot and tallied there holds seedlings that the pot's own tally has.
-     */
-    private void leaveOutCountedAgain(Map<Code, Tallied> tallies) {
-      Map<Code, Code> source = new HashMap<>();
-      for (Code pot : tallies.keySet()) {
-        Code child = pot;
-        Set<Code> walked = new HashSet<>();
-        while (walked.add(child)) {
-          Optional<Code> from = source(child);
-          if (from.isEmpty()) {
-            break;
-          }
-          source.put(child, from.get());
-          child = from.get();
-        }
-      }
-      Set<Code> again = new HashSet<>();
-      for (Code pot : tallies.keySet()) {
-        Code from = source.get(pot);
-        while (from != null && again.add(from)) {
-          from = source.get(from);
-        }
-      }
-      for (Code pot : List.copyOf(tallies.keySet())) {
-        if (again.contains(pot)) {
-          tallies.remove(pot);
-          notes.add(
-              "The tally of "
-                  + pot.text()
-                  + " is left out, because seedlings of it were counted again in pots filled from"
-                  + " it.");
-        }
-      }
-    }
-
-    /** What a pot was filled from. */
-    private Optional<Code> source(Code pot) {
-      Statement first = view.item(pot).flatMap(item -> view.effective(item.entry())).orElse(null);
-      if (first instanceof Potted potted) {
-        return Optional.of(potted.from());
-      }
-      return first instanceof Sown sown && !sown.sowing().equals(pot)
-          ? Optional.of(sown.sowing())
-          : Optional.empty();
     }
 
     private Optional<FamilyCounts> ofNumbered(Item family) {
@@ -228,6 +159,7 @@ public record FamilyCounts(Code code, Map<String, Long> counts, String from, Lis
                   family.code(),
                   counts,
                   "what numbered seedlings of " + family.code().text() + " showed",
+                  List.of(family.code()),
                   List.copyOf(notes)));
     }
   }

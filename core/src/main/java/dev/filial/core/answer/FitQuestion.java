@@ -12,8 +12,10 @@ import dev.filial.core.register.TraitDeclared;
 import dev.filial.core.trial.Fit;
 import dev.filial.core.trial.Ratio;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -69,9 +71,11 @@ public final class FitQuestion {
     List<FitAnswer.Counts> counted = new ArrayList<>();
     List<FitAnswer.Expected> expectations = new ArrayList<>();
     LinkedHashSet<String> notes = new LinkedHashSet<>();
+    Map<Code, Code> used = new HashMap<>();
     for (Code code : codes) {
       FamilyCounts counts = FamilyCounts.of(view, code, declared);
       notes.addAll(counts.notes());
+      requireCountedOnce(used, counts);
       counted.add(
           new FitAnswer.Counts(
               counts.code().text(), counts.inOrder(declared.states()), counts.from()));
@@ -82,6 +86,21 @@ public final class FitQuestion {
     }
     return FitAnswer.of(
         declared.trait(), declared.states(), counted, expectations, others, method, notes);
+  }
+
+  private static void requireCountedOnce(Map<Code, Code> used, FamilyCounts counts) {
+    for (Code place : counts.counted()) {
+      Code other = used.put(place, counts.code());
+      if (other != null) {
+        throw new RegisterRefusal(
+            other.text()
+                + " and "
+                + counts.code().text()
+                + " have the seedlings counted in "
+                + place.text()
+                + " in common; name one of the two");
+      }
+    }
   }
 
   /**

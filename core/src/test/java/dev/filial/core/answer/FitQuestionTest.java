@@ -120,20 +120,79 @@ class FitQuestionTest {
         .containsExactly(30L, 10L);
   }
 
+  private Code pottedOn(Code from, String date, int seedlings) {
+    Code pot = NextCode.in(bench.store).group(from);
+    bench.say(new Potted(pot, from, PartialDate.parse(date), Count.of(seedlings), null, null));
+    return pot;
+  }
+
   @Test
-  void whatWasCountedAgainInAPotFilledFromAnotherCountsOnce() {
+  void someSeedlingsTalliedAgainWherePottedCountOnce() {
     redEdges();
     Code cross = f2();
     Code sowing = sown(cross, "2025-10-01");
     tally(sowing, "2026-01-01", "red", 31, "green", 9);
-    Code pricked = NextCode.in(bench.store).group(cross);
-    bench.say(
-        new Potted(pricked, sowing, PartialDate.parse("2026-02-01"), Count.of(12), null, null));
+    Code pricked = pottedOn(sowing, "2026-02-01", 12);
     tally(pricked, "2026-03-01", "red", 9, "green", 3);
 
     FitAnswer answer = ask(FitQuestion.byGenes(), cross);
+    assertThat(only(answer).rows()).extracting(FitAnswer.Row::count).containsExactly(31L, 9L);
+    assertThat(answer.notes()).anyMatch(note -> note.contains("its seedlings are in the tally of"));
+  }
+
+  @Test
+  void allSeedlingsTalliedAgainWherePottedCountThere() {
+    redEdges();
+    Code cross = f2();
+    Code sowing = sown(cross, "2025-10-01");
+    tally(sowing, "2026-01-01", "red", 10, "green", 2);
+    tally(pottedOn(sowing, "2026-02-01", 6), "2026-03-01", "red", 4, "green", 2);
+    tally(pottedOn(sowing, "2026-02-01", 6), "2026-03-01", "red", 5, "green", 1);
+
+    FitAnswer answer = ask(FitQuestion.byGenes(), cross);
     assertThat(only(answer).rows()).extracting(FitAnswer.Row::count).containsExactly(9L, 3L);
-    assertThat(answer.notes()).anyMatch(note -> note.contains("counted again"));
+    assertThat(answer.notes()).anyMatch(note -> note.contains("were tallied again"));
+  }
+
+  @Test
+  void aPotTalliedOnceMoreAfterPottingOnHasOnlyThoseThatStayed() {
+    redEdges();
+    Code cross = f2();
+    Code sowing = sown(cross, "2025-10-01");
+    tally(sowing, "2026-01-01", "red", 9, "green", 8);
+    tally(pottedOn(sowing, "2026-02-01", 5), "2026-03-01", "red", 2, "green", 3);
+    tally(sowing, "2026-03-01", "red", 7, "green", 5);
+
+    FitAnswer answer = ask(FitQuestion.byGenes(), cross);
+    assertThat(only(answer).rows()).extracting(FitAnswer.Row::count).containsExactly(9L, 8L);
+    assertThat(answer.notes()).isEmpty();
+  }
+
+  @Test
+  void aTallyOfNoneChangesNothing() {
+    redEdges();
+    Code cross = f2();
+    Code sowing = sown(cross, "2025-10-01");
+    tally(sowing, "2026-01-01", "red", 9, "green", 8);
+    tally(sowing, "2026-02-01", "red", 0, "green", 0);
+
+    assertThat(only(ask(FitQuestion.byGenes(), cross)).rows())
+        .extracting(FitAnswer.Row::count)
+        .containsExactly(9L, 8L);
+  }
+
+  @Test
+  void oneFamilyIsNotTestedTwiceOver() {
+    redEdges();
+    Code cross = f2();
+    Code sowing = sown(cross, "2025-10-01");
+    tally(sowing, "2026-01-01", "red", 9, "green", 8);
+
+    assertThatThrownBy(() -> ask(FitQuestion.byGenes(), cross, sowing))
+        .isInstanceOf(RegisterRefusal.class)
+        .hasMessageContaining("in common; name one of the two");
+    assertThatThrownBy(() -> ask(FitQuestion.byGenes(), cross, cross))
+        .isInstanceOf(RegisterRefusal.class);
   }
 
   @Test
