@@ -149,7 +149,7 @@ class ExpectVerbsTest {
   void whatWasDeclaredOfGenesIsListed() {
     assertThat(bench.done("genes"))
         .contains("T, t")
-        .contains("leaf tips is inherited so: T_ red; tt plain.")
+        .contains("leaf tips goes by the gene tips: T_ red; tt plain.")
         .contains("Echeveria laui");
   }
 

@@ -103,7 +103,8 @@ class GeneVerbsTest {
     assertThat(bench.done("model", "edge", "R_=red:80%,Green", "*=green"))
         .isEqualTo(
             """
-            Entry 5: edge is inherited so: R_ red in 80 %, green in 20 %; all others green.
+            Entry 5: edge goes by the gene edge: R_ red in 80 %, green in 20 %; all others
+            green.
             Next: say what a plant carries, if you know: filial genotype PLANT Rr
             """);
     assertThat(complaint("model", "edge", "R_=red", "*=green"))
@@ -140,7 +141,7 @@ class GeneVerbsTest {
         .contains("RR red; Rr pink; rr white");
     bench.done("undo");
     assertThat(bench.done("model", "flower", "--ratio", "9:3:4", "--genes", "edge,wax"))
-        .contains("flower is inherited so: R_ W_ red; R_ pink; all others white");
+        .contains("flower goes by the genes edge and wax: R_ W_ red; R_ pink; all others white");
     assertThat(bench.done("model", "edge", "--ratio", "15:1", "--genes", "wax,edge"))
         .contains("W_ red; R_ red; all others green");
   }
@@ -219,7 +220,7 @@ class GeneVerbsTest {
     assertThat(bench.done("genotype", "26-001", "Rr"))
         .isEqualTo(
             """
-            Entry 5: 26-001M is Rr.
+            Entry 5: 26-001M is Rr (edge).
             Next: all that is known of it: filial show 26-001M
             """);
     assertThat(bench.done("show", "26-001")).contains("26-001M is Rr");
@@ -233,12 +234,13 @@ class GeneVerbsTest {
                 .json("genotype", "26-001", "WW", "--date", "2026-06-01")
                 .get("text")
                 .stringValue())
-        .isEqualTo("26-001M is WW");
+        .isEqualTo("26-001M is WW (wax)");
   }
 
   @Test
   void genesWithTheSameLetterAreNamed() {
-    bench.done("gene", "rot", "R", "h");
+    assertThat(bench.type("gene", "rot", "R", "h").err())
+        .contains("the gene edge has an allele R too");
 
     assertThat(complaint("genotype", "26-001", "RR")).contains("may be of the gene edge or rot");
     assertThat(bench.done("genotype", "26-001", "RR", "--genes", "rot")).contains("is RR");

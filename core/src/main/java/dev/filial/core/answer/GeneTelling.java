@@ -23,14 +23,22 @@ final class GeneTelling {
     }
     if (statement instanceof ModelDeclared model) {
       return model.trait()
-          + " is inherited so: "
+          + " goes by the "
+          + (model.loci().size() == 1 ? "gene " : "genes ")
+          + String.join(" and ", model.loci())
+          + ": "
           + model.rows().stream().map(GeneTelling::row).collect(Collectors.joining("; "));
     }
     if (statement instanceof ProfileStated profile) {
       return profile(profile);
     }
     if (statement instanceof GenotypeStated genotype) {
-      return genotype.code().text() + " is " + genotype.genotype();
+      return genotype.code().text()
+          + " is "
+          + genotype.genotype()
+          + " ("
+          + String.join(", ", genotype.loci())
+          + ")";
     }
     throw new IllegalArgumentException("no telling of " + statement.getClass().getSimpleName());
   }

@@ -3,9 +3,11 @@ package dev.filial.core.heredity;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Which genotypes a table says nothing of. Locus by locus, genotypes that leave the same rows open
@@ -40,6 +42,31 @@ final class Coverage {
       open = next;
     }
     return open.getOrDefault(BigInteger.ZERO, List.of());
+  }
+
+  /** The rows that hold for no plant, because rows above them hold for all that fit them. */
+  static List<TraitModel.Row> dead(TraitModel model, int... ploidies) {
+    List<TraitModel.Row> rows = model.rows();
+    Set<Integer> holding = new HashSet<>();
+    for (int ploidy : ploidies) {
+      Set<BigInteger> open = new HashSet<>();
+      open.add(BigInteger.ONE.shiftLeft(rows.size()).subtract(BigInteger.ONE));
+      for (Locus locus : model.loci()) {
+        Set<BigInteger> next = new HashSet<>();
+        for (BigInteger here : ofLocus(model.rows(), locus, ploidy, 1).keySet()) {
+          open.forEach(left -> next.add(left.and(here)));
+        }
+        open = next;
+      }
+      open.forEach(left -> holding.add(left.getLowestSetBit()));
+    }
+    List<TraitModel.Row> dead = new ArrayList<>();
+    for (int row = 0; row < rows.size(); row++) {
+      if (!holding.contains(row)) {
+        dead.add(rows.get(row));
+      }
+    }
+    return dead;
   }
 
   private static Map<BigInteger, List<String>> ofLocus(

@@ -18,7 +18,7 @@ final class Gametes {
   private static final int MOST_PAIRED = 100;
 
   /** Ten linked loci of a selfed multiple heterozygote: 1024 times 1024. */
-  private static final int MOST_PAIRS = 1 << 20;
+  private static final int MOST_PAIRS = 1 << 18;
 
   private final Genome genome;
   private final int group;

@@ -107,6 +107,7 @@ public final class SelfedLine {
 
   private Seedlings apart(Tables tables, int selfings) {
     Map<Integer, Masses<Long>> groups = new TreeMap<>();
+    Work work = new Work();
     for (int group : tables.groups()) {
       Masses<Long> now = cross.seedlings().at(group);
       Map<Long, Masses<Long>> throwing = new HashMap<>();
@@ -114,7 +115,9 @@ public final class SelfedLine {
         Masses<Long> next = new Masses<>();
         Scale scale = new Scale();
         for (Long homologs : now.masses().keySet()) {
-          scale.of(selfed(throwing, group, homologs));
+          Masses<Long> its = selfed(throwing, group, homologs);
+          work.add(its);
+          scale.of(its);
         }
         now.masses()
             .forEach(
@@ -129,6 +132,23 @@ public final class SelfedLine {
       groups.put(group, now);
     }
     return new Seedlings(cross.genome(), cross.ploidy(), groups);
+  }
+
+  /** Refuses what would take longer than anybody waits, before it does. */
+  private static final class Work {
+    private static final long MOST = 3_000_000;
+    private long done;
+
+    void add(Masses<?> family) {
+      done += family.size();
+      if (done > MOST) {
+        throw new IllegalArgumentException(
+            "more than "
+                + MOST
+                + " kinds of seedlings would have to be gone through, generation by generation; ask"
+                + " for fewer linked genes or fewer selfings");
+      }
+    }
   }
 
   /** Brings families of different totals to one denominator. */
@@ -177,6 +197,7 @@ public final class SelfedLine {
     requireFew(now.size());
     List<Map<Long, Masses<Long>>> throwing = new ArrayList<>();
     tables.groups().forEach(group -> throwing.add(new HashMap<>()));
+    Work work = new Work();
     for (int generation = 0; generation < selfings; generation++) {
       Map<List<Long>, Fraction> next = new HashMap<>();
       for (Map.Entry<List<Long>, BigInteger> plant : now.masses().entrySet()) {
@@ -185,6 +206,7 @@ public final class SelfedLine {
             Seedlings.lives(tables, rows).times(Seedlings.fits(tables, rows, keeping));
         if (!goingOn.isZero()) {
           Masses<List<Long>> its = family(tables, throwing, plant.getKey());
+          work.add(its);
           Fraction factor = goingOn.times(new Fraction(plant.getValue(), its.total()));
           its.masses()
               .forEach(

@@ -244,6 +244,24 @@ public record TraitModel(String trait, List<String> states, List<Row> rows) {
   }
 
   /**
+   * Checks that every row holds for some plant of two, three or four chromosome sets.
+   *
+   * @throws IllegalArgumentException if rows above one hold for all that fit it
+   */
+  public void requireRowsThatHold() {
+    List<Row> dead = Coverage.dead(this, 2, 3, 4);
+    if (!dead.isEmpty()) {
+      throw new IllegalArgumentException(
+          "the row "
+              + dead.get(0).text()
+              + " of "
+              + trait
+              + " holds for no plant, because those above it hold first; leave it out, or put it"
+              + " higher");
+    }
+  }
+
+  /**
    * Checks that the table says of every genotype what it shows.
    *
    * @param ploidy of plants with so many chromosome sets

@@ -15,7 +15,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The loci that a register declares, as they are reckoned with: those of one chromosome in one
@@ -64,30 +63,16 @@ public final class DeclaredGenome {
       groups.add(group);
     }
     Genome genome = Genome.of(groups);
-    String refusing = null;
     for (LocusDeclared locus : wanted.values()) {
       for (Distortion distortion : locus.distortions()) {
         genome = genome.withDistortion(distortion);
       }
       Optional<SelfIncompatibility> incompatibility = locus.selfIncompatibility();
       if (incompatibility.isPresent()) {
-        requireTheOnly(refusing, locus.locus());
-        refusing = locus.locus();
         genome = genome.withSelfIncompatibility(incompatibility.get());
       }
     }
     return genome;
-  }
-
-  private static void requireTheOnly(@Nullable String one, String other) {
-    if (one != null) {
-      throw new RegisterRefusal(
-          "the genes "
-              + one
-              + " and "
-              + other
-              + " both refuse pollen, and only one such gene is reckoned with; leave one out");
-    }
   }
 
   private LinkageGroup group(String name, LocusDeclared locus) {

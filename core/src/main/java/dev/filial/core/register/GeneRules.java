@@ -38,6 +38,10 @@ final class GeneRules {
             List.of(entry));
       }
     }
+    if (locus.incompatibility()) {
+      requireTheOnlyRefusing(locus);
+    }
+    warnIfLettersCollide(locus);
     if (locus.linkedTo() == null) {
       return;
     }
@@ -61,6 +65,37 @@ final class GeneRules {
               + "; give it a place on that map too");
     }
     LinkedRow.of(book, locus.locus().strip());
+  }
+
+  private void requireTheOnlyRefusing(LocusDeclared locus) {
+    for (LocusDeclared other : book.loci()) {
+      if (other.incompatibility() && !other.locus().strip().equals(locus.locus().strip())) {
+        throw new RegisterRefusal(
+            "the gene "
+                + other.locus()
+                + " refuses pollen already, and one such gene is reckoned with; amend or strike the"
+                + " one that is wrong");
+      }
+    }
+  }
+
+  private void warnIfLettersCollide(LocusDeclared locus) {
+    for (LocusDeclared other : book.loci()) {
+      if (!other.locus().strip().equals(locus.locus().strip())) {
+        for (String allele : locus.alleles()) {
+          if (other.alleles().contains(allele)) {
+            warnings.add(
+                "the gene "
+                    + other.locus()
+                    + " has an allele "
+                    + allele
+                    + " too, so the two cannot be asked about together; undo this and choose other"
+                    + " letters if they ever should be");
+            break;
+          }
+        }
+      }
+    }
   }
 
   /**
@@ -90,7 +125,9 @@ final class GeneRules {
     List<Locus> loci = new ArrayList<>();
     said.loci().forEach(name -> loci.add(References.locus(book, name).toLocus()));
     try {
-      requireComplete(said.toModel(loci, trait.states()));
+      TraitModel model = said.toModel(loci, trait.states());
+      requireComplete(model);
+      model.requireRowsThatHold();
     } catch (IllegalArgumentException e) {
       throw refusal(e);
     }

@@ -20,12 +20,12 @@ class GeneTellingTest {
           "kind":"locus","locus":"wax","alleles":["W","w"],"linkedTo":"edge","recombination":"1/10" | gene wax: W over w, beside edge (10 % recombined)
           "kind":"locus","locus":"S","alleles":["S1","Sf"],"incompatibility":true,"leak":"1/20","selfFertile":["Sf"] | gene S: S1, Sf, self-incompatible, leaking 5 %, self-fertile with Sf
           "kind":"locus","locus":"edge","alleles":["R","r"],"eggs":{"R":"2"},"pollen":{"r":"1/3"} | gene edge: R over r, eggs with R counting 2, pollen with r counting 1/3
-          "kind":"model","trait":"rim","loci":["edge"],"rows":[{"genes":"RR","lost":"1"},{"genes":"R_","shows":{"red":"4/5","green":"1/5"},"lost":"1/10"},{"genes":"*","shows":{"green":"1"}}] | rim is inherited so: RR dies; R_ red in 80 %, green in 20 %, 10 % lost; all others green
-          "kind":"model","trait":"rim","loci":["edge"],"rows":[{"genes":"R_","shows":{"red":"1"}},{"genes":"*","lost":"1"}] | rim is inherited so: R_ red; all others die
+          "kind":"model","trait":"rim","loci":["edge"],"rows":[{"genes":"RR","lost":"1"},{"genes":"R_","shows":{"red":"4/5","green":"1/5"},"lost":"1/10"},{"genes":"*","shows":{"green":"1"}}] | rim goes by the gene edge: RR dies; R_ red in 80 %, green in 20 %, 10 % lost; all others green
+          "kind":"model","trait":"rim","loci":["edge"],"rows":[{"genes":"R_","shows":{"red":"1"}},{"genes":"*","lost":"1"}] | rim goes by the gene edge: R_ red; all others die
           "kind":"profile","taxon":"Echeveria laui","frequencies":{"edge":{"r":"1"},"wax":{"W":"3/4","w":"1/4"}} | Echeveria laui carries edge always r; wax W 75 %, w 25 %
           "kind":"profile","taxon":"Echeveria laui","pairing":"tetrasomic","doubleReduction":"1/7" | Echeveria laui: its four chromosomes pair freely; double reduction 1/7
           "kind":"profile","taxon":"Echeveria laui","pairing":"disomic" | Echeveria laui: its two subgenomes keep apart
-          "kind":"genotype","code":"24-001W","loci":["edge"],"genotype":"Rr" | 24-001W is Rr
+          "kind":"genotype","code":"24-001W","loci":["edge"],"genotype":"Rr" | 24-001W is Rr (edge)
           """)
   void aGrowerSaysItSo(String properties, String told) {
     assertThat(Telling.of(EntryJson.read("{" + properties + "}"))).isEqualTo(told);

@@ -111,10 +111,14 @@ class BoundsTest {
     tooMany(kinds, twelve::genotypes);
     tooMany(kinds, () -> twelve.odds(eachByItself(12)));
     tooMany(
-        "the parents have 4096 and 4096 kinds of gametes at one linkage group; at most 1048576"
+        "the parents have 4096 and 4096 kinds of gametes at one linkage group; at most 262144"
             + " pairs of them are gone through. Ask for fewer linked genes at once",
         () -> linked(12));
     tooMany("the linked genes gene 0, gene 1,", () -> linked(13));
+    tooMany(
+        "more than 3000000 kinds of seedlings would have to be gone through, generation by"
+            + " generation; ask for fewer linked genes or fewer selfings",
+        () -> SelfedLine.of(linked(8)).chance(2, Wish.showing(allTogether(8), "all")));
     tooMany(
         "more than 20000 genotypes would have to be followed under selection; ask for fewer genes,"
             + " or without keeping",

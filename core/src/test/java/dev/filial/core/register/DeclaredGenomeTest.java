@@ -130,18 +130,6 @@ class DeclaredGenomeTest {
   }
 
   @Test
-  void twoGenesThatRefusePollenAreNotReckonedWithAtOnce() {
-    bench.say(refusing("S", null, List.of(), "S1", "S2"));
-    bench.say(refusing("Z", null, List.of(), "Z1", "Z2"));
-
-    assertThatThrownBy(() -> genome("S", "Z"))
-        .isInstanceOf(RegisterRefusal.class)
-        .hasMessage(
-            "the genes S and Z both refuse pollen, and only one such gene is reckoned with; leave"
-                + " one out");
-  }
-
-  @Test
   void aGeneNobodyDeclaredIsNamed() {
     bench.say(gene("edge", "R", "r"));
 

@@ -229,6 +229,14 @@ class RulesPageTest {
             bench -> bench.say(cytoplasmic("stripes", "green", "white")),
             beside("stripes", Fraction.of(1, 10), gene("wax", "W", "w"))),
         refused(
+            "a second gene that refuses pollen",
+            bench -> bench.say(gene("S", "S1", "S2").refusing(null, List.of())),
+            gene("Z", "Z1", "Z2").refusing(null, List.of())),
+        warned(
+            "a gene with a letter of another",
+            bench -> bench.say(gene("edge", "R", "r")),
+            gene("rot", "R", "r0")),
+        refused(
             "a table of a trait without states",
             bench -> {
               bench.say(new TraitDeclared("width", List.of(), null, null, "mm", null));
@@ -271,6 +279,10 @@ class RulesPageTest {
               bench.say(gene("wax", "W", "w"));
             },
             model("edge", List.of("edge", "wax"), "R_=red", "*=green")),
+        refused(
+            "a table with a row that never holds",
+            bench -> bench.say(gene("edge", "R", "r")),
+            model("edge", List.of("edge"), "R_=red", "RR=green", "*=green")),
         refused(
             "striking a gene that a table names",
             bench -> {
