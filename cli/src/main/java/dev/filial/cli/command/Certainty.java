@@ -10,7 +10,11 @@ final class Certainty {
   static final Reading<Double> READING =
       (text, bench) -> {
         Fraction share = RecordReadings.SHARE.read(text, bench);
-        if (share.isZero() || share.isOne()) {
+        if (share.isZero()) {
+          throw new IllegalArgumentException(
+              "\"" + text + "\" needs no seed at all; write 95% or 99%");
+        }
+        if (share.toDouble() >= 1) {
           throw new IllegalArgumentException(
               "\"" + text + "\" can be had by no number of seeds; write 95% or 99%");
         }

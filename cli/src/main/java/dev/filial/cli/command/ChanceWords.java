@@ -15,6 +15,9 @@ final class ChanceWords {
   /** What is rarer is said as one in so many, what is not as so many in a hundred. */
   private static final Fraction RARE = Fraction.of(1, 10);
 
+  /** Below it nothing is ever seen. */
+  private static final Fraction LEAST = Fraction.of(1, 1_000_000_000);
+
   private ChanceWords() {}
 
   /** As {@code all}, {@code none}, {@code 3 in 4} or {@code about 1 in 340}. */
@@ -29,7 +32,13 @@ final class ChanceWords {
         || (chance.numerator().equals(BigInteger.ONE) && chance.denominator().bitLength() < 11)) {
       return chance.numerator() + " in " + chance.denominator();
     }
+    if (chance.compareTo(LEAST) < 0) {
+      return "fewer than 1 in 1000000000";
+    }
     Fraction rest = Fraction.ONE.minus(chance);
+    if (rest.compareTo(LEAST) < 0) {
+      return "nearly all";
+    }
     if (rest.compareTo(RARE) < 0) {
       // Of something common the exceptions are counted.
       return "all but " + oneIn(rest);
@@ -54,7 +63,7 @@ final class ChanceWords {
             ? "All"
             : words.equals("none")
                 ? "None"
-                : words.startsWith("about") || words.startsWith("all") ? words : "about " + words;
+                : !Character.isDigit(words.charAt(0)) ? words : "about " + words;
     return Character.toUpperCase(whole.charAt(0)) + whole.substring(1);
   }
 
@@ -72,20 +81,27 @@ final class ChanceWords {
     if (chance.isZero() || chance.isOne()) {
       return chance.toPercent(0);
     }
+    if (chance.compareTo(LEAST) < 0) {
+      return "nearly 0 %";
+    }
+    if (Fraction.ONE.minus(chance).compareTo(LEAST) < 0) {
+      return "nearly 100 %";
+    }
     int decimals = 1;
     while (decimals < 12 && chance.toPercent(decimals).equals("0 %")) {
       decimals++;
     }
-    return chance.toPercent(decimals == 1 ? 1 : decimals + 1);
+    String percent = chance.toPercent(decimals == 1 ? 1 : decimals + 1);
+    for (int more = 2; percent.equals("100 %") && more < 12; more++) {
+      percent = chance.toPercent(more);
+    }
+    return percent;
   }
 
-  /** A certainty, as {@code 95 %}. */
+  /** A certainty, as {@code 95 %}, with as many digits as part it from 100. */
   static String certainty(double certainty) {
-    return new BigDecimal(certainty * 100)
-            .setScale(3, RoundingMode.HALF_UP)
-            .stripTrailingZeros()
-            .toPlainString()
-        + " %";
+    BigDecimal percent = BigDecimal.valueOf(certainty).movePointRight(2);
+    return percent.round(new MathContext(15)).stripTrailingZeros().toPlainString() + " %";
   }
 
   /** A p-value, as {@code 0.61} or {@code 0.0004}. */

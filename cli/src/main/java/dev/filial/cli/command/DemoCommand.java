@@ -169,7 +169,7 @@ public final class DemoCommand implements BenchCommand {
               "Red tips are thought to go by one gene. What will the cross "
                   + CROSS.text()
                   + " throw, and how many seeds are enough for three plain ones?");
-      new OddsCommand.Told(odds, false, null).show(screen);
+      new OddsCommand.Told(odds, false, "").show(screen);
       screen.blank().say("It was sown and counted. Does what came up fit?");
       new FitTold(fit, false).show(screen);
       screen

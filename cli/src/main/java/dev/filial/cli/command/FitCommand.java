@@ -71,8 +71,8 @@ public final class FitCommand implements BenchCommand {
     typed =
         words.repeatedOption(
             "--counts",
-            "STATE=NUMBER,...",
-            "Counts typed in instead of a family; once for each family.",
+            "COUNTS",
+            "Counts typed in instead of a family, as red=31,green=9; once for each family.",
             Typed.READING);
     ratio =
         words.option(

@@ -9,6 +9,8 @@ import dev.filial.core.answer.FitAnswer.Row;
 import dev.filial.core.trial.Families;
 import dev.filial.core.trial.Fit;
 import dev.filial.core.trial.FittedModel;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * Whether what came up fits, for a reader.
@@ -152,20 +154,37 @@ record FitTold(FitAnswer answer, boolean telling) implements Answer {
 
   private void compare(Screen screen) {
     FittedModel best = answer.comparison().get(0);
-    screen.say(
-        "Of the ratios compared, "
-            + best.name()
-            + " fits best"
-            + (answer.comparison().size() > 1 && best.weight() < 0.95
-                ? ", but not so much better that the next can be ruled out."
-                : "."));
-    Table table = new Table().column("ratio").numbers("weight").numbers("p").column("");
+    List<String> others = new ArrayList<>();
+    boolean doubts = false;
     for (FittedModel model : answer.comparison()) {
-      table.row(
-          model.name(),
-          ChanceWords.number(model.weight()),
-          model.fit().map(fit -> ChanceWords.p(fit.p())).orElse(""),
-          model.impossible().orElse(""));
+      boolean named = model.freeParameters() == 0;
+      if (named && !model.equals(best) && model.weight() >= DOUBTFUL) {
+        others.add(model.name());
+      }
+      doubts |= model.impossible().isPresent();
+    }
+    screen.say(
+        best.freeParameters() > 0
+            ? "None of the ratios compared fits as well as the counts ask for."
+            : "Of the ratios compared, "
+                + best.name()
+                + " fits best"
+                + (others.isEmpty()
+                    ? "."
+                    : "; " + String.join(", ", others) + " cannot be ruled out."));
+    Table table = new Table().column("ratio").numbers("weight").numbers("p");
+    if (doubts) {
+      table.column("");
+    }
+    for (FittedModel model : answer.comparison()) {
+      List<Object> cells = new ArrayList<>();
+      cells.add(model.name());
+      cells.add(ChanceWords.number(model.weight()));
+      cells.add(model.fit().map(fit -> ChanceWords.p(fit.p())).orElse(""));
+      if (doubts) {
+        cells.add(model.impossible().orElse(""));
+      }
+      table.row(cells.toArray());
     }
     screen.table(table);
     if (telling) {

@@ -17,6 +17,7 @@ import dev.filial.core.answer.ForecastQuestion.OfMeasure;
 import dev.filial.core.answer.ForecastQuestion.OfStates;
 import dev.filial.core.heredity.PlastidLayers;
 import dev.filial.core.name.Code;
+import dev.filial.core.register.Item;
 import dev.filial.core.register.RegisterView;
 import java.util.List;
 import java.util.Locale;
@@ -38,7 +39,9 @@ public final class ForecastCommand implements BenchCommand {
 
   /** Declares its words. */
   public ForecastCommand(Words words) {
-    seed = words.optionalArgument("SEED_PARENT", "The seed parent.", Reading.THING);
+    seed =
+        words.optionalArgument(
+            "SEED_PARENT", "The seed parent; or a cross, and no other plant.", Reading.THING);
     pollen = words.optionalArgument("POLLEN_PARENT", "The pollen parent.", Reading.THING);
     trait =
         words.option(
@@ -200,11 +203,16 @@ public final class ForecastCommand implements BenchCommand {
   @Override
   public Answer run(Bench bench) {
     if (layers.get().isPresent()) {
+      if (seed.get().isPresent() || trait.get().isPresent()) {
+        throw Trouble.usage(
+            "--layers says all there is to say of a variegated seed parent",
+            "Leave the plants and the trait out.");
+      }
       PlastidLayers plant = layers.get().get();
       return new Variegated(plant, List.copyOf(new TreeSet<>(plant.seedlings())));
     }
-    if (seed.get().isEmpty() || pollen.get().isEmpty()) {
-      throw Trouble.usage("which cross?", "Name its seed parent and its pollen parent.");
+    if (seed.get().isEmpty()) {
+      throw Trouble.usage("which cross?", "Name it, or its seed parent and its pollen parent.");
     }
     if (trait.get().isEmpty()) {
       throw Trouble.usage("a forecast of what?", "Add --trait TRAIT.");
@@ -214,13 +222,18 @@ public final class ForecastCommand implements BenchCommand {
 
   private Answer answer(RegisterView view) {
     Finding finding = Finding.in(view);
-    return new Told(
+    Item first = finding.one(seed.get().orElseThrow());
+    ForecastQuestion question =
         ForecastQuestion.of(view)
             .forNext(next.get().orElse(20))
-            .withCertainty(sure.get().orElse(Certainty.USUAL))
-            .ask(
-                trait.get().orElseThrow(),
-                finding.one(seed.get().orElseThrow()).code(),
-                finding.one(pollen.get().orElseThrow()).code()));
+            .withCertainty(sure.get().orElse(Certainty.USUAL));
+    String asked = trait.get().orElseThrow();
+    if (pollen.get().isPresent()) {
+      return new Told(question.ask(asked, first.code(), finding.one(pollen.get().get()).code()));
+    }
+    if (first.kind().isPlant()) {
+      throw Trouble.usage("with whose pollen?", "Name the pollen parent too.");
+    }
+    return new Told(question.ask(asked, first.code()));
   }
 }

@@ -45,15 +45,17 @@ public final class GenesCommand implements BenchCommand {
     @Override
     public void show(Screen screen) {
       if (genes.genes().isEmpty()) {
-        screen.say("No gene was declared yet.").next("filial help gene");
-        return;
+        screen.say("No gene was declared yet.");
       }
       Table table = new Table().column("gene").column("alleles").column("");
       genes.genes().forEach(gene -> table.row(gene.locus(), alleles(gene), where(gene)));
       screen.table(table);
-      genes.models().forEach(model -> screen.say(model.model() + "."));
+      genes.models().forEach(model -> screen.say(model.text() + "."));
       for (Carried carried : genes.profiles()) {
         screen.field(carried.taxon(), text(carried));
+      }
+      if (genes.genes().isEmpty()) {
+        screen.next("filial gene NAME ALLELES, as: filial gene tips T t");
       }
     }
 
@@ -78,12 +80,24 @@ public final class GenesCommand implements BenchCommand {
         parts.add("next to " + gene.linkedTo() + ", " + ChanceWords.percent(gene.recombination()));
       }
       if (gene.incompatibility()) {
-        parts.add("refuses its own pollen");
+        parts.add(
+            "refuses its own pollen"
+                + (gene.leak() == null ? "" : ", leaking " + ChanceWords.percent(gene.leak()))
+                + (gene.selfFertile().isEmpty()
+                    ? ""
+                    : ", save " + String.join(", ", gene.selfFertile())));
       }
-      if (!gene.eggs().isEmpty() || !gene.pollen().isEmpty()) {
-        parts.add("handed on unevenly");
+      weights(parts, "eggs", gene.eggs());
+      weights(parts, "pollen", gene.pollen());
+      if (gene.remark() != null) {
+        parts.add(gene.remark());
       }
       return String.join("; ", parts);
+    }
+
+    private static void weights(List<String> parts, String what, Map<String, Fraction> weights) {
+      weights.forEach(
+          (allele, weight) -> parts.add(what + " with " + allele + " counting " + weight));
     }
 
     private static String text(Carried carried) {

@@ -55,7 +55,7 @@ public final class HowmanyCommand implements BenchCommand {
 
   @Override
   public Answer run(Bench bench) {
-    if (chance.get().isZero()) {
+    if (chance.get().toDouble() <= 0) {
       throw Trouble.usage(
           "what has no chance comes up from no number of seeds", "Give a chance above 0, as 1/4.");
     }

@@ -12,7 +12,9 @@ import dev.filial.core.answer.Finding;
 import dev.filial.core.answer.LinkageQuestion;
 import dev.filial.core.answer.LinkageQuestion.PairCounts;
 import dev.filial.core.heredity.MapFunction;
+import dev.filial.core.trial.GoodnessOfFit;
 import dev.filial.core.trial.Linkage;
+import dev.filial.core.trial.Ratio;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -38,7 +40,8 @@ public final class LinkageCommand implements BenchCommand {
   private static final Reading<Long> COUNT =
       (text, bench) -> {
         if (!text.matches("\\d{1,9}")) {
-          throw new IllegalArgumentException("\"" + text + "\" is not a count; write 1997");
+          throw new IllegalArgumentException(
+              "\"" + text + "\" is not a count; write 1997, at most 999999999");
         }
         return Long.parseLong(text);
       };
@@ -87,13 +90,15 @@ public final class LinkageCommand implements BenchCommand {
    * @param linkage what was estimated
    * @param centimorgans the distance by Haldane's function; null where they are not linked
    * @param picked how many were left out because they were picked
+   * @param doubts what in the counts does not go with the family stated
    */
   record Told(
       FamilyKind kind,
       List<Long> counts,
       Linkage linkage,
       @Nullable Double centimorgans,
-      long picked)
+      long picked,
+      List<String> doubts)
       implements Answer {
 
     /** The LOD at which linkage is taken for shown: a thousand to one. */
@@ -114,7 +119,10 @@ public final class LinkageCommand implements BenchCommand {
                   + " % recombination than without linkage.");
       screen.field(
           "recombination",
-          fixed(recombined) + ", standard error " + fixed(linkage.standardError()));
+          fixed(recombined)
+              + (linkage.standardError() == 0
+                  ? ", at the end of what can be; no standard error"
+                  : ", standard error " + fixed(linkage.standardError())));
       screen.field("LOD", ChanceWords.number(linkage.lod()) + " (3 or more is taken for shown)");
       if (centimorgans != null) {
         screen.field(
@@ -124,7 +132,8 @@ public final class LinkageCommand implements BenchCommand {
         screen.field(
             "note", picked + " seedlings that were picked for one of the traits left out.");
       }
-      if (linkage.lod() >= SHOWN) {
+      doubts.forEach(doubt -> screen.field("note", doubt));
+      if (linkage.lod() >= SHOWN && doubts.isEmpty()) {
         screen.next("filial gene NAME ALLELES --next-to GENE --recombination " + fixed(recombined));
       }
     }
@@ -175,12 +184,46 @@ public final class LinkageCommand implements BenchCommand {
           case TESTCROSS_COUPLING -> Linkage.inBackcross(both + neither, first + second);
           case TESTCROSS_REPULSION -> Linkage.inBackcross(first + second, both + neither);
         };
+    List<String> doubts = new ArrayList<>();
+    doubt(doubts, four);
     double morgans = MapFunction.HALDANE.morgans(Math.min(0.5, linkage.recombination()));
     return new Told(
         kind.get(),
         List.copyOf(four),
         linkage,
         Double.isFinite(morgans) ? morgans * 100 : null,
-        picked);
+        picked,
+        List.copyOf(doubts));
+  }
+
+  /** What in the counts does not go with the family that was stated. */
+  private void doubt(List<String> doubts, List<Long> four) {
+    long first = four.get(0) + four.get(1);
+    long second = four.get(0) + four.get(2);
+    long all = first + four.get(2) + four.get(3);
+    boolean testCross =
+        kind.get() == FamilyKind.TESTCROSS_COUPLING || kind.get() == FamilyKind.TESTCROSS_REPULSION;
+    GoodnessOfFit alone = GoodnessOfFit.of(testCross ? Ratio.of(1, 1) : Ratio.of(3, 1));
+    for (long showing : List.of(first, second)) {
+      double p = alone.test(showing, all - showing).p();
+      if (p < 0.01) {
+        doubts.add(
+            "The "
+                + (doubts.isEmpty() && showing == first ? "first" : "second")
+                + " by itself does not come up as "
+                + (testCross ? "1:1" : "3:1")
+                + " (p "
+                + ChanceWords.p(p)
+                + "), which this estimate takes for granted.");
+      }
+    }
+    boolean coupling =
+        kind.get() == FamilyKind.COUPLING || kind.get() == FamilyKind.TESTCROSS_COUPLING;
+    long together = four.get(0) + four.get(3);
+    if (testCross && 2 * (coupling ? together : all - together) < all) {
+      doubts.add(
+          "More than half are recombined, which cannot be: the alleles probably came in as "
+              + (coupling ? "testcross-repulsion." : "testcross-coupling."));
+    }
   }
 }

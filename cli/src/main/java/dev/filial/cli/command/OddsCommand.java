@@ -11,8 +11,10 @@ import dev.filial.cli.frame.Words;
 import dev.filial.cli.screen.Screen;
 import dev.filial.cli.screen.Table;
 import dev.filial.core.answer.Finding;
+import dev.filial.core.answer.Holdings;
 import dev.filial.core.answer.OddsQuestion;
 import dev.filial.core.answer.OddsQuestion.CrossOdds;
+import dev.filial.core.answer.OddsQuestion.Hope;
 import dev.filial.core.answer.OddsQuestion.Scenario;
 import dev.filial.core.answer.OddsQuestion.Side;
 import dev.filial.core.answer.OddsQuestion.Wanted;
@@ -22,6 +24,7 @@ import dev.filial.core.heredity.Meiosis;
 import dev.filial.core.heredity.Odds;
 import dev.filial.core.name.Code;
 import dev.filial.core.number.Fraction;
+import dev.filial.core.register.Count;
 import dev.filial.core.register.Item;
 import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.Subject;
@@ -37,6 +40,9 @@ import org.jspecify.annotations.Nullable;
 
 /** {@code filial odds}. */
 public final class OddsCommand implements BenchCommand {
+
+  /** A longer one is read by nobody. */
+  private static final int LONGEST_RATIO = 60;
 
   private final Supplier<Optional<String>> first;
   private final Supplier<Optional<String>> second;
@@ -114,9 +120,9 @@ public final class OddsCommand implements BenchCommand {
    *
    * @param odds what was found
    * @param telling whether the method is told
-   * @param family the cross that was asked about; null if it was asked by its parents
+   * @param next what comes next; empty if nothing does
    */
-  record Told(CrossOdds odds, boolean telling, @Nullable Code family) implements Answer {
+  record Told(CrossOdds odds, boolean telling, String next) implements Answer {
     @Override
     public Object json() {
       return odds;
@@ -140,28 +146,8 @@ public final class OddsCommand implements BenchCommand {
         odds.method().forEach(sentence -> screen.field("method", sentence));
       }
       odds.notes().forEach(note -> screen.field("note", note));
-      next(screen);
-    }
-
-    private void next(Screen screen) {
-      if (family == null || odds.scenarios().size() > 1) {
-        return;
-      }
-      Scenario scenario = odds.scenarios().get(0);
-      if (scenario.hope() == null && scenario.classes().size() > 1) {
-        Odds.Share rarest = scenario.classes().get(0);
-        for (Odds.Share one : scenario.classes()) {
-          rarest = one.chance().compareTo(rarest.chance()) <= 0 ? one : rarest;
-        }
-        StringBuilder wish = new StringBuilder("how many to sow for some: filial odds ");
-        wish.append(family.text());
-        for (int i = 0; i < odds.traits().size(); i++) {
-          wish.append(" --want ")
-              .append(CommandLine.quoted(odds.traits().get(i) + "=" + rarest.states().get(i)));
-        }
-        screen.next(wish.append(" --at-least 3").toString());
-      } else if (scenario.hope() != null && scenario.hope().seeds() != null) {
-        screen.next("sow them: filial sow " + family.text() + " " + scenario.hope().seeds());
+      if (!next.isEmpty()) {
+        screen.next(next);
       }
     }
 
@@ -176,7 +162,7 @@ public final class OddsCommand implements BenchCommand {
           parent(odds.seed(), scenario.seedGenes())
               + " × "
               + parent(odds.pollen(), scenario.pollenGenes()));
-      if (scenario.ratio() != null) {
+      if (scenario.ratio() != null && scenario.ratio().length() <= LONGEST_RATIO) {
         screen.field("ratio", scenario.ratio());
       }
       Table table = new Table();
@@ -273,7 +259,7 @@ public final class OddsCommand implements BenchCommand {
     if (grid.getAsBoolean()) {
       question = question.withCheckerboard();
     }
-    if (family != null) {
+    if (one != null && family != null) {
       if (second.get().isPresent()
           || seedGenes.get().isPresent()
           || pollenGenes.get().isPresent()
@@ -281,13 +267,56 @@ public final class OddsCommand implements BenchCommand {
           || pollen.get().isPresent()
           || selfed.getAsBoolean()) {
         throw Trouble.usage(
-            family.text() + " is a cross and has its parents",
+            family.text() + " is a " + one.kind().word() + " and comes of its own parents",
             "Name it alone, or name two plants instead.");
       }
-      return new Told(question.ask(family), method.getAsBoolean(), family);
+      CrossOdds odds = question.ask(family);
+      return new Told(odds, method.getAsBoolean(), next(view, odds, family));
     }
     Side seed = seed(one);
-    return new Told(question.ask(seed, pollen(view, seed)), method.getAsBoolean(), null);
+    return new Told(question.ask(seed, pollen(view, seed)), method.getAsBoolean(), "");
+  }
+
+  /** From the odds to how many to sow, and from there to the seed there is. */
+  private static String next(RegisterView view, CrossOdds odds, Code family) {
+    if (odds.scenarios().size() > 1) {
+      return "";
+    }
+    Scenario scenario = odds.scenarios().get(0);
+    Hope hope = scenario.hope();
+    if (hope == null) {
+      return scenario.classes().size() < 2 ? "" : wish(odds, scenario, family);
+    }
+    Integer seeds = hope.seeds();
+    if (seeds == null) {
+      return "";
+    }
+    List<Item> lots = Holdings.in(view).lots(view.item(family).orElseThrow());
+    if (lots.isEmpty()) {
+      return "harvest its seed first: filial harvest " + family.text() + " COUNT";
+    }
+    Item only = lots.get(0);
+    Count left = only.count();
+    boolean enough = left == null || !left.isExact() || left.size().orElse(Long.MAX_VALUE) >= seeds;
+    return lots.size() > 1
+        ? "sow them from one of its lots: " + Holdings.list(lots)
+        : enough
+            ? "sow them: filial sow " + CommandLine.quoted(only.code().text()) + " " + seeds
+            : "only " + left + " seeds of it are left; more have to be harvested";
+  }
+
+  private static String wish(CrossOdds odds, Scenario scenario, Code family) {
+    Odds.Share rarest = scenario.classes().get(0);
+    for (Odds.Share one : scenario.classes()) {
+      rarest = one.chance().compareTo(rarest.chance()) <= 0 ? one : rarest;
+    }
+    StringBuilder wish = new StringBuilder("how many to sow for some: filial odds ");
+    wish.append(family.text());
+    for (int i = 0; i < odds.traits().size(); i++) {
+      wish.append(" --want ")
+          .append(CommandLine.quoted(odds.traits().get(i) + "=" + rarest.states().get(i)));
+    }
+    return wish.append(" --at-least 3").toString();
   }
 
   private Side seed(@Nullable Item plant) {

@@ -27,7 +27,10 @@ public interface Reading<T> {
   Reading<Integer> WHOLE_NUMBER =
       (text, bench) -> {
         if (!text.matches("\\d{1,9}")) {
-          throw new IllegalArgumentException("\"" + text + "\" is not a whole number");
+          throw new IllegalArgumentException(
+              text.matches("\\d+")
+                  ? "\"" + text + "\" is more than is reckoned with; at most 999999999"
+                  : "\"" + text + "\" is not a whole number, 0 or more");
         }
         return Integer.parseInt(text);
       };

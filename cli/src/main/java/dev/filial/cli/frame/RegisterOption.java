@@ -62,7 +62,7 @@ public final class RegisterOption {
         name(bench).isPresent()
             ? "there is no register " + file
             : "there is no " + DEFAULT_NAME + " in " + bench.folder(),
-        "Make one with: filial start KB (your initials). Or name the file: --register FILE,"
+        "Make one with: filial start KB --grower \"Your Name\". Or name the file: --register FILE,"
             + " or set FILIAL_REGISTER.");
   }
 

@@ -108,7 +108,11 @@ public final class Table {
         lines.add("");
       }
       for (int i = 0; i < row.size(); i++) {
-        lines.addAll(Wrap.lines(columns.get(i).heading() + ": " + row.get(i), width));
+        String heading = columns.get(i).heading();
+        if (!row.get(i).isEmpty()) {
+          lines.addAll(
+              Wrap.lines(heading.isEmpty() ? row.get(i) : heading + ": " + row.get(i), width));
+        }
       }
     }
     return lines;

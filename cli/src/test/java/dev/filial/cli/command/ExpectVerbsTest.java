@@ -64,7 +64,7 @@ class ExpectVerbsTest {
             "18/25");
     assertThat(said.replaceAll("\\s+", " "))
         .startsWith("About 1 in 4 will be plain; sow 35 seeds to be 95 % sure of at least 3.")
-        .contains("Next: sow them: filial sow 26-001");
+        .contains("Next: harvest its seed first: filial harvest 26-001");
     // The same without a cross: Sedcole's 23, and 33 through a rate that is taken as certain.
     assertThat(bench.done("howmany", "1/4", "--at-least", "3")).contains("raise 23 seedlings");
     assertThat(bench.done("howmany", "1/4", "--at-least", "3", "--germination", "72%"))
@@ -157,12 +157,12 @@ class ExpectVerbsTest {
   void whatCannotBeReckonedSaysWhyAndWhatToTypeInstead() {
     refuses(bench.type("odds"), 2, "which cross?");
     refuses(bench.type("odds", "24-001"), 2, "with whose pollen?");
-    refuses(bench.type("odds", "26-001", "24-001"), 2, "is a cross and has its parents");
+    refuses(bench.type("odds", "26-001", "24-001"), 2, "is a cross and comes of its own parents");
     refuses(bench.type("odds", "26-001", "--want", "leaf tips=blue"), 1, "has no state \"blue\"");
     refuses(bench.type("odds", "26-001", "--at-least", "3"), 2, "how many of what?");
     refuses(bench.type("odds", "26-001", "--trait", "spines"), 1, "no trait is called \"spines\"");
     refuses(
-        bench.type("odds", "--seed-genes", "Tx", "--pollen-genes", "tt"), 1, "no known alleles");
+        bench.type("odds", "--seed-genes", "Tx", "--pollen-genes", "tt"), 1, "not made of alleles");
     refuses(
         bench.type("odds", "--seed-genes", "TTtt", "--selfed", "--eggs-form", "tetrasomic:1/5"),
         2,

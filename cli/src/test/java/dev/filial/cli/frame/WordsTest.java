@@ -164,7 +164,7 @@ class WordsTest {
   @Test
   void aValueThatCannotBeReadNamesItsOption() {
     assertThatThrownBy(() -> read("a", "--flowers", "some"))
-        .hasMessage("--flowers: \"some\" is not a whole number");
+        .hasMessage("--flowers: \"some\" is not a whole number, 0 or more");
   }
 
   @Test

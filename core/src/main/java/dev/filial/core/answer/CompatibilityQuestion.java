@@ -8,6 +8,7 @@ import dev.filial.core.heredity.SelfIncompatibility;
 import dev.filial.core.name.Code;
 import dev.filial.core.number.Fraction;
 import dev.filial.core.register.DeclaredGenome;
+import dev.filial.core.register.Item;
 import dev.filial.core.register.LocusDeclared;
 import dev.filial.core.register.RegisterRefusal;
 import dev.filial.core.register.RegisterView;
@@ -80,13 +81,23 @@ public final class CompatibilityQuestion {
       throw new RegisterRefusal(
           refusing.isEmpty()
               ? "no S locus was declared; declare one with its alleles (gene, --self-incompatible)"
-              : "more than one S locus was declared, and which of them refuses is not known");
+              : "more than one S locus was declared, and which of them refuses is not known; strike"
+                  + " one of them");
     }
     String name = refusing.get(0).locus();
     Genome genome = DeclaredGenome.of(view, List.of(name), MapFunction.HALDANE);
     SelfIncompatibility locus = genome.selfIncompatibility().orElseThrow();
     List<Code> asked = new ArrayList<>();
-    plants.forEach(plant -> asked.add(Things.required(view, plant).code()));
+    for (Code plant : plants) {
+      Item item = Things.required(view, plant);
+      if (!item.kind().isPlant()) {
+        throw new RegisterRefusal(
+            item.code().text() + " is a " + item.kind().word() + "; name single plants");
+      }
+      if (!asked.contains(item.code())) {
+        asked.add(item.code());
+      }
+    }
     PlantGenes genes = PlantGenes.of(view, genome, List.of(), asked);
     List<Plant> known = new ArrayList<>();
     for (Code plant : asked) {

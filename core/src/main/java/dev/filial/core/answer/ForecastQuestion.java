@@ -183,6 +183,24 @@ public final class ForecastQuestion {
     return new Forecast(one, other, declared.trait(), states, null, List.copyOf(notes));
   }
 
+  /**
+   * Forecasts what a recorded cross may bring, by its two parents.
+   *
+   * @throws RegisterRefusal if they are not known for certain, or as {@link #ask(String, Code,
+   *     Code)}
+   */
+  public Forecast ask(String trait, Code cross) {
+    Item family = Describing.origin(view, Things.required(view, cross));
+    Descent first = family.descent().isEmpty() ? null : family.descent().get(0);
+    if (parents(family).isEmpty() || first == null || first.pollen() == null) {
+      throw new RegisterRefusal(
+          "the two parents of "
+              + family.code().text()
+              + " are not known for certain; name two plants instead");
+    }
+    return ask(trait, first.seed(), first.pollen());
+  }
+
   /** The two parents of a cross made on purpose or by selfing, if both are known for certain. */
   private static Optional<Set<Code>> parents(Item cross) {
     if (cross.descent().size() != 1 || cross.descent().get(0).form() != Descent.Form.SEXUAL) {

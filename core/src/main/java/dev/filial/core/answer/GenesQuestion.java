@@ -30,10 +30,10 @@ public final class GenesQuestion {
   /**
    * A trait and how it is inherited.
    *
-   * @param trait the trait
-   * @param model its table, in words
+   * @param model its table
+   * @param text the same in words
    */
-  public record Inherited(String trait, String model) {}
+  public record Inherited(ModelDeclared model, String text) {}
 
   /**
    * What a taxon carries.
@@ -59,7 +59,7 @@ public final class GenesQuestion {
     List<Inherited> models = new ArrayList<>();
     for (TraitDeclared trait : view.traits()) {
       Optional<ModelDeclared> model = view.model(Subject.trait(trait.trait()).key());
-      model.ifPresent(found -> models.add(new Inherited(trait.trait(), Telling.of(found))));
+      model.ifPresent(found -> models.add(new Inherited(found, Telling.of(found))));
     }
     return new Genes(view.loci(), List.copyOf(models), profiles());
   }

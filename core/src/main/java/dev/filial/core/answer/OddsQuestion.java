@@ -1,6 +1,7 @@
 package dev.filial.core.answer;
 
 import dev.filial.core.heredity.Checkerboard;
+import dev.filial.core.heredity.Compatibility;
 import dev.filial.core.heredity.Cross;
 import dev.filial.core.heredity.MapFunction;
 import dev.filial.core.heredity.Meiosis;
@@ -13,6 +14,7 @@ import dev.filial.core.heredity.Wish;
 import dev.filial.core.name.Code;
 import dev.filial.core.number.Fraction;
 import dev.filial.core.register.Item;
+import dev.filial.core.register.LocusDeclared;
 import dev.filial.core.register.RegisterRefusal;
 import dev.filial.core.register.RegisterView;
 import dev.filial.core.trial.SeedsToSow;
@@ -218,9 +220,10 @@ public final class OddsQuestion {
       notes.add(
           "The S locus "
               + genes.refusing().get()
-              + " lies on the same chromosome, but the S alleles of both parents are not known: if"
-              + " part of the pollen is refused, the odds shift.");
+              + " lies on the same chromosome, but it is not known of both parents which S alleles"
+              + " lie with which of the others: if part of the pollen is refused, the odds shift.");
     }
+    refusal(seed, pollen).ifPresent(notes::add);
     List<Scenario> scenarios = new ArrayList<>();
     for (Parents.Pair pair : parents.pairs()) {
       scenarios.add(scenario(genes, pair));
@@ -243,6 +246,31 @@ public final class OddsQuestion {
     Item cross = Things.required(view, code);
     Item family = Describing.origin(view, cross);
     return new RecordedCross(this).ask(family);
+  }
+
+  /** That hardly any seed will set, if that is known of two plants. */
+  private Optional<String> refusal(Side seed, Side pollen) {
+    Code style = seed.plant();
+    Code grain = pollen.plant();
+    if (style == null
+        || grain == null
+        || view.loci().stream().filter(LocusDeclared::incompatibility).count() != 1) {
+      return Optional.empty();
+    }
+    for (CompatibilityQuestion.Pair pair :
+        CompatibilityQuestion.of(view).ask(List.of(style, grain)).pairs()) {
+      if (pair.seed().equals(style)
+          && pair.pollen().equals(grain)
+          && pair.verdict() == Compatibility.Verdict.NONE) {
+        return Optional.of(
+            "By their S alleles "
+                + style.text()
+                + " refuses all pollen of "
+                + grain.text()
+                + ", save what leaks: hardly any seed will set.");
+      }
+    }
+    return Optional.empty();
   }
 
   /** What comes of seed without fertilisation: the plant again. */
@@ -363,8 +391,17 @@ public final class OddsQuestion {
 
   /** Of one trait the state says enough. */
   private static String words(GenesInPlay genes, Wish wish, Wanted asked) {
-    return asked.states().size() == 1 && asked.genes() == null && asked.breedingTrue().isEmpty()
-        ? spelt(model(genes, asked.states().get(0).trait()), asked.states().get(0).state())
+    if (asked.states().size() != 1 || asked.genes() != null || asked.breedingTrue().size() > 1) {
+      return wish.text();
+    }
+    State only = asked.states().get(0);
+    TraitModel model = model(genes, only.trait());
+    String state = spelt(model, only.state());
+    if (asked.breedingTrue().isEmpty()) {
+      return state;
+    }
+    return model(genes, asked.breedingTrue().get(0)).equals(model)
+        ? state + " and breed true for it"
         : wish.text();
   }
 

@@ -105,10 +105,10 @@ record Parents(
       return null;
     }
     if (selfing || pollen.assuming() == null) {
-      return selfing ? seed.assuming() : "of the seed parent " + seed.assuming();
+      return selfing ? seed.assuming() : "in the seed parent " + seed.assuming();
     }
     return seed.assuming() == null
-        ? "of the pollen parent " + pollen.assuming()
+        ? "in the pollen parent " + pollen.assuming()
         : "of the seed parent " + seed.assuming() + ", of the pollen parent " + pollen.assuming();
   }
 
@@ -145,11 +145,12 @@ record Parents(
 
     List<Choice> choices(Side side, String which) {
       if (side.genes() != null) {
-        return of(genome.genotype(side.genes()), side, null);
+        return of(typed(side.genes()), side, null);
       }
       Code plant = required(side);
       PossibleGenotypes possible = known.of(plant);
-      Optional<Genotype> single = possible.single();
+      Optional<Genotype> single =
+          which.equals("pollen") ? possible.singleAsPollen() : possible.single();
       if (single.isPresent()) {
         return of(single.get(), side, plant);
       }
@@ -169,15 +170,49 @@ record Parents(
       throw new RegisterRefusal(unknown(plant, which));
     }
 
+    private Genotype typed(String genes) {
+      try {
+        return genome.genotype(genes);
+      } catch (IllegalArgumentException e) {
+        List<String> others = new ArrayList<>();
+        for (String name : GeneReading.in(view).meant(List.of(genes))) {
+          if (genome.loci().stream().noneMatch(locus -> locus.name().equals(name))) {
+            others.add(name);
+          }
+        }
+        if (others.isEmpty()) {
+          throw e;
+        }
+        throw refusal(
+            e,
+            "\""
+                + genes
+                + "\" names "
+                + String.join(", ", others)
+                + " too, which none of the traits asked about goes by; leave that out");
+      }
+    }
+
+    private static RegisterRefusal refusal(IllegalArgumentException cause, String message) {
+      RegisterRefusal refusal = new RegisterRefusal(message);
+      refusal.initCause(cause);
+      return refusal;
+    }
+
     private String unknown(Code plant, String which) {
       List<String> texts = known.of(plant).texts(4);
-      return "the genes of "
+      String genes = String.join(", ", genome.loci().stream().map(Locus::name).toList());
+      return "what "
           + plant.text()
-          + " are not known"
+          + " carries ("
+          + genes
+          + ") is not known"
           + (texts.isEmpty() ? "" : ": it may be " + String.join(", with ", texts))
-          + ". If you know them, record them (genotype), or give them with this question (--"
+          + ". If you know it, record it (filial genotype "
+          + plant.text()
+          + " ALLELES), or give it with this question (--"
           + which
-          + "-genes)";
+          + "-genes ALLELES)";
     }
 
     /** A plant of the taxon nobody has seen anything of; empty once something is known of it. */
@@ -204,6 +239,12 @@ record Parents(
       if (stated != null) {
         return List.of(new Choice(null, Parent.of(genotype, stated)));
       }
+      if (genotype.ploidy() == 3) {
+        throw new RegisterRefusal(
+            (plant == null ? genotype.text() : plant.text())
+                + " is triploid, and forms gametes of one set or of two; say which (--eggs-form 1 or"
+                + " 2, --pollen-forms 1 or 2)");
+      }
       if (genotype.ploidy() == 4 && !genotype.isDisomic()) {
         return ofTetraploid(genotype, plant);
       }
@@ -223,7 +264,7 @@ record Parents(
         choices.add(
             new Choice(
                 pairing == null
-                    ? "any two of the four chromosomes pair (tetrasomic, no double reduction)"
+                    ? "any two of its four chromosomes pair (tetrasomic, no double reduction)"
                     : null,
                 Parent.of(genotype, Meiosis.tetrasomic(alpha))));
       }
@@ -234,7 +275,9 @@ record Parents(
           choices.add(
               new Choice(
                   assumed
-                      ? "only those of one subgenome pair, as " + arranged.text() + " (disomic)"
+                      ? "its chromosomes pair only within each of two subgenomes, "
+                          + arranged.text()
+                          + " (disomic)"
                       : null,
                   Parent.of(arranged)));
         }

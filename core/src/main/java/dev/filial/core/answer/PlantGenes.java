@@ -218,7 +218,9 @@ final class PlantGenes {
       PossibleGenotypes before = left;
       if (statement instanceof GenotypeStated stated) {
         left = stated(left, stated);
-        said.add("entry " + entry + " gives it " + stated.genotype());
+        if (genome.loci().stream().anyMatch(locus -> stated.loci().contains(locus.name()))) {
+          said.add("entry " + entry + " gives it " + stated.genotype());
+        }
       } else if (statement instanceof Observed seen) {
         for (TraitModel model : models) {
           if (Subject.trait(model.trait()).equals(Subject.trait(seen.trait()))) {
@@ -233,13 +235,20 @@ final class PlantGenes {
                 + code.text()
                 + " cannot all be true: "
                 + String.join(", ", said)
-                + ", but by its parents it can be "
-                + (born.texts(6).isEmpty() ? "none of this" : String.join("; ", born.texts(6)))
-                + ". A tag was swapped, the pollen was another's, or the model is wrong",
+                + (said.size() > 1
+                    ? ""
+                    : ", but by its parents and taxa it can only be " + can(born))
+                + ". Amend or strike what is wrong of these; if nothing is, a tag was swapped, the"
+                + " pollen was another's, or the model is wrong",
             List.of(entry));
       }
     }
     return left;
+  }
+
+  private static String can(PossibleGenotypes born) {
+    List<String> texts = born.texts(6);
+    return texts.isEmpty() ? "what is not known" : String.join("; ", texts);
   }
 
   /** A sport is not the genotype of its source in the trait it is a sport for. */

@@ -319,13 +319,25 @@ public final class PossibleGenotypes {
 
   /** The genotype, if only one is left. */
   public Optional<Genotype> single() {
+    return single(false);
+  }
+
+  /** The same of a pollen parent, whose cytoplasm is of no account: any will do for it. */
+  public Optional<Genotype> singleAsPollen() {
+    return single(true);
+  }
+
+  private Optional<Genotype> single(boolean asPollen) {
     long[] homologs = new long[genome.groups().size()];
     for (int group = 0; group < homologs.length; group++) {
       Set<Long> possible = groups.get(group);
-      if (ploidy == 0 || possible == null || possible.size() != 1) {
+      if (asPollen && genome.groups().get(group).loci().get(0).isCytoplasmic()) {
+        homologs[group] = Homologs.of(0);
+      } else if (ploidy == 0 || possible == null || possible.size() != 1) {
         return Optional.empty();
+      } else {
+        homologs[group] = possible.iterator().next();
       }
-      homologs[group] = possible.iterator().next();
     }
     return Optional.of(new Genotype(genome, ploidy, homologs));
   }

@@ -220,7 +220,9 @@ public final class SelfedLine {
       }
       if (next.isEmpty()) {
         throw new IllegalArgumentException(
-            "no seedling is left to go on with after " + generation + " selfings");
+            generation == 0
+                ? "no seedling of the cross can be kept to be selfed"
+                : "no seedling is left to go on with after " + generation + " selfings");
       }
       now = Masses.ofShares(next);
     }

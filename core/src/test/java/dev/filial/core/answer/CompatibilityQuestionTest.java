@@ -50,6 +50,28 @@ class CompatibilityQuestionTest {
   }
 
   @Test
+  void oddsSayThatHardlyAnySeedWillSet() {
+    bench.refusingGene("S", "S1", "S2");
+    bench.gene("edge", "R", "r");
+    bench.trait("leaf edge", "red,green", "edge", "R_=red", "rr=green");
+    Code plant = bench.plant(LAUI);
+    bench.genotype(plant, "S1/S2", "S");
+    bench.genotype(plant, "Rr", "edge");
+    OddsQuestion.Side side = new OddsQuestion.Side(plant, null, null);
+
+    assertThat(OddsQuestion.of(bench.store, List.of("leaf edge")).ask(side, side).notes())
+        .anyMatch(note -> note.contains("hardly any seed will set"));
+  }
+
+  @Test
+  void aPotIsNoPlant() {
+    bench.refusingGene("S", "S1", "S2");
+    Code cross = bench.cross(bench.plant(LAUI), bench.plant(LAUI));
+    assertThatThrownBy(() -> CompatibilityQuestion.of(bench.store).ask(List.of(cross)))
+        .hasMessageContaining("name single plants");
+  }
+
+  @Test
   void withoutADeclaredSLocusThereIsNothingToSay() {
     Code plant = bench.plant(LAUI);
     assertThatThrownBy(() -> CompatibilityQuestion.of(bench.store).ask(List.of(plant)))

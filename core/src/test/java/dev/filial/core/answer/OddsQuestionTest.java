@@ -110,7 +110,7 @@ class OddsQuestionTest {
 
     assertThatThrownBy(() -> ask(f2, laui))
         .isInstanceOf(RegisterRefusal.class)
-        .hasMessageContaining("the genes of " + f2.text() + " are not known")
+        .hasMessageContaining("what " + f2.text() + " carries (edge) is not known")
         .hasMessageContaining("RR or Rr")
         .hasMessageContaining("--seed-genes");
     assertThat(text(only(question("leaf edge").ask(new Side(f2, "Rr", null), plant(laui)))))
@@ -157,7 +157,7 @@ class OddsQuestionTest {
 
     for (Code pollen : List.of(elegans, offset)) {
       assertThatThrownBy(() -> ask(elegans, pollen))
-          .hasMessageContaining("the genes of " + elegans.text() + " are not known");
+          .hasMessageContaining("what " + elegans.text() + " carries (edge) is not known");
     }
     assertThat(text(only(ask(elegans, bench.plant(ELEGANS)))))
         .isEqualTo("19/100 red, 81/100 green");
@@ -242,7 +242,7 @@ class OddsQuestionTest {
     redEdges();
     Side triploid = new Side(null, "RRr", null);
     assertThatThrownBy(() -> question("leaf edge").ask(triploid, plant(laui)))
-        .hasMessageContaining("one set or of two");
+        .hasMessageContaining("--eggs-form 1 or 2");
     assertThat(
             text(
                 only(

@@ -152,6 +152,6 @@ class SelfedLineTest {
             .keeping(Wish.showing(EDGE, "green"));
     assertThatIllegalArgumentException()
         .isThrownBy(() -> none.chance(1, Wish.showing(EDGE, "red")))
-        .withMessage("no seedling is left to go on with after 0 selfings");
+        .withMessage("no seedling of the cross can be kept to be selfed");
   }
 }
