@@ -67,6 +67,7 @@ public final class HowmanyCommand implements BenchCommand {
         OddsQuestion.whatItTakes(
             "what you want",
             chance.get(),
+            Fraction.ONE,
             new Wanted(List.of(), null, List.of(), amount.atLeast(), amount.certainty(), rates)));
   }
 }

@@ -141,6 +141,13 @@ public final class FitQuestion {
               + " give a ratio");
     }
     Scenario scenario = odds.scenarios().get(0);
+    if (scenario.seedGenes() == null || scenario.pollenGenes() == null) {
+      throw new RegisterRefusal(
+          "of a parent of "
+              + family.text()
+              + " only the taxon is known, and one plant's family may be far from what its taxon"
+              + " throws on the whole; record what the parents carry, or give a ratio");
+    }
     List<Fraction> shares = new ArrayList<>();
     for (String state : trait.states()) {
       Fraction share = Fraction.ZERO;

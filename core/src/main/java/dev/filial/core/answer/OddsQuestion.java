@@ -252,25 +252,40 @@ public final class OddsQuestion {
   private Optional<String> refusal(Side seed, Side pollen) {
     Code style = seed.plant();
     Code grain = pollen.plant();
-    if (style == null
-        || grain == null
-        || view.loci().stream().filter(LocusDeclared::incompatibility).count() != 1) {
+    if (style == null || grain == null) {
       return Optional.empty();
     }
-    for (CompatibilityQuestion.Pair pair :
-        CompatibilityQuestion.of(view).ask(List.of(style, grain)).pairs()) {
-      if (pair.seed().equals(style)
-          && pair.pollen().equals(grain)
-          && pair.verdict() == Compatibility.Verdict.NONE) {
-        return Optional.of(
-            "By their S alleles "
-                + style.text()
-                + " refuses all pollen of "
-                + grain.text()
-                + ", save what leaks: hardly any seed will set.");
-      }
+    return pair(style, grain)
+        .filter(pair -> pair.verdict() == Compatibility.Verdict.NONE)
+        .map(
+            pair ->
+                "By their S alleles "
+                    + style.text()
+                    + " refuses all pollen of "
+                    + grain.text()
+                    + ", save what leaks: hardly any seed will set.");
+  }
+
+  /** The share of the pollen that comes through, if the S alleles of both plants are known. */
+  Optional<Fraction> through(Code seed, Code pollen) {
+    return pair(seed, pollen).map(CompatibilityQuestion.Pair::leaking);
+  }
+
+  private Optional<CompatibilityQuestion.Pair> pair(Code seed, Code pollen) {
+    if (view.loci().stream().filter(LocusDeclared::incompatibility).count() != 1
+        || seed.isGroup()
+        || pollen.isGroup()) {
+      return Optional.empty();
     }
-    return Optional.empty();
+    return CompatibilityQuestion.of(view).ask(List.of(seed, pollen)).pairs().stream()
+        .filter(pair -> pair.seed().equals(seed) && pair.pollen().equals(pollen))
+        .filter(pair -> pair.leaking() != null)
+        .findFirst();
+  }
+
+  /** Whether later generations are asked about. */
+  boolean isLater() {
+    return selfings > 0;
   }
 
   /** What comes of seed without fertilisation: the plant again. */
@@ -301,7 +316,10 @@ public final class OddsQuestion {
                         asked -> {
                           Wish wish = wish(genes, asked);
                           return whatItTakes(
-                              words(genes, wish, asked), wish.chanceOf(known.genotype()), asked);
+                              words(genes, wish, asked),
+                              wish.chanceOf(known.genotype()),
+                              Fraction.ONE,
+                              asked);
                         })
                     .orElse(null),
                 null)),
@@ -318,6 +336,11 @@ public final class OddsQuestion {
               + " known; ask without a wanted seedling, or give its genes (--seed-genes,"
               + " --pollen-genes)");
     }
+    if (selfings > 0 && wanted.isPresent() && !wanted.get().rates().isEmpty()) {
+      throw new RegisterRefusal(
+          "after further selfings seed germinates in every generation, which one rate does not"
+              + " cover; leave the rates out");
+    }
     Cross cross = cross(genes, pair);
     Odds odds = selfings == 0 ? cross.odds(genes.models()) : later(genes, cross);
     return new Scenario(
@@ -325,10 +348,12 @@ public final class OddsQuestion {
         text(pair.seed()),
         text(pair.pollen()),
         odds.classes(),
-        odds.ratio().orElse(null),
+        text(pair.seed()) == null || text(pair.pollen()) == null
+            ? null // a share of the taxon's families is no ratio of one
+            : odds.ratio().orElse(null),
         odds.lost(),
         odds.exact(),
-        wanted.map(wish -> hope(genes, cross, wish)).orElse(null),
+        wanted.map(wish -> hope(genes, cross, wish, Fraction.ONE.minus(odds.lost()))).orElse(null),
         grid ? Checkerboard.of(cross, genes.models()) : null);
   }
 
@@ -382,11 +407,11 @@ public final class OddsQuestion {
         genes.genome().isExact());
   }
 
-  private Hope hope(GenesInPlay genes, Cross cross, Wanted asked) {
+  private Hope hope(GenesInPlay genes, Cross cross, Wanted asked, Fraction living) {
     Wish wish = wish(genes, asked);
     Fraction chance =
         selfings == 0 ? cross.chance(wish) : line(genes, cross).chance(selfings, wish);
-    return whatItTakes(words(genes, wish, asked), chance, asked);
+    return whatItTakes(words(genes, wish, asked), chance, living, asked);
   }
 
   /** Of one trait the state says enough. */
@@ -428,16 +453,17 @@ public final class OddsQuestion {
    * What it takes to have so many of a wanted type.
    *
    * @param what it, in words
-   * @param chance how likely a seedling is such a one, 0 to 1
+   * @param chance how likely a seedling that can be looked at is such a one, 0 to 1
+   * @param seen the share of seedlings that live to be looked at and are reckoned with, above 0
    * @param asked how many, how surely and through which rates
    * @throws IllegalArgumentException if a number lies outside its range, or more seeds would be
    *     needed than can be reckoned with
    */
-  public static Hope whatItTakes(String what, Fraction chance, Wanted asked) {
+  public static Hope whatItTakes(String what, Fraction chance, Fraction seen, Wanted asked) {
     if (chance.isZero()) {
       return new Hope(what, chance, asked.atLeast(), asked.certainty(), null, null, asked.rates());
     }
-    SeedsToSow sowing = SeedsToSow.of(chance.toDouble());
+    SeedsToSow sowing = SeedsToSow.of(chance.times(seen).toDouble());
     int seedlings = sowing.seeds(asked.atLeast(), asked.certainty());
     Integer seeds = null;
     if (!asked.rates().isEmpty()) {

@@ -66,8 +66,10 @@ record Parents(
     List<Choice> seeds = reader.choices(seed, "seed");
     List<Choice> pollens = reader.choices(pollen, "pollen");
     boolean selfing = isSelfing(known, seed, pollen);
-    if (selfing && seeds.get(0).parent() instanceof Parent.OfTaxon) {
-      // Egg and pollen of one plant are no two draws from its taxon.
+    if (seeds.get(0).parent() instanceof Parent.OfTaxon
+        && pollens.get(0).parent() instanceof Parent.OfTaxon
+        && (selfing || known.areKin(Reader.required(seed), Reader.required(pollen)))) {
+      // Egg and pollen of one plant, or of sibs, are no two draws from their taxon.
       throw new RegisterRefusal(reader.unknown(Reader.required(seed), "seed"));
     }
     List<Pair> pairs = new ArrayList<>();
@@ -155,8 +157,8 @@ record Parents(
         return of(single.get(), side, plant);
       }
       Optional<String> taxon = known.pureTaxon(plant);
-      if (taxon.isPresent() && side.meiosis() == null) {
-        Optional<Parent> some = ofTaxon(taxon.get(), possible);
+      if (taxon.isPresent() && side.meiosis() == null && !known.isAnythingKnownOf(plant)) {
+        Optional<Parent> some = ofTaxon(taxon.get());
         if (some.isPresent()) {
           notes.add(
               "Which alleles "
@@ -215,8 +217,8 @@ record Parents(
           + "-genes ALLELES)";
     }
 
-    /** A plant of the taxon nobody has seen anything of; empty once something is known of it. */
-    private Optional<Parent> ofTaxon(String taxon, PossibleGenotypes possible) {
+    /** Some plant of the taxon; empty if its profile says nothing of a gene that is asked about. */
+    private Optional<Parent> ofTaxon(String taxon) {
       Optional<ProfileStated> profile = PlantGenes.profile(view, taxon);
       Map<String, Map<String, Fraction>> frequencies = new HashMap<>();
       for (Locus locus : genome.loci()) {
@@ -227,11 +229,7 @@ record Parents(
         }
         frequencies.put(locus.name(), its);
       }
-      PossibleGenotypes unseen =
-          PossibleGenotypes.madeOf(genome, 2, PlantGenes.allelesOf(frequencies));
-      return unseen.texts(Integer.MAX_VALUE).equals(possible.texts(Integer.MAX_VALUE))
-          ? Optional.of(new Parent.OfTaxon(frequencies))
-          : Optional.empty();
+      return Optional.of(new Parent.OfTaxon(frequencies));
     }
 
     private List<Choice> of(Genotype genotype, Side side, @Nullable Code plant) {
@@ -249,6 +247,14 @@ record Parents(
         return ofTetraploid(genotype, plant);
       }
       return List.of(new Choice(null, Parent.of(genotype)));
+    }
+
+    /** Of a doubled diploid each subgenome has one set twice. */
+    private List<Genotype> arrangements(Genotype genotype, @Nullable Code plant) {
+      List<Genotype> all = genotype.disomicArrangements();
+      return plant == null || !known.isDoubled(plant)
+          ? all
+          : all.stream().filter(Genotype::pairsAlike).toList();
     }
 
     private List<Choice> ofTetraploid(Genotype genotype, @Nullable Code plant) {
@@ -269,7 +275,7 @@ record Parents(
                 Parent.of(genotype, Meiosis.tetrasomic(alpha))));
       }
       if (pairing != Pairing.TETRASOMIC) {
-        List<Genotype> arrangements = genotype.disomicArrangements();
+        List<Genotype> arrangements = arrangements(genotype, plant);
         for (Genotype arranged : arrangements) {
           boolean assumed = pairing == null || arrangements.size() > 1;
           choices.add(

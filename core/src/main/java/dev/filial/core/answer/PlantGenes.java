@@ -18,7 +18,6 @@ import dev.filial.core.register.GenotypeStated;
 import dev.filial.core.register.Item;
 import dev.filial.core.register.Observed;
 import dev.filial.core.register.ProfileStated;
-import dev.filial.core.register.Propagated;
 import dev.filial.core.register.RegisterRefusal;
 import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.Statement;
@@ -71,6 +70,32 @@ final class PlantGenes {
     return genes;
   }
 
+  /** Whether two unknown plants are seedlings of one packet or plants of one cultivar. */
+  boolean areKin(Code one, Code other) {
+    Pedigree pedigree = behind.pedigree();
+    Founder first = pedigree.founder(pedigree.genet(pedigree.indexOf(one.text())));
+    Founder second = pedigree.founder(pedigree.genet(pedigree.indexOf(other.text())));
+    boolean packet = one.whole().equals(other.whole());
+    return packet
+        || (first != null
+            && second != null
+            && first.cultivar() != null
+            && first.cultivar().equals(second.cultivar()));
+  }
+
+  /** Whether the plant is a diploid whose chromosomes were doubled, or an offset of one. */
+  boolean isDoubled(Code plant) {
+    Pedigree pedigree = behind.pedigree();
+    int index = pedigree.indexOf(plant.text());
+    while (pedigree.isRamet(index)) {
+      if (pedigree.isDoubled(index)) {
+        return true;
+      }
+      index = pedigree.rametOf(index);
+    }
+    return false;
+  }
+
   /** Whether two plants that were asked for are one genotype: the same plant, or offsets of one. */
   boolean areOne(Code one, Code other) {
     Pedigree pedigree = behind.pedigree();
@@ -91,7 +116,7 @@ final class PlantGenes {
       index = pedigree.rametOf(index);
     }
     Founder founder = pedigree.founder(index);
-    return founder == null || founder.ploidy() != 2 || !isOneTaxon(founder)
+    return founder == null || isSport(plant) || founder.ploidy() != 2 || !isOneTaxon(founder)
         ? Optional.empty()
         : Optional.of(founder.makeup().shares().keySet().iterator().next());
   }
@@ -108,19 +133,30 @@ final class PlantGenes {
     return founder.makeup().shares().size() == 1 && founder.makeup().unknownShare().isZero();
   }
 
-  /** The frequencies of the alleles in a taxon, or in the taxon it counts into. */
+  /**
+   * The frequencies of the alleles in a taxon; of genes it says nothing of, those it counts into.
+   */
   static Optional<ProfileStated> profile(RegisterView view, String taxon) {
     Set<String> seen = new HashSet<>();
+    Map<String, Map<String, Fraction>> frequencies = new HashMap<>();
+    ProfileStated.Pairing pairing = null;
+    Fraction doubleReduction = null;
     String name = taxon;
     while (name != null && seen.add(name)) {
-      Optional<ProfileStated> found = view.profile(name);
-      if (found.isPresent()) {
-        return found;
+      ProfileStated found = view.profile(name).orElse(null);
+      if (found != null) {
+        found.frequencies().forEach(frequencies::putIfAbsent);
+        if (pairing == null) {
+          pairing = found.pairing();
+          doubleReduction = found.doubleReduction();
+        }
       }
       TaxonDeclared declared = view.accepted(name).declared();
       name = declared == null ? null : declared.within();
     }
-    return Optional.empty();
+    return frequencies.isEmpty() && pairing == null
+        ? Optional.empty()
+        : Optional.of(new ProfileStated(taxon, frequencies, pairing, doubleReduction, null));
   }
 
   private PossibleGenotypes anything(int ploidy) {
@@ -186,13 +222,6 @@ final class PlantGenes {
     return found;
   }
 
-  /** The alleles that are found at all, by locus. */
-  static Map<String, Set<String>> allelesOf(Map<String, Map<String, Fraction>> frequencies) {
-    Map<String, Set<String>> alleles = new HashMap<>();
-    frequencies.forEach((locus, its) -> alleles.put(locus, present(its)));
-    return alleles;
-  }
-
   private static Set<String> present(Map<String, Fraction> frequencies) {
     Set<String> present = new HashSet<>();
     frequencies.forEach(
@@ -204,46 +233,112 @@ final class PlantGenes {
     return present;
   }
 
-  /** What is left of it after what was stated of the plant and what it showed. */
+  /** What is left of it after what was stated of the plant and its offsets and what they showed. */
   private PossibleGenotypes asSeen(String name, PossibleGenotypes born) {
     Optional<Item> item = behind.item(name);
     if (item.isEmpty() || !item.get().kind().isPlant()) {
       return born;
     }
-    Code code = item.get().code();
     PossibleGenotypes left = sportOrBorn(item.get(), born);
     List<String> said = new ArrayList<>();
-    for (long entry : view.entriesOn(Subject.of(code))) {
-      Statement statement = view.effective(entry).orElseThrow();
-      PossibleGenotypes before = left;
-      if (statement instanceof GenotypeStated stated) {
-        left = stated(left, stated);
-        if (genome.loci().stream().anyMatch(locus -> stated.loci().contains(locus.name()))) {
-          said.add("entry " + entry + " gives it " + stated.genotype());
-        }
-      } else if (statement instanceof Observed seen) {
-        for (TraitModel model : models) {
-          if (Subject.trait(model.trait()).equals(Subject.trait(seen.trait()))) {
-            left = left.showing(model, seen.value());
-            said.add("entry " + entry + " says it showed " + seen.trait() + " " + seen.value());
-          }
-        }
+    for (Code code : alike(item.get().code())) {
+      left = asStated(code, born, asShown(code, left, said), said);
+    }
+    return left;
+  }
+
+  /** The plants that say something of this one: those of its clone, unless one is a sport. */
+  private List<Code> alike(Code plant) {
+    List<Code> alike = new ArrayList<>();
+    for (Code other : isSport(plant) ? Set.of(plant) : Clone.of(view, plant)) {
+      if (other.equals(plant) || !isSport(other)) {
+        alike.add(other);
       }
-      if (left.isEmpty() && !before.isEmpty()) {
-        throw new RegisterRefusal(
-            "what is recorded of "
-                + code.text()
-                + " cannot all be true: "
-                + String.join(", ", said)
-                + (said.size() > 1
-                    ? ""
-                    : ", but by its parents and taxa it can only be " + can(born))
-                + ". Amend or strike what is wrong of these; if nothing is, a tag was swapped, the"
-                + " pollen was another's, or the model is wrong",
-            List.of(entry));
+    }
+    return alike;
+  }
+
+  private boolean isSport(Code plant) {
+    return models.stream().anyMatch(model -> Clone.isSport(view, plant, model.trait()));
+  }
+
+  /** By what was seen last of each trait: an early look may have been too early. */
+  private PossibleGenotypes asShown(Code code, PossibleGenotypes before, List<String> said) {
+    PossibleGenotypes left = before;
+    for (TraitModel model : models) {
+      Optional<String> state = LastSeen.of(view, model.trait()).value(code);
+      if (state.isPresent()) {
+        left = left.showing(model, state.get());
+        said.add(code.text() + " showed " + model.trait() + " " + state.get());
+        requireSome(code, before, left, said, before);
       }
     }
     return left;
+  }
+
+  private PossibleGenotypes asStated(
+      Code code, PossibleGenotypes born, PossibleGenotypes before, List<String> said) {
+    PossibleGenotypes left = before;
+    for (long entry : view.entriesOn(Subject.of(code))) {
+      if (view.effective(entry).orElseThrow() instanceof GenotypeStated stated
+          && genome.loci().stream().anyMatch(locus -> stated.loci().contains(locus.name()))) {
+        left = stated(left, stated);
+        said.add("entry " + entry + " gives it " + stated.genotype());
+        requireSome(code, before, left, said, born);
+      }
+    }
+    return left;
+  }
+
+  private static void requireSome(
+      Code code,
+      PossibleGenotypes before,
+      PossibleGenotypes left,
+      List<String> said,
+      PossibleGenotypes born) {
+    if (left.isEmpty() && !before.isEmpty()) {
+      throw new RegisterRefusal(
+          "what is recorded of "
+              + code.text()
+              + " cannot all be true: "
+              + String.join(", ", said)
+              + (said.size() > 1 ? "" : ", but by its parents and taxa it can only be " + can(born))
+              + ". Amend or strike what is wrong of these; if nothing is, a tag was swapped, the"
+              + " pollen was another's, or the model is wrong");
+    }
+  }
+
+  /**
+   * Whether anything was seen or stated of a plant, its offsets or the families they bore or sired,
+   * that bears on these genes: then the frequencies of its taxon no longer hold for it.
+   */
+  boolean isAnythingKnownOf(Code plant) {
+    Set<Code> clone = Clone.of(view, plant);
+    for (Code code : clone) {
+      for (long entry : view.entriesOn(Subject.of(code))) {
+        Statement statement = view.effective(entry).orElseThrow();
+        if (statement instanceof GenotypeStated stated
+            && genome.loci().stream().anyMatch(locus -> stated.loci().contains(locus.name()))) {
+          return true;
+        }
+        if (statement instanceof Observed seen
+            && models.stream()
+                .anyMatch(model -> LastSeen.of(view, model.trait()).isOf(seen.trait()))) {
+          return true;
+        }
+      }
+    }
+    for (Code family : Offspring.of(view, clone)) {
+      Optional<Item> item = view.item(family).filter(found -> found.kind().isFamily());
+      for (TraitModel model : models) {
+        if (item.isPresent()
+            && FamilyCounts.find(view, family, FitQuestion.declared(view, model.trait()))
+                .isPresent()) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   private static String can(PossibleGenotypes born) {
@@ -253,16 +348,7 @@ final class PlantGenes {
 
   /** A sport is not the genotype of its source in the trait it is a sport for. */
   private PossibleGenotypes sportOrBorn(Item item, PossibleGenotypes born) {
-    if (view.effective(item.entry()).orElse(null) instanceof Propagated ramet) {
-      for (TraitModel model : models) {
-        for (String sport : ramet.sportFor()) {
-          if (Subject.trait(sport).equals(Subject.trait(model.trait()))) {
-            return anything(born.ploidy());
-          }
-        }
-      }
-    }
-    return born;
+    return isSport(item.code()) ? anything(born.ploidy()) : born;
   }
 
   private PossibleGenotypes stated(PossibleGenotypes left, GenotypeStated stated) {

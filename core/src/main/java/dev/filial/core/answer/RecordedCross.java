@@ -5,6 +5,7 @@ import dev.filial.core.answer.OddsQuestion.Hope;
 import dev.filial.core.answer.OddsQuestion.Scenario;
 import dev.filial.core.answer.OddsQuestion.Side;
 import dev.filial.core.heredity.Odds;
+import dev.filial.core.name.Code;
 import dev.filial.core.number.Fraction;
 import dev.filial.core.pedigree.Route;
 import dev.filial.core.register.Descent;
@@ -13,6 +14,7 @@ import dev.filial.core.register.RegisterRefusal;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** What a recorded cross throws: the ways in which its seed may have come about, mixed. */
@@ -51,20 +53,46 @@ final class RecordedCross {
     if (!reckoned.isOne()) {
       notes.add(
           Fraction.ONE.minus(reckoned).toPercent(1)
-              + " of the seed had unknown pollen and is left out of these odds.");
+              + " of the seed had unknown pollen and is left out of these odds; how many to sow takes"
+              + " none of it for wanted.");
     }
     List<CrossOdds> ways = new ArrayList<>();
     List<Fraction> shares = new ArrayList<>();
     for (Descent descent : known) {
       ways.add(way(family, descent));
-      shares.add(descent.share().dividedBy(reckoned));
+      shares.add(descent.share().dividedBy(reckoned).times(works(descent, known.size(), notes)));
     }
-    if (ways.size() == 1) {
+    if (ways.size() == 1 && (reckoned.isOne() || question.wanted().isEmpty())) {
       return named(ways.get(0), family, notes);
+    }
+    if (question.isLater()) {
+      throw new RegisterRefusal(
+          "the seed of "
+              + family.code().text()
+              + " came about in several ways, and what comes of all of them by further selfing is"
+              + " not reckoned; ask by two parents");
     }
     notes.add(
         "Mixed of the ways in which the seed may have come about: " + text(known, shares) + ".");
-    return named(mixed(ways, shares), family, notes);
+    return named(mixed(ways, shares, reckoned), family, notes);
+  }
+
+  /** Of several pollens the share that a style lets through, where the S alleles are known. */
+  private Fraction works(Descent descent, int ways, List<String> notes) {
+    Code pollen = descent.pollen();
+    if (ways < 2 || descent.form() == Descent.Form.COPY || pollen == null) {
+      return Fraction.ONE;
+    }
+    Optional<Fraction> through = question.through(descent.seed(), pollen);
+    if (through.isPresent() && !through.get().isOne()) {
+      notes.add(
+          "Of the pollen of "
+              + pollen.text()
+              + " only "
+              + through.get().toPercent(1)
+              + " comes through, by its S alleles, and its share is reckoned so.");
+    }
+    return through.orElse(Fraction.ONE);
   }
 
   private CrossOdds way(Item family, Descent descent) {
@@ -89,9 +117,11 @@ final class RecordedCross {
     Descent first = family.descent().get(0);
     return new CrossOdds(
         first.seed().text(),
-        first.route() == Route.SELFING
-            ? first.seed().text()
-            : first.pollen() == null ? odds.pollen() : first.pollen().text(),
+        family.descent().size() > 1
+            ? "pollen of several"
+            : first.route() == Route.SELFING
+                ? first.seed().text()
+                : first.pollen() == null ? odds.pollen() : first.pollen().text(),
         odds.traits(),
         odds.scenarios(),
         odds.method(),
@@ -113,7 +143,7 @@ final class RecordedCross {
     return String.join(", ", parts);
   }
 
-  private CrossOdds mixed(List<CrossOdds> ways, List<Fraction> shares) {
+  private CrossOdds mixed(List<CrossOdds> ways, List<Fraction> shares, Fraction reckoned) {
     List<Odds> odds = new ArrayList<>();
     for (CrossOdds way : ways) {
       if (way.scenarios().size() > 1) {
@@ -131,12 +161,14 @@ final class RecordedCross {
         new Scenario(
             null,
             first.scenarios().get(0).seedGenes(),
-            first.scenarios().get(0).pollenGenes(),
+            ways.stream().allMatch(way -> way.scenarios().get(0).pollenGenes() != null)
+                ? first.scenarios().get(0).pollenGenes()
+                : null,
             all.classes(),
             all.ratio().orElse(null),
             all.lost(),
             all.exact(),
-            hope(ways, shares, odds),
+            hope(ways, shares, odds, reckoned.times(Fraction.ONE.minus(all.lost()))),
             null);
     LinkedHashSet<String> notes = new LinkedHashSet<>();
     ways.forEach(way -> notes.addAll(way.notes()));
@@ -150,7 +182,8 @@ final class RecordedCross {
   }
 
   /** The chance of the wanted among those that live, over all ways. */
-  private @Nullable Hope hope(List<CrossOdds> ways, List<Fraction> shares, List<Odds> odds) {
+  private @Nullable Hope hope(
+      List<CrossOdds> ways, List<Fraction> shares, List<Odds> odds, Fraction seen) {
     if (question.wanted().isEmpty()) {
       return null;
     }
@@ -166,6 +199,6 @@ final class RecordedCross {
         what = one.what();
       }
     }
-    return OddsQuestion.whatItTakes(what, wanted.dividedBy(living), question.wanted().get());
+    return OddsQuestion.whatItTakes(what, wanted.dividedBy(living), seen, question.wanted().get());
   }
 }

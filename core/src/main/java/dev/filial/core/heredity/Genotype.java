@@ -136,6 +136,18 @@ public final class Genotype {
     return one <= other ? Homologs.apart(a, b, c, d) : Homologs.apart(c, d, a, b);
   }
 
+  /** Whether its subgenomes do not pair and each has every chromosome twice, as after doubling. */
+  public boolean pairsAlike() {
+    for (int g = 0; g < homologs.length; g++) {
+      int[] all = Homologs.all(homologs[g]);
+      if (!isCytoplasm(g)
+          && (!Homologs.areApart(homologs[g]) || all[0] != all[1] || all[2] != all[3])) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   long homologs(int group) {
     return homologs[group];
   }

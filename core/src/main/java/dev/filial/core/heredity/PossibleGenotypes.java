@@ -149,8 +149,8 @@ public final class PossibleGenotypes {
         }
         continue;
       }
-      Set<Long> eggs = seed.gametes(group, eggSets);
-      Set<Long> grains = pollen.gametes(group, pollenSets);
+      Set<Long> eggs = seed.gametes(group, eggSets, false);
+      Set<Long> grains = pollen.gametes(group, pollenSets, true);
       if (!eggs.isEmpty() && !grains.isEmpty()) {
         Set<Long> seedlings = new LinkedHashSet<>();
         for (long egg : eggs) {
@@ -167,7 +167,7 @@ public final class PossibleGenotypes {
   }
 
   /** All gametes that can be formed; empty if the group may be anything. */
-  private Set<Long> gametes(int group, int sets) {
+  private Set<Long> gametes(int group, int sets, boolean asPollen) {
     Set<Long> possible = groups.get(group);
     if (possible == null) {
       return Set.of();
@@ -178,7 +178,9 @@ public final class PossibleGenotypes {
       int[] all = Homologs.all(homologs);
       if (all.length == 2 && sets == 1) {
         gametes.addAll(
-            Gametes.selfing(genome, group, homologs, 2, Meiosis.REDUCED, false).masses().keySet());
+            Gametes.selfing(genome, group, homologs, 2, Meiosis.REDUCED, asPollen)
+                .masses()
+                .keySet());
       } else if (Homologs.areApart(homologs) && sets == 2) {
         for (int i = 0; i < 2; i++) {
           for (int j = 2; j < 4; j++) {
