@@ -25,6 +25,9 @@ record FitTold(FitAnswer answer, boolean telling) implements Answer {
 
   private static final double REFUTED = 0.001;
 
+  /** Fewer seedlings fit nearly every ratio. */
+  private static final long FEW = 10;
+
   @Override
   public Object json() {
     return answer;
@@ -99,7 +102,8 @@ record FitTold(FitAnswer answer, boolean telling) implements Answer {
           + expected(family)
           + ". Families that fit no better come up "
           + often
-          + " by chance alone.";
+          + " by chance alone."
+          + (seedlings(family) < FEW ? " So few can tell little." : "");
     }
     return (fit.p() >= REFUTED ? "the counts fit " : "the counts do not fit ")
         + expected(family)
@@ -107,6 +111,10 @@ record FitTold(FitAnswer answer, boolean telling) implements Answer {
         + ". If it were true, so uneven a family would come up "
         + often
         + ".";
+  }
+
+  private static long seedlings(Family family) {
+    return family.rows().stream().mapToLong(Row::count).sum();
   }
 
   private static String often(double p) {
@@ -134,9 +142,10 @@ record FitTold(FitAnswer answer, boolean telling) implements Answer {
             + "), and the families "
             + (together.heterogeneityP() >= DOUBTFUL
                 ? "differ no more than by chance"
-                : "differ more than by chance: they are not all of one kind")
+                : "seem to differ more than by chance")
             + " (p "
             + ChanceWords.p(together.heterogeneityP())
+            + (together.rough() ? ", a rough one, since some families are small" : "")
             + ").");
     if (telling) {
       screen.field("method", "pooled " + method(pooled));
@@ -179,7 +188,7 @@ record FitTold(FitAnswer answer, boolean telling) implements Answer {
     for (FittedModel model : answer.comparison()) {
       List<Object> cells = new ArrayList<>();
       cells.add(model.name());
-      cells.add(ChanceWords.number(model.weight()));
+      cells.add(model.weight() < 0.005 ? "<0.01" : ChanceWords.number(model.weight()));
       cells.add(model.fit().map(fit -> ChanceWords.p(fit.p())).orElse(""));
       if (doubts) {
         cells.add(model.impossible().orElse(""));

@@ -107,16 +107,21 @@ public final class LinkageCommand implements BenchCommand {
     @Override
     public void show(Screen screen) {
       double recombined = linkage.recombination();
+      double likelier = Math.pow(10, linkage.lod());
       screen.say(
-          linkage.lod() >= SHOWN
-              ? "The two are linked: "
-                  + ChanceWords.number(recombined * 100)
-                  + " % of the gametes are recombined."
-              : "Linkage is not shown by these counts: they are only "
-                  + ChanceWords.number(Math.pow(10, linkage.lod()))
-                  + " times likelier with "
-                  + ChanceWords.number(recombined * 100)
-                  + " % recombination than without linkage.");
+          !doubts.isEmpty()
+              ? "These counts do not go with such a family; what follows is not to be relied on."
+              : linkage.lod() >= SHOWN
+                  ? "The two are linked: "
+                      + ChanceWords.number(recombined * 100)
+                      + " % of the gametes are recombined."
+                  : likelier < 1.05
+                      ? "Linkage is not shown: the counts are no likelier with it than without."
+                      : "Linkage is not shown by these counts: they are only "
+                          + ChanceWords.number(likelier)
+                          + " times likelier with "
+                          + ChanceWords.number(recombined * 100)
+                          + " % recombination than without linkage.");
       screen.field(
           "recombination",
           fixed(recombined)
@@ -133,7 +138,7 @@ public final class LinkageCommand implements BenchCommand {
             "note", picked + " seedlings that were picked for one of the traits left out.");
       }
       doubts.forEach(doubt -> screen.field("note", doubt));
-      if (linkage.lod() >= SHOWN && doubts.isEmpty()) {
+      if (linkage.lod() >= SHOWN && doubts.isEmpty() && recombined > 0) {
         screen.next("filial gene NAME ALLELES --next-to GENE --recombination " + fixed(recombined));
       }
     }

@@ -83,11 +83,14 @@ public final class OddsCommand implements BenchCommand {
         words.option(
             "--selfings",
             "NUMBER",
-            "Ask of the seedlings after so many further selfings, one seedling kept of each.",
+            "Ask of the seedlings after so many further selfings, one seedling looked at of each"
+                + " plant.",
             Reading.WHOLE_NUMBER);
     keeping =
         words.flag(
-            "--keep-wanted", "Before each selfing keep only seedlings that show what is wanted.");
+            "--keep-wanted",
+            "Before each selfing keep only seedlings that show what is wanted; a line whose one"
+                + " seedling does not ends.");
     egg =
         words.option(
             "--eggs-form",

@@ -101,6 +101,7 @@ public record FamilyCounts(
         return item.kind().isFamily() ? ofNumbered(item) : Optional.empty();
       }
       notes.addAll(all.notes());
+      noteWhatMayMislead(item, tallies);
       Map<String, Long> counts = zeros();
       List<String> from = new ArrayList<>();
       tallies.forEach(
@@ -124,6 +125,47 @@ public record FamilyCounts(
           .map(Sown.class::cast)
           .filter(sown -> sown.sowing().equals(sowing))
           .ifPresent(sown -> sown.groups().forEach(filled -> pots.add(filled.group())));
+    }
+
+    private void noteWhatMayMislead(Item item, Map<Code, Tallied> tallies) {
+      tallies.forEach(
+          (pot, tally) -> {
+            if (!tally.counts().keySet().containsAll(trait.states())) {
+              notes.add(
+                  "The tally of "
+                      + pot.text()
+                      + " does not name every state of "
+                      + trait.trait()
+                      + "; those it leaves out are taken for none.");
+            }
+          });
+      long picked = 0;
+      long alone = 0;
+      for (Code code : item.kind().isFamily() ? view.codesUnder(item.code()) : List.<Code>of()) {
+        Optional<Item> seedling = code.isSeedling() ? view.item(code) : Optional.empty();
+        if (seedling.isPresent() && seen.isPicked(seedling.get())) {
+          picked++;
+        } else if (seedling.isPresent() && seen.value(code).isPresent()) {
+          alone++;
+        }
+      }
+      if (picked > 0) {
+        notes.add(
+            picked
+                + (picked == 1 ? " seedling was" : " seedlings were")
+                + " picked for "
+                + trait.trait()
+                + "; if that was before the tally, and it counts only those left, the shares are"
+                + " off.");
+      }
+      if (alone > 0) {
+        notes.add(
+            alone
+                + (alone == 1 ? " seedling was" : " seedlings were")
+                + " seen one by one and "
+                + (alone == 1 ? "is" : "are")
+                + " not added, since a tally counts all of its pot.");
+      }
     }
 
     private Map<String, Long> zeros() {

@@ -319,7 +319,7 @@ public final class ForecastQuestion {
     families.forEach(
         family ->
             points.add(new MidParent.Family(family.midParent(), family.mean(), family.size())));
-    MidParent regression = MidParent.bySize(points);
+    MidParent regression = MidParent.of(points);
     return new OfMeasure(
         List.copyOf(families),
         regression.line(),

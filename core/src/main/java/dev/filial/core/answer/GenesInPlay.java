@@ -25,10 +25,15 @@ import java.util.Set;
  * @param genome the genes
  * @param models the models of the traits asked about, in their order
  * @param losses models nobody asked about by which seedlings die
+ * @param uneven genes on the same chromosomes that are handed on unevenly and were left out
  * @param refusing the name of the S locus that belongs in it but was left out, if one was
  */
 record GenesInPlay(
-    Genome genome, List<TraitModel> models, List<TraitModel> losses, Optional<String> refusing) {
+    Genome genome,
+    List<TraitModel> models,
+    List<TraitModel> losses,
+    List<String> uneven,
+    Optional<String> refusing) {
 
   /**
    * For these traits.
@@ -68,10 +73,18 @@ record GenesInPlay(
         }
       }
     }
+    Set<String> all = near(declared, loci);
+    List<String> uneven =
+        declared.stream()
+            .filter(locus -> !locus.eggs().isEmpty() || !locus.pollen().isEmpty())
+            .map(LocusDeclared::locus)
+            .filter(locus -> all.contains(locus) && !loci.contains(locus))
+            .toList();
     return new GenesInPlay(
         DeclaredGenome.of(view, List.copyOf(loci), function),
         List.copyOf(models),
         List.copyOf(losses),
+        uneven,
         refusing);
   }
 

@@ -223,6 +223,13 @@ public final class OddsQuestion {
               + " lies on the same chromosome, but it is not known of both parents which S alleles"
               + " lie with which of the others: if part of the pollen is refused, the odds shift.");
     }
+    for (String uneven : genes.uneven()) {
+      notes.add(
+          "The gene "
+              + uneven
+              + " lies on the same chromosome and is handed on unevenly, which shifts these odds; it"
+              + " is not reckoned with. Ask for a trait that goes by it too.");
+    }
     refusal(seed, pollen).ifPresent(notes::add);
     List<Scenario> scenarios = new ArrayList<>();
     for (Parents.Pair pair : parents.pairs()) {
@@ -523,8 +530,10 @@ public final class OddsQuestion {
     if (!genes.genome().isExact()) {
       method.add(
           "Map distances were turned into recombination by "
-              + (function == MapFunction.HALDANE ? "Haldane" : "Kosambi")
-              + "'s function.");
+              + (function == MapFunction.HALDANE
+                  ? "Haldane's function."
+                  : "Kosambi's function between neighbours, and without interference over more than"
+                      + " one gap."));
     }
     if (selfings > 0) {
       method.add(

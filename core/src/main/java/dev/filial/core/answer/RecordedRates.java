@@ -12,9 +12,9 @@ import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.Sown;
 import dev.filial.core.register.Statement;
 import dev.filial.core.register.Subject;
+import dev.filial.core.trial.LikeCrosses;
 import dev.filial.core.trial.Proportion;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -46,12 +46,16 @@ public final class RecordedRates {
    */
   public record Rates(Optional<SeedRate> germination, Optional<SeedRate> survival) {}
 
+  /** Seed counted earlier than this after sowing is still coming up. Common practice, no source. */
+  private static final int DAYS_TO_COME_UP = 14;
+
+  /** Sowings that differ so much come up by chance once in twenty times. */
+  private static final double DOUBTFUL = 0.05;
+
+  /** Of each sowing how many did and how many did not. */
   private static final class Sums {
-    private final Set<String> sowings = new LinkedHashSet<>();
-    private long sown;
-    private long germinated;
-    private long cameUp;
-    private long alive;
+    private final List<long[]> germinated = new ArrayList<>();
+    private final List<long[]> alive = new ArrayList<>();
   }
 
   /** Of the sowings of one cross or packet. */
@@ -83,23 +87,49 @@ public final class RecordedRates {
           .map(Sown.class::cast)
           .ifPresent(sown -> add(sums, sown));
     }
-    String counted =
-        from + (sums.sowings.size() > 1 ? ", " + sums.sowings.size() + " of them" : "");
     return new Rates(
-        rate("germination", sums.germinated, sums.sown, counted),
-        rate("survival", sums.alive, sums.cameUp, counted));
+        rate("germination", sums.germinated, from), rate("survival", sums.alive, from));
   }
 
-  private static Optional<SeedRate> rate(String what, long some, long all, String from) {
-    return all < 1 || some > all || all > Integer.MAX_VALUE
-        ? Optional.empty()
-        : Optional.of(SeedRate.counted(what, new Proportion((int) some, (int) all), from));
+  /**
+   * All sowings together. Where they differ more than by chance they count for fewer than were
+   * counted: by as much as they differ (overdispersion, McCullagh and Nelder, Generalized Linear
+   * Models, from memory), since the next may differ as much.
+   */
+  private static Optional<SeedRate> rate(String what, List<long[]> sowings, String from) {
+    long some = 0;
+    long all = 0;
+    for (long[] one : sowings) {
+      some += one[0];
+      all += one[0] + one[1];
+    }
+    if (all < 1 || all > Integer.MAX_VALUE) {
+      return Optional.empty();
+    }
+    String counted = from + (sowings.size() > 1 ? ", " + sowings.size() + " of them" : "");
+    double spread =
+        sowings.size() < 2
+            ? 1
+            : LikeCrosses.of(sowings)
+                .differences()
+                .filter(differences -> differences.p() < DOUBTFUL)
+                .map(LikeCrosses.Differences::overdispersion)
+                .orElse(1.0);
+    if (spread > 1) {
+      long fewer = Math.max(2, Math.round(all / spread));
+      some = Math.round((double) some / all * fewer);
+      counted += ", which differ and so count as " + fewer + " and not as " + all;
+      all = fewer;
+    }
+    return Optional.of(SeedRate.counted(what, new Proportion((int) some, (int) all), counted));
   }
 
   private void add(Sums sums, Sown sown) {
     List<Code> pots = new ArrayList<>();
     sown.groups().forEach(filled -> pots.add(filled.group()));
-    OptionalLong germinated = sum(sown.sowing(), pots, true);
+    long earliest =
+        sown.date() == null ? Long.MIN_VALUE : sown.date().latest().toEpochDay() + DAYS_TO_COME_UP;
+    OptionalLong germinated = sum(sown.sowing(), pots, true, earliest);
     if (germinated.isEmpty() || !sown.seeds().isExact()) {
       return;
     }
@@ -107,16 +137,17 @@ public final class RecordedRates {
     if (germinated.getAsLong() > seeds) {
       return; // two seedlings out of some seeds, or a wrong count: no share of the seeds
     }
-    sums.sowings.add(sown.sowing().text());
-    sums.sown += seeds;
-    sums.germinated += germinated.getAsLong();
-    OptionalLong alive = sum(sown.sowing(), pots, false);
+    if (seeds > 0) {
+      sums.germinated.add(new long[] {germinated.getAsLong(), seeds - germinated.getAsLong()});
+    }
+    OptionalLong alive = sum(sown.sowing(), pots, false, earliest);
     pots.add(sown.sowing());
     if (alive.isPresent()
         && alive.getAsLong() <= germinated.getAsLong()
         && pots.stream().noneMatch(this::isTakenFrom)) {
-      sums.cameUp += germinated.getAsLong();
-      sums.alive += alive.getAsLong();
+      if (germinated.getAsLong() > 0) {
+        sums.alive.add(new long[] {alive.getAsLong(), germinated.getAsLong() - alive.getAsLong()});
+      }
     }
   }
 
@@ -136,14 +167,14 @@ public final class RecordedRates {
   }
 
   /** What was counted last of the sowing as a whole, else of all its pots together. */
-  private OptionalLong sum(Code sowing, List<Code> pots, boolean germinated) {
-    OptionalLong whole = last(sowing, germinated);
+  private OptionalLong sum(Code sowing, List<Code> pots, boolean germinated, long earliest) {
+    OptionalLong whole = last(sowing, germinated, earliest);
     if (whole.isPresent() || pots.isEmpty()) {
       return whole;
     }
     long sum = 0;
     for (Code pot : pots) {
-      OptionalLong one = last(pot, germinated);
+      OptionalLong one = last(pot, germinated, earliest);
       if (one.isEmpty()) {
         return one;
       }
@@ -152,7 +183,7 @@ public final class RecordedRates {
     return OptionalLong.of(sum);
   }
 
-  private OptionalLong last(Code pot, boolean germinated) {
+  private OptionalLong last(Code pot, boolean germinated, long earliest) {
     OptionalLong last = OptionalLong.empty();
     long latest = Long.MIN_VALUE;
     for (long entry : view.entriesOn(Subject.of(pot))) {
@@ -161,7 +192,8 @@ public final class RecordedRates {
         long day = counted.date() == null ? latest : counted.date().latest().toEpochDay();
         for (Counted.Reading reading : counted.readings()) {
           Count count = germinated ? reading.germinated() : reading.alive();
-          if (reading.code().equals(pot) && count != null && day >= latest) {
+          boolean ripe = counted.date() == null || day >= earliest;
+          if (reading.code().equals(pot) && count != null && day >= latest && ripe) {
             latest = day;
             last = count.isExact() ? count.size() : OptionalLong.empty();
           }

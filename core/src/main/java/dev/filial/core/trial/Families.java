@@ -12,13 +12,15 @@ import java.util.List;
  * measures how much the families differ (Mather, The Measurement of Linkage in Heredity, from
  * memory).
  *
- * @param pooled the sums of all families against the ratio
+ * @param pooled the sums of all families against the ratio, by the method that suits them
  * @param families each family against the ratio, by chi-square
  * @param total the sum of the families' chi-squares
  * @param totalDegreesOfFreedom its degrees of freedom
  * @param heterogeneity what the families differ by: total less pooled, at least 0
  * @param heterogeneityDegreesOfFreedom its degrees of freedom
  * @param heterogeneityP the chance of families that differ as much if all have one ratio
+ * @param rough whether some family is so small that this chance is only a rough one: fewer than
+ *     five are expected of some class
  */
 public record Families(
     Fit pooled,
@@ -27,7 +29,8 @@ public record Families(
     int totalDegreesOfFreedom,
     double heterogeneity,
     int heterogeneityDegreesOfFreedom,
-    double heterogeneityP) {
+    double heterogeneityP,
+    boolean rough) {
 
   /** Copies the families. */
   public Families {
@@ -57,10 +60,13 @@ public record Families(
         sums[i] = Math.addExact(sums[i], family[i]);
       }
     }
-    Fit pooled = test.test(sums);
+    double pooledChiSquare = test.test(sums).statistic();
+    Fit pooled = GoodnessOfFit.of(ratio).test(sums);
+    boolean rough =
+        families.stream().anyMatch(fit -> fit.expected().stream().anyMatch(one -> one < 5));
     int perFamily = ratio.classes() - 1;
     int degrees = perFamily * (counts.size() - 1);
-    double heterogeneity = Math.max(0, total - pooled.statistic());
+    double heterogeneity = Math.max(0, total - pooledChiSquare);
     return new Families(
         pooled,
         families,
@@ -68,6 +74,7 @@ public record Families(
         perFamily * counts.size(),
         heterogeneity,
         degrees,
-        GoodnessOfFit.upperTail(heterogeneity, degrees));
+        GoodnessOfFit.upperTail(heterogeneity, degrees),
+        rough);
   }
 }

@@ -61,11 +61,29 @@ class RecordedRatesTest {
     Code other = sown(Count.of(15));
     counted(one, "2025-11-01", "18", "17");
     counted(one, "2025-10-20", "5", "5");
-    counted(other, "2025-11-01", "6", "3");
+    counted(other, "2025-11-01", "10", "8");
 
-    assertThat(text(ask().germination())).isEqualTo("24 of 40");
-    assertThat(text(ask().survival())).isEqualTo("20 of 24");
-    assertThat(text(RecordedRates.of(bench.store).ofAll().germination())).isEqualTo("24 of 40");
+    assertThat(text(ask().germination())).isEqualTo("28 of 40");
+    assertThat(text(ask().survival())).isEqualTo("25 of 28");
+    assertThat(text(RecordedRates.of(bench.store).ofAll().germination())).isEqualTo("28 of 40");
+  }
+
+  @Test
+  void sowingsThatDifferCountForFewer() {
+    counted(sown(Count.of(100)), "2025-11-01", "60", "60");
+    counted(sown(Count.of(100)), "2025-11-01", "40", "40");
+
+    // Chi-square 8 on one degree of freedom: each seed counts for an eighth.
+    assertThat(text(ask().germination())).isEqualTo("13 of 25");
+    assertThat(ask().germination().orElseThrow().from())
+        .contains("which differ and so count as 25 and not as 200");
+  }
+
+  @Test
+  void whatWasCountedTooEarlyIsNoRate() {
+    counted(sown(Count.of(50)), "2025-10-03", "1", "1");
+
+    assertThat(text(ask().germination())).isEqualTo("none");
   }
 
   @Test
