@@ -75,7 +75,7 @@ class ExpectVerbsTest {
   void theCrossesOwnSowingsTellItsGerminationWithoutBeingAsked() {
     bench.done("harvest", "26-001", "60", "--date", "2026-03-02");
     bench.done("sow", "26-001", "25", "--date", "2026-03-02");
-    bench.done("count", "26-001 S1", "--up", "18", "--date", "2026-03-03");
+    bench.done("count", "26-001 S1", "--up", "18", "--date", "2026-03-20");
     JsonNode hope =
         bench
             .json("odds", "26-001", "--want", "leaf tips=plain", "--at-least", "3")
