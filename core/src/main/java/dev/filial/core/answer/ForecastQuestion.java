@@ -226,7 +226,9 @@ public final class ForecastQuestion {
         parents.get().forEach(parent -> its.add(kinds.genotype(parent)));
         if (its.equals(plants)) {
           same.add(cross);
-        } else if (!taxa.isEmpty() && kinds.taxa(List.copyOf(parents.get())).equals(taxa)) {
+        } else if (!taxa.isEmpty()
+            && its.size() == plants.size() // a selfing is no outcross within the taxon
+            && kinds.taxa(List.copyOf(parents.get())).equals(taxa)) {
           alike.add(cross);
         }
       }
