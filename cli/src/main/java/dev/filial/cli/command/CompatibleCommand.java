@@ -91,7 +91,7 @@ public final class CompatibleCommand implements BenchCommand {
     private static String sentence(Pair pair) {
       String way = pair.seed().text() + " × " + pair.pollen().text() + ": ";
       if (pair.verdict() == null || pair.working() == null) {
-        return way + "the S alleles of one of them are not known.";
+        return way + "not known; say what they carry, as filial genotype PLANT S1/S2.";
       }
       return way
           + switch (pair.verdict()) {

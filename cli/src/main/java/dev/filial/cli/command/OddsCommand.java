@@ -245,7 +245,8 @@ public final class OddsCommand implements BenchCommand {
     @Nullable Item one = first.get().map(text -> Finding.in(view).one(text)).orElse(null);
     boolean ofCross = one != null && !one.kind().isPlant() && one.kind() != Item.Kind.GROUP;
     @Nullable Code family = ofCross && one != null ? one.code().whole() : null;
-    Optional<Wanted> wish = wanted.in(view, family);
+    // Its own germination is that of one generation, and says nothing of several.
+    Optional<Wanted> wish = wanted.in(view, selfings.get().orElse(0) > 0 ? null : family);
     OddsQuestion question = OddsQuestion.of(view, asked(view));
     if (wish.isPresent()) {
       question = question.wanting(wish.get());

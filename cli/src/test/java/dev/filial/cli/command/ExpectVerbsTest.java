@@ -84,6 +84,8 @@ class ExpectVerbsTest {
     assertThat(hope.at("/rates/0/from").stringValue()).contains("own sowings of 26-001");
     assertThat(bench.done("howmany", "1/4", "--at-least", "3", "--germination", "recorded"))
         .contains("sow 35 seeds");
+    assertThat(bench.done("odds", "26-001", "--want", "leaf tips=plain", "--selfings", "2"))
+        .contains("raise");
   }
 
   @Test

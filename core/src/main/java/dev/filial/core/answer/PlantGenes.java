@@ -13,6 +13,7 @@ import dev.filial.core.number.Fraction;
 import dev.filial.core.pedigree.Descent;
 import dev.filial.core.pedigree.Founder;
 import dev.filial.core.pedigree.Pedigree;
+import dev.filial.core.pedigree.StatedGeneration;
 import dev.filial.core.register.DeclaredGenome;
 import dev.filial.core.register.GenotypeStated;
 import dev.filial.core.register.Item;
@@ -167,7 +168,7 @@ final class PlantGenes {
     Pedigree pedigree = behind.pedigree();
     Founder founder = pedigree.founder(plant);
     if (founder != null) {
-      return PossibleGenotypes.madeOf(genome, founder.ploidy(), alleles(founder));
+      return ofFounder(founder);
     }
     if (pedigree.isRamet(plant)) {
       PossibleGenotypes source = possible[pedigree.rametOf(plant)];
@@ -197,16 +198,28 @@ final class PlantGenes {
     return plant == Pedigree.UNKNOWN ? anything(2 * sets) : possible[plant];
   }
 
-  /** The alleles that are found in the taxa of an acquired plant; all where nothing is known. */
-  private Map<String, Set<String>> alleles(Founder founder) {
-    Map<String, Set<String>> found = new HashMap<>();
-    if (!founder.makeup().unknownShare().isZero()) {
-      return found;
+  private PossibleGenotypes ofFounder(Founder founder) {
+    if (founder.ploidy() == 2
+        && founder.stated().orElse(null) instanceof StatedGeneration.Filial filial
+        && filial.generation() == 1) {
+      // One set of each taxon; which of the two bore it is not stated.
+      PossibleGenotypes one = ofTaxa(2, Set.of(filial.first()));
+      PossibleGenotypes other = ofTaxa(2, Set.of(filial.second()));
+      return PossibleGenotypes.ofSeedlings(one, 1, other, 1)
+          .or(PossibleGenotypes.ofSeedlings(other, 1, one, 1));
     }
+    return founder.makeup().unknownShare().isZero()
+        ? ofTaxa(founder.ploidy(), founder.makeup().shares().keySet())
+        : anything(founder.ploidy());
+  }
+
+  /** Made of the alleles that are found in these taxa; of all where a profile says nothing. */
+  private PossibleGenotypes ofTaxa(int ploidy, Set<String> taxa) {
+    Map<String, Set<String>> found = new HashMap<>();
     for (Locus locus : genome.loci()) {
       Set<String> alleles = new HashSet<>();
       boolean known = true;
-      for (String taxon : founder.makeup().shares().keySet()) {
+      for (String taxon : taxa) {
         Set<String> its =
             profile(view, taxon)
                 .map(profile -> profile.frequencies().get(locus.name()))
@@ -219,7 +232,7 @@ final class PlantGenes {
         found.put(locus.name(), alleles);
       }
     }
-    return found;
+    return PossibleGenotypes.madeOf(genome, ploidy, found);
   }
 
   private static Set<String> present(Map<String, Fraction> frequencies) {

@@ -495,4 +495,14 @@ class OddsQuestionTest {
     assertThat(text(only(question("leaf edge", "wax").ask(plant(alba), plant(alba)))))
         .isEqualTo("1 green bare");
   }
+
+  @Test
+  void aPlantStatedToBeAnF1HasOneAlleleOfEachTaxon() {
+    redEdges();
+    Code bought = bench.plant(InventedBench.hybrid("F1", AGAVOIDES, "1/2", LAUI, "1/2"));
+    Code unstated = bench.plant(InventedBench.hybrid(null, AGAVOIDES, "1/2", LAUI, "1/2"));
+
+    assertThat(text(only(ask(bought, laui)))).isEqualTo("1/2 red, 1/2 green");
+    assertThatThrownBy(() -> ask(unstated, laui)).hasMessageContaining("RR or Rr or rr");
+  }
 }
