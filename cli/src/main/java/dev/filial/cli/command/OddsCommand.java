@@ -191,7 +191,9 @@ public final class OddsCommand implements BenchCommand {
     }
 
     private static String parent(String name, @Nullable String genes) {
-      return genes == null || genes.equals(name) ? name : name + " (" + genes + ")";
+      return genes == null || genes.isEmpty() || genes.equals(name)
+          ? name
+          : name + " (" + genes + ")";
     }
 
     private static String sentence(Scenario scenario) {

@@ -142,7 +142,8 @@ public final class OddsQuestion {
    * @param assuming what is assumed of how tetraploids form their gametes; null if nothing has to
    *     be
    * @param seedGenes what the seed parent carries; null if only its taxon is known
-   * @param pollenGenes what the pollen parent carries; null if only its taxon is known
+   * @param pollenGenes what the pollen parent carries; null if only its taxon is known, empty if
+   *     there are several
    * @param classes what may come up, with its chance
    * @param ratio the same in whole numbers, as 9:3:3:1; null where it has none
    * @param lost the share of seedlings that die before they can be looked at

@@ -49,6 +49,13 @@ final class RecordedCross {
               + family.code().text()
               + " had, so there are no odds to reckon; ask for a forecast from like crosses");
     }
+    if (question.isLater() && family.descent().size() > 1) {
+      throw new RegisterRefusal(
+          "the seed of "
+              + family.code().text()
+              + " came about in several ways, and what comes of all of them by further selfing is"
+              + " not reckoned; ask by two parents");
+    }
     List<String> notes = new ArrayList<>();
     if (!reckoned.isOne()) {
       notes.add(
@@ -64,13 +71,6 @@ final class RecordedCross {
     }
     if (ways.size() == 1 && (reckoned.isOne() || question.wanted().isEmpty())) {
       return named(ways.get(0), family, notes);
-    }
-    if (question.isLater()) {
-      throw new RegisterRefusal(
-          "the seed of "
-              + family.code().text()
-              + " came about in several ways, and what comes of all of them by further selfing is"
-              + " not reckoned; ask by two parents");
     }
     notes.add(
         "Mixed of the ways in which the seed may have come about: " + text(known, shares) + ".");
@@ -161,9 +161,7 @@ final class RecordedCross {
         new Scenario(
             null,
             first.scenarios().get(0).seedGenes(),
-            ways.stream().allMatch(way -> way.scenarios().get(0).pollenGenes() != null)
-                ? first.scenarios().get(0).pollenGenes()
-                : null,
+            ways.stream().allMatch(way -> way.scenarios().get(0).pollenGenes() != null) ? "" : null,
             all.classes(),
             all.ratio().orElse(null),
             all.lost(),
