@@ -35,7 +35,7 @@ record Overview(List<Verb> all) implements Answer {
   public void show(Screen screen) {
     screen.say(
         "Filial keeps the cross register of a grower who hybridises plants by hand, and answers"
-            + " from it what is in a seedling and what goes on the label.");
+            + " from it what is in a seedling, what a cross will throw, and what goes on the label.");
     screen.blank().lead("Usage:", "filial VERB [ARGUMENTS]");
     for (Heading heading : Heading.values()) {
       boolean first = true;
