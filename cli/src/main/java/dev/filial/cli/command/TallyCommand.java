@@ -50,7 +50,12 @@ public final class TallyCommand implements BenchCommand {
             "A pot or a sowing, as \"26-013 P1\"; the cross will do while it has only one.");
     trait = words.argument("TRAIT", "The trait, as it was declared.");
     showings =
-        words.arguments("STATE=COUNT", "A state and how many seedlings showed it.", true, SHOWING);
+        words.arguments(
+            "STATE=COUNT",
+            "A state and how many seedlings showed it; name each state, 0 for none, if you want to"
+                + " know whether the counts fit.",
+            true,
+            SHOWING);
     day = new DayOption(words);
     register = OpenRegister.toWrite(words);
     words

@@ -22,10 +22,16 @@ import java.util.Optional;
  * @param counts how many showed each state of the trait, in the order of its states
  * @param from where that is from, in a grower's words
  * @param counted where they were counted: pots and sowings, or the family itself
+ * @param partly those of them whose tally does not name every state of the trait
  * @param notes what was left out, a sentence each
  */
 public record FamilyCounts(
-    Code code, Map<String, Long> counts, String from, List<Code> counted, List<String> notes) {
+    Code code,
+    Map<String, Long> counts,
+    String from,
+    List<Code> counted,
+    List<Code> partly,
+    List<String> notes) {
 
   /** How many seedlings that is. */
   public long seedlings() {
@@ -101,7 +107,7 @@ public record FamilyCounts(
         return item.kind().isFamily() ? ofNumbered(item) : Optional.empty();
       }
       notes.addAll(all.notes());
-      noteWhatMayMislead(item, tallies);
+      noteWhatMayMislead(item);
       Map<String, Long> counts = zeros();
       List<String> from = new ArrayList<>();
       tallies.forEach(
@@ -115,6 +121,10 @@ public record FamilyCounts(
               counts,
               (from.size() == 1 ? "the tally of " : "the tallies of ") + String.join(", ", from),
               List.copyOf(tallies.keySet()),
+              tallies.entrySet().stream()
+                  .filter(made -> !made.getValue().counts().keySet().containsAll(trait.states()))
+                  .map(Map.Entry::getKey)
+                  .toList(),
               List.copyOf(notes)));
     }
 
@@ -127,18 +137,7 @@ public record FamilyCounts(
           .ifPresent(sown -> sown.groups().forEach(filled -> pots.add(filled.group())));
     }
 
-    private void noteWhatMayMislead(Item item, Map<Code, Tallied> tallies) {
-      tallies.forEach(
-          (pot, tally) -> {
-            if (!tally.counts().keySet().containsAll(trait.states())) {
-              notes.add(
-                  "The tally of "
-                      + pot.text()
-                      + " does not name every state of "
-                      + trait.trait()
-                      + "; those it leaves out are taken for none.");
-            }
-          });
+    private void noteWhatMayMislead(Item item) {
       long picked = 0;
       long alone = 0;
       for (Code code : item.kind().isFamily() ? view.codesUnder(item.code()) : List.<Code>of()) {
@@ -202,6 +201,7 @@ public record FamilyCounts(
                   counts,
                   "what numbered seedlings of " + family.code().text() + " showed",
                   List.of(family.code()),
+                  List.of(),
                   List.copyOf(notes)));
     }
   }

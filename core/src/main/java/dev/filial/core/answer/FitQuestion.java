@@ -76,6 +76,7 @@ public final class FitQuestion {
       FamilyCounts counts = FamilyCounts.of(view, code, declared);
       notes.addAll(counts.notes());
       requireCountedOnce(used, counts);
+      requireWhole(counts, declared);
       counted.add(
           new FitAnswer.Counts(
               counts.code().text(), counts.inOrder(declared.states()), counts.from()));
@@ -86,6 +87,20 @@ public final class FitQuestion {
     }
     return FitAnswer.of(
         declared.trait(), declared.states(), counted, expectations, others, method, notes);
+  }
+
+  private static void requireWhole(FamilyCounts counts, TraitDeclared trait) {
+    if (!counts.partly().isEmpty()) {
+      throw new RegisterRefusal(
+          "the tally of "
+              + counts.partly().get(0).text()
+              + " does not name every state of "
+              + trait.trait()
+              + " ("
+              + String.join(", ", trait.states())
+              + "), so it may not have counted all; enter it again with a number for each, 0 for"
+              + " none");
+    }
   }
 
   private static void requireCountedOnce(Map<Code, Code> used, FamilyCounts counts) {

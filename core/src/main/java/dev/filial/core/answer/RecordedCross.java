@@ -64,10 +64,15 @@ final class RecordedCross {
               + " none of it for wanted.");
     }
     List<CrossOdds> ways = new ArrayList<>();
-    List<Fraction> shares = new ArrayList<>();
+    List<Fraction> shares = rescaled(known, notes);
+    for (int i = known.size() - 1; i >= 0; i--) {
+      if (shares.get(i).isZero()) {
+        known.remove(i);
+        shares.remove(i);
+      }
+    }
     for (Descent descent : known) {
       ways.add(way(family, descent));
-      shares.add(descent.share().dividedBy(reckoned).times(works(descent, known.size(), notes)));
     }
     if (ways.size() == 1 && (reckoned.isOne() || question.wanted().isEmpty())) {
       return named(ways.get(0), family, notes);
@@ -77,14 +82,44 @@ final class RecordedCross {
     return named(mixed(ways, shares, reckoned), family, notes);
   }
 
-  /** Of several pollens the share that a style lets through, where the S alleles are known. */
-  private Fraction works(Descent descent, int ways, List<String> notes) {
-    Code pollen = descent.pollen();
-    if (ways < 2 || descent.form() == Descent.Form.COPY || pollen == null) {
-      return Fraction.ONE;
+  /**
+   * The shares of the ways, those of several pollens rescaled by what a style lets through of each,
+   * where the S alleles are known. A stated share of selfs or of seed without fertilisation is one
+   * of seeds already, and stays.
+   */
+  private List<Fraction> rescaled(List<Descent> ways, List<String> notes) {
+    List<Fraction> shares = new ArrayList<>();
+    Fraction before = Fraction.ZERO;
+    Fraction after = Fraction.ZERO;
+    for (Descent way : ways) {
+      Fraction through = isOneOfSeveral(way) ? through(way, notes) : Fraction.ONE;
+      shares.add(way.share().times(through));
+      if (isOneOfSeveral(way)) {
+        before = before.plus(way.share());
+        after = after.plus(way.share().times(through));
+      }
     }
-    Optional<Fraction> through = question.through(descent.seed(), pollen);
-    if (through.isPresent() && !through.get().isOne()) {
+    if (after.isZero()) {
+      return new ArrayList<>(ways.stream().map(Descent::share).toList());
+    }
+    for (int i = 0; i < shares.size(); i++) {
+      if (isOneOfSeveral(ways.get(i))) {
+        shares.set(i, shares.get(i).times(before).dividedBy(after));
+      }
+    }
+    return shares;
+  }
+
+  private static boolean isOneOfSeveral(Descent way) {
+    return way.pollen() != null
+        && (way.route() == Route.POLLEN_MIX || way.route() == Route.OPEN_POLLINATION);
+  }
+
+  private Fraction through(Descent way, List<String> notes) {
+    Code pollen = way.pollen();
+    Optional<Fraction> through =
+        pollen == null ? Optional.empty() : question.through(way.seed(), pollen);
+    if (pollen != null && through.isPresent() && !through.get().isOne()) {
       notes.add(
           "Of the pollen of "
               + pollen.text()
@@ -128,12 +163,16 @@ final class RecordedCross {
         List.copyOf(notes));
   }
 
+  private static Fraction sum(List<Fraction> shares) {
+    return shares.stream().reduce(Fraction.ZERO, Fraction::plus);
+  }
+
   private static String text(List<Descent> ways, List<Fraction> shares) {
     List<String> parts = new ArrayList<>();
     for (int i = 0; i < ways.size(); i++) {
       Descent way = ways.get(i);
       parts.add(
-          shares.get(i).toPercent(1)
+          shares.get(i).dividedBy(sum(shares)).toPercent(1)
               + " "
               + way.route().text()
               + (way.pollen() == null || way.route() == Route.SELFING

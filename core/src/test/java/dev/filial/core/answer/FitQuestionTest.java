@@ -182,6 +182,17 @@ class FitQuestionTest {
   }
 
   @Test
+  void aTallyThatNamesOnlySomeStatesMayNotHaveCountedAll() {
+    redEdges();
+    Code cross = f2();
+    tally(sown(cross, "2025-10-01"), "2026-01-01", "red", 14);
+
+    assertThatThrownBy(() -> ask(FitQuestion.byGenes(), cross))
+        .isInstanceOf(RegisterRefusal.class)
+        .hasMessageContaining("with a number for each, 0 for none");
+  }
+
+  @Test
   void oneFamilyIsNotTestedTwiceOver() {
     redEdges();
     Code cross = f2();

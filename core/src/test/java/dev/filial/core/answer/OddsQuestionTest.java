@@ -505,4 +505,16 @@ class OddsQuestionTest {
     assertThat(text(only(ask(bought, laui)))).isEqualTo("1/2 red, 1/2 green");
     assertThatThrownBy(() -> ask(unstated, laui)).hasMessageContaining("RR or Rr or rr");
   }
+
+  @Test
+  void aStatedShareOfSelfsIsOneOfSeedsAndKeepsItThoughThePollenIsRefused() {
+    redEdges();
+    bench.refusingGene("S", "S1", "S2", "S3", "S4");
+    bench.genotype(laui, "S1/S2", "S");
+    bench.genotype(agavoides, "S3/S4", "S");
+    Code cross =
+        bench.pollination(laui, new Pollen.OnePlant(agavoides)).shares("1/4", "0", "0").made();
+
+    assertThat(text(only(question("leaf edge").ask(cross)))).isEqualTo("3/4 red, 1/4 green");
+  }
 }
