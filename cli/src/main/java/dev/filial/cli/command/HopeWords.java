@@ -1,7 +1,7 @@
 package dev.filial.cli.command;
 
 import dev.filial.cli.screen.Screen;
-import dev.filial.core.answer.OddsQuestion.Hope;
+import dev.filial.core.answer.Hope;
 import dev.filial.core.answer.SeedRate;
 
 /** What it takes to have a wanted seedling, in a sentence. */

@@ -7,10 +7,9 @@ import dev.filial.cli.frame.OpenRegister;
 import dev.filial.cli.frame.Trouble;
 import dev.filial.cli.frame.Words;
 import dev.filial.cli.screen.Screen;
-import dev.filial.core.answer.OddsQuestion;
-import dev.filial.core.answer.OddsQuestion.Hope;
-import dev.filial.core.answer.OddsQuestion.Wanted;
+import dev.filial.core.answer.Hope;
 import dev.filial.core.answer.SeedRate;
+import dev.filial.core.answer.Wanted;
 import dev.filial.core.number.Fraction;
 import java.util.List;
 import java.util.function.Supplier;
@@ -64,7 +63,7 @@ public final class HowmanyCommand implements BenchCommand {
             ? register.read(bench, view -> amount.rates(view, null))
             : amount.rates(bench);
     return new Told(
-        OddsQuestion.whatItTakes(
+        Hope.of(
             "what you want",
             chance.get(),
             Fraction.ONE,

@@ -1,13 +1,11 @@
 package dev.filial.core.answer;
 
-import dev.filial.core.answer.OddsQuestion.CrossOdds;
-import dev.filial.core.answer.OddsQuestion.Scenario;
+import dev.filial.core.answer.CrossOdds.Scenario;
 import dev.filial.core.heredity.Odds;
 import dev.filial.core.name.Code;
 import dev.filial.core.number.Fraction;
 import dev.filial.core.register.RegisterRefusal;
 import dev.filial.core.register.RegisterView;
-import dev.filial.core.register.Subject;
 import dev.filial.core.register.TraitDeclared;
 import dev.filial.core.trial.Fit;
 import dev.filial.core.trial.Ratio;
@@ -64,7 +62,7 @@ public final class FitQuestion {
    * @throws IllegalArgumentException if a ratio has not as many terms as the trait has states
    */
   public FitAnswer ask(RegisterView view, String trait, List<Code> codes) {
-    TraitDeclared declared = declared(view, trait);
+    TraitDeclared declared = view.requiredTrait(trait);
     if (codes.isEmpty()) {
       throw new RegisterRefusal("say which family is to be tested: a cross, a sowing or a pot");
     }
@@ -172,20 +170,5 @@ public final class FitQuestion {
       shares.add(share);
     }
     return new FitAnswer.Expected(shares, Optional.ofNullable(scenario.ratio()));
-  }
-
-  static TraitDeclared declared(RegisterView view, String trait) {
-    return view.trait(Subject.trait(trait).key())
-        .orElseThrow(
-            () -> {
-              List<String> known = view.traits().stream().map(TraitDeclared::trait).toList();
-              return new RegisterRefusal(
-                  "no trait is called \""
-                      + trait
-                      + "\""
-                      + (known.isEmpty()
-                          ? "; declare it first"
-                          : "; the traits are " + String.join(", ", known)));
-            });
   }
 }

@@ -165,7 +165,7 @@ public final class ForecastQuestion {
    * @throws IllegalArgumentException if the regression has too few families
    */
   public Forecast ask(String trait, Code seed, Code pollen) {
-    TraitDeclared declared = FitQuestion.declared(view, trait);
+    TraitDeclared declared = view.requiredTrait(trait);
     Code one = Things.required(view, seed).code();
     Code other = Things.required(view, pollen).code();
     LinkedHashSet<String> notes = new LinkedHashSet<>();

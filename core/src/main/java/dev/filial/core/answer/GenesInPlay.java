@@ -96,7 +96,7 @@ record GenesInPlay(
   }
 
   static ModelDeclared required(RegisterView view, String trait) {
-    TraitDeclared declared = FitQuestion.declared(view, trait);
+    TraitDeclared declared = view.requiredTrait(trait);
     return view.model(Subject.trait(declared.trait()).key())
         .orElseThrow(
             () ->
@@ -112,7 +112,7 @@ record GenesInPlay(
     for (String name : model.loci()) {
       view.locus(name).ifPresent(locus -> loci.add(locus.toLocus()));
     }
-    return model.toModel(loci, FitQuestion.declared(view, model.trait()).states());
+    return model.toModel(loci, view.requiredTrait(model.trait()).states());
   }
 
   /** These loci and all that lie on a chromosome with one of them. */

@@ -90,7 +90,7 @@ public final class LinkageQuestion {
   }
 
   private TraitDeclared twoStates(String trait) {
-    TraitDeclared declared = FitQuestion.declared(view, trait);
+    TraitDeclared declared = view.requiredTrait(trait);
     if (declared.states().size() != 2) {
       throw new RegisterRefusal(
           declared.trait()

@@ -7,7 +7,6 @@ import dev.filial.core.heredity.MapFunction;
 import dev.filial.core.heredity.Meiosis;
 import dev.filial.core.heredity.Odds;
 import dev.filial.core.heredity.Parent;
-import dev.filial.core.heredity.Pattern;
 import dev.filial.core.heredity.SelfedLine;
 import dev.filial.core.heredity.TraitModel;
 import dev.filial.core.heredity.Wish;
@@ -17,7 +16,6 @@ import dev.filial.core.register.Item;
 import dev.filial.core.register.LocusDeclared;
 import dev.filial.core.register.RegisterRefusal;
 import dev.filial.core.register.RegisterView;
-import dev.filial.core.trial.SeedsToSow;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -104,104 +102,6 @@ public final class OddsQuestion {
   public record Side(@Nullable Code plant, @Nullable String genes, @Nullable Meiosis meiosis) {}
 
   /**
-   * A seedling that is wanted.
-   *
-   * @param states the states it is to show, by trait
-   * @param genes what it is to carry, as {@code R_ gg}; null for anything
-   * @param breedingTrue the traits for which it is to breed true
-   * @param atLeast how many are wanted, 1 or more
-   * @param certainty how sure that is to be, between 0 and 1
-   * @param rates germination and survival, in order; possibly none
-   */
-  public record Wanted(
-      List<State> states,
-      @Nullable String genes,
-      List<String> breedingTrue,
-      int atLeast,
-      double certainty,
-      List<SeedRate> rates) {
-    /** Copies the lists. */
-    public Wanted {
-      states = List.copyOf(states);
-      breedingTrue = List.copyOf(breedingTrue);
-      rates = List.copyOf(rates);
-    }
-  }
-
-  /**
-   * A state of a trait.
-   *
-   * @param trait the trait
-   * @param state the state
-   */
-  public record State(String trait, String state) {}
-
-  /**
-   * What comes of the cross under one assumption.
-   *
-   * @param assuming what is assumed of how tetraploids form their gametes; null if nothing has to
-   *     be
-   * @param seedGenes what the seed parent carries; null if only its taxon is known
-   * @param pollenGenes what the pollen parent carries; null if only its taxon is known, empty if
-   *     there are several
-   * @param classes what may come up, with its chance
-   * @param ratio the same in whole numbers, as 9:3:3:1; null where it has none
-   * @param lost the share of seedlings that die before they can be looked at
-   * @param exact whether the chances are exact
-   * @param hope the wanted seedling; null if none was asked for
-   * @param checkerboard the gametes and what comes of them; null if not asked for
-   */
-  public record Scenario(
-      @Nullable String assuming,
-      @Nullable String seedGenes,
-      @Nullable String pollenGenes,
-      List<Odds.Share> classes,
-      @Nullable String ratio,
-      Fraction lost,
-      boolean exact,
-      @Nullable Hope hope,
-      @Nullable Checkerboard checkerboard) {}
-
-  /**
-   * How likely the wanted seedling is, and what it takes.
-   *
-   * @param what it, in words
-   * @param chance how likely a seedling is such a one, 0 to 1
-   * @param atLeast how many are wanted
-   * @param certainty how sure that is to be
-   * @param seedlings how many seedlings it takes; null if it cannot come up
-   * @param seeds how many seeds it takes through the rates; null without rates, or if it cannot
-   *     come up
-   * @param rates the rates it was reckoned with
-   */
-  public record Hope(
-      String what,
-      Fraction chance,
-      int atLeast,
-      double certainty,
-      @Nullable Integer seedlings,
-      @Nullable Integer seeds,
-      List<SeedRate> rates) {}
-
-  /**
-   * What a cross will throw.
-   *
-   * @param seed the seed parent as it was asked for
-   * @param pollen the pollen parent as it was asked for
-   * @param traits the traits
-   * @param scenarios the answer, once for each assumption that has to be made; usually one
-   * @param method how it was reckoned, a sentence each
-   * @param notes doubts it leans on, a sentence each
-   */
-  public record CrossOdds(
-      String seed,
-      String pollen,
-      List<String> traits,
-      List<Scenario> scenarios,
-      List<String> method,
-      List<String> notes) {}
-
-  /**
    * What seed parent and pollen parent throw; a selfing if both are one plant.
    *
    * @throws RegisterRefusal if a trait has no model, or the genes of a parent are not known; the
@@ -232,7 +132,7 @@ public final class OddsQuestion {
               + " is not reckoned with. Ask for a trait that goes by it too.");
     }
     refusal(seed, pollen).ifPresent(notes::add);
-    List<Scenario> scenarios = new ArrayList<>();
+    List<CrossOdds.Scenario> scenarios = new ArrayList<>();
     for (Parents.Pair pair : parents.pairs()) {
       scenarios.add(scenario(genes, pair));
     }
@@ -311,7 +211,7 @@ public final class OddsQuestion {
         parents.pollenName(),
         odds.traits(),
         List.of(
-            new Scenario(
+            new CrossOdds.Scenario(
                 null,
                 known.genotype().text(),
                 known.genotype().text(),
@@ -322,9 +222,9 @@ public final class OddsQuestion {
                 wanted
                     .map(
                         asked -> {
-                          Wish wish = wish(genes, asked);
-                          return whatItTakes(
-                              words(genes, wish, asked),
+                          Wish wish = asked.wish(genes);
+                          return Hope.of(
+                              asked.words(genes, wish),
                               wish.chanceOf(known.genotype()),
                               Fraction.ONE,
                               asked);
@@ -335,7 +235,7 @@ public final class OddsQuestion {
         parents.notes());
   }
 
-  private Scenario scenario(GenesInPlay genes, Parents.Pair pair) {
+  private CrossOdds.Scenario scenario(GenesInPlay genes, Parents.Pair pair) {
     if (wanted.isPresent()
         && (pair.seed() instanceof Parent.OfTaxon || pair.pollen() instanceof Parent.OfTaxon)) {
       // Seedlings of one plant share its alleles, so their number is no binomial one.
@@ -350,8 +250,11 @@ public final class OddsQuestion {
               + " cover; leave the rates out");
     }
     Cross cross = cross(genes, pair);
-    Odds odds = selfings == 0 ? cross.odds(genes.models()) : later(genes, cross);
-    return new Scenario(
+    Odds odds =
+        selfings == 0
+            ? cross.odds(genes.models())
+            : line(genes, cross).odds(selfings, genes.models());
+    return new CrossOdds.Scenario(
         pair.assuming(),
         text(pair.seed()),
         text(pair.pollen()),
@@ -379,132 +282,14 @@ public final class OddsQuestion {
 
   private SelfedLine line(GenesInPlay genes, Cross cross) {
     SelfedLine line = SelfedLine.of(cross);
-    return keeping && wanted.isPresent() ? line.keeping(shown(genes, wanted.get())) : line;
-  }
-
-  /** The classes of the generation asked for. */
-  private Odds later(GenesInPlay genes, Cross cross) {
-    SelfedLine line = line(genes, cross);
-    List<Odds.Share> classes = new ArrayList<>();
-    List<List<String>> combinations = new ArrayList<>(List.of(List.of()));
-    for (TraitModel model : genes.models()) {
-      List<List<String>> next = new ArrayList<>();
-      for (List<String> begun : combinations) {
-        for (String state : model.states()) {
-          List<String> more = new ArrayList<>(begun);
-          more.add(state);
-          next.add(more);
-        }
-      }
-      combinations = next;
-    }
-    for (List<String> states : combinations) {
-      Wish wish = Wish.any();
-      for (int i = 0; i < states.size(); i++) {
-        wish = wish.andShowing(genes.models().get(i), states.get(i));
-      }
-      Fraction chance = line.chance(selfings, wish);
-      if (!chance.isZero()) {
-        classes.add(new Odds.Share(states, chance));
-      }
-    }
-    return new Odds(
-        genes.models().stream().map(TraitModel::trait).toList(),
-        classes,
-        Fraction.ZERO,
-        genes.genome().isExact());
+    return keeping && wanted.isPresent() ? line.keeping(wanted.get().shown(genes)) : line;
   }
 
   private Hope hope(GenesInPlay genes, Cross cross, Wanted asked, Fraction living) {
-    Wish wish = wish(genes, asked);
+    Wish wish = asked.wish(genes);
     Fraction chance =
         selfings == 0 ? cross.chance(wish) : line(genes, cross).chance(selfings, wish);
-    return whatItTakes(words(genes, wish, asked), chance, living, asked);
-  }
-
-  /** Of one trait the state says enough. */
-  private static String words(GenesInPlay genes, Wish wish, Wanted asked) {
-    if (asked.states().size() != 1 || asked.genes() != null || asked.breedingTrue().size() > 1) {
-      return wish.text();
-    }
-    State only = asked.states().get(0);
-    TraitModel model = model(genes, only.trait());
-    String state = spelt(model, only.state());
-    if (asked.breedingTrue().isEmpty()) {
-      return state;
-    }
-    return model(genes, asked.breedingTrue().get(0)).equals(model)
-        ? state + " and breed true for it"
-        : wish.text();
-  }
-
-  private static Wish wish(GenesInPlay genes, Wanted asked) {
-    Wish wish = shown(genes, asked);
-    if (asked.genes() != null) {
-      wish = wish.andCarrying(Pattern.read(genes.genome().loci(), asked.genes()));
-    }
-    for (String trait : asked.breedingTrue()) {
-      TraitModel model = model(genes, trait);
-      Optional<State> state =
-          asked.states().stream()
-              .filter(one -> model(genes, one.trait()).equals(model))
-              .findFirst();
-      wish =
-          state.isPresent()
-              ? wish.andBreedingTrue(model, spelt(model, state.get().state()))
-              : wish.andBreedingTrue(model);
-    }
-    return wish;
-  }
-
-  /**
-   * What it takes to have so many of a wanted type.
-   *
-   * @param what it, in words
-   * @param chance how likely a seedling that can be looked at is such a one, 0 to 1
-   * @param seen the share of seedlings that live to be looked at and are reckoned with, above 0
-   * @param asked how many, how surely and through which rates
-   * @throws IllegalArgumentException if a number lies outside its range, or more seeds would be
-   *     needed than can be reckoned with
-   */
-  public static Hope whatItTakes(String what, Fraction chance, Fraction seen, Wanted asked) {
-    if (chance.isZero()) {
-      return new Hope(what, chance, asked.atLeast(), asked.certainty(), null, null, asked.rates());
-    }
-    SeedsToSow sowing = SeedsToSow.of(chance.times(seen).toDouble());
-    int seedlings = sowing.seeds(asked.atLeast(), asked.certainty());
-    Integer seeds = null;
-    if (!asked.rates().isEmpty()) {
-      for (SeedRate rate : asked.rates()) {
-        sowing = rate.in(sowing);
-      }
-      seeds = sowing.seeds(asked.atLeast(), asked.certainty());
-    }
-    return new Hope(
-        what, chance, asked.atLeast(), asked.certainty(), seedlings, seeds, asked.rates());
-  }
-
-  private static Wish shown(GenesInPlay genes, Wanted asked) {
-    Wish wish = Wish.any();
-    for (State one : asked.states()) {
-      TraitModel model = model(genes, one.trait());
-      wish = wish.andShowing(model, spelt(model, one.state()));
-    }
-    return wish;
-  }
-
-  private static String spelt(TraitModel model, String state) {
-    return model.states().stream().filter(state::equalsIgnoreCase).findFirst().orElse(state);
-  }
-
-  private static TraitModel model(GenesInPlay genes, String trait) {
-    return genes.models().stream()
-        .filter(model -> model.trait().equalsIgnoreCase(trait.strip()))
-        .findFirst()
-        .orElseThrow(
-            () ->
-                new RegisterRefusal(
-                    "\"" + trait + "\" is wanted but is not among the traits asked about"));
+    return Hope.of(asked.words(genes, wish), chance, living, asked);
   }
 
   List<String> method(GenesInPlay genes) {

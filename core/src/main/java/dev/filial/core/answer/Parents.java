@@ -111,7 +111,10 @@ record Parents(
     }
     return seed.assuming() == null
         ? "in the pollen parent " + pollen.assuming()
-        : "of the seed parent " + seed.assuming() + ", of the pollen parent " + pollen.assuming();
+        : "in the seed parent "
+            + seed.assuming()
+            + ", and in the pollen parent "
+            + pollen.assuming();
   }
 
   private static final class Reader {

@@ -345,8 +345,7 @@ final class PlantGenes {
       Optional<Item> item = view.item(family).filter(found -> found.kind().isFamily());
       for (TraitModel model : models) {
         if (item.isPresent()
-            && FamilyCounts.find(view, family, FitQuestion.declared(view, model.trait()))
-                .isPresent()) {
+            && FamilyCounts.find(view, family, view.requiredTrait(model.trait())).isPresent()) {
           return true;
         }
       }

@@ -1,8 +1,6 @@
 package dev.filial.core.answer;
 
-import dev.filial.core.answer.OddsQuestion.CrossOdds;
-import dev.filial.core.answer.OddsQuestion.Hope;
-import dev.filial.core.answer.OddsQuestion.Scenario;
+import dev.filial.core.answer.CrossOdds.Scenario;
 import dev.filial.core.answer.OddsQuestion.Side;
 import dev.filial.core.heredity.Odds;
 import dev.filial.core.name.Code;
@@ -236,6 +234,6 @@ final class RecordedCross {
         what = one.what();
       }
     }
-    return OddsQuestion.whatItTakes(what, wanted.dividedBy(living), seen, question.wanted().get());
+    return Hope.of(what, wanted.dividedBy(living), seen, question.wanted().get());
   }
 }

@@ -105,6 +105,43 @@ public final class SelfedLine {
     return chance;
   }
 
+  /**
+   * What the seedlings show after so many selfings, those that live.
+   *
+   * @param selfings as {@link #chance}
+   * @throws IllegalArgumentException as {@link #chance}
+   */
+  public Odds odds(int selfings, List<TraitModel> models) {
+    List<List<String>> combinations = new ArrayList<>(List.of(List.of()));
+    for (TraitModel model : models) {
+      List<List<String>> next = new ArrayList<>();
+      for (List<String> begun : combinations) {
+        for (String state : model.states()) {
+          List<String> more = new ArrayList<>(begun);
+          more.add(state);
+          next.add(more);
+        }
+      }
+      combinations = next;
+    }
+    List<Odds.Share> classes = new ArrayList<>();
+    for (List<String> states : combinations) {
+      Wish wish = Wish.any();
+      for (int i = 0; i < states.size(); i++) {
+        wish = wish.andShowing(models.get(i), states.get(i));
+      }
+      Fraction chance = chance(selfings, wish);
+      if (!chance.isZero()) {
+        classes.add(new Odds.Share(states, chance));
+      }
+    }
+    return new Odds(
+        models.stream().map(TraitModel::trait).toList(),
+        classes,
+        Fraction.ZERO,
+        cross.genome().isExact());
+  }
+
   private Seedlings apart(Tables tables, int selfings) {
     Map<Integer, Masses<Long>> groups = new TreeMap<>();
     Work work = new Work();

@@ -92,6 +92,27 @@ public interface RegisterView {
   }
 
   /**
+   * The trait of that name.
+   *
+   * @throws RegisterRefusal if nobody declared it; the message names those there are
+   */
+  default TraitDeclared requiredTrait(String name) {
+    return trait(Subject.trait(name).key())
+        .orElseThrow(
+            () -> {
+              String known =
+                  String.join(", ", traits().stream().map(TraitDeclared::trait).toList());
+              return new RegisterRefusal(
+                  "no trait is called \""
+                      + name
+                      + "\""
+                      + (known.isEmpty()
+                          ? "; declare it first"
+                          : "; the traits are " + known + ", or declare it first"));
+            });
+  }
+
+  /**
    * The locus of that name; outer spaces do not count, case does. Empty when nobody declared it.
    */
   default Optional<LocusDeclared> locus(String name) {
@@ -127,15 +148,6 @@ public interface RegisterView {
    */
   default Optional<ProfileStated> profile(String taxonName) {
     return Profiles.of(this, taxonName);
-  }
-
-  /** What was stated that {@code code} itself carries, in order of entry. */
-  default List<GenotypeStated> genotypes(Code code) {
-    return entriesOn(Subject.of(code)).stream()
-        .flatMap(entry -> effective(entry).stream())
-        .filter(GenotypeStated.class::isInstance)
-        .map(GenotypeStated.class::cast)
-        .toList();
   }
 
   /** The opening entry; empty for an empty book. */

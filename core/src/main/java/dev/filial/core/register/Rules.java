@@ -74,7 +74,7 @@ final class Rules {
     } else if (statement instanceof Numbered numbered) {
       stock.checkNumbered(numbered);
       if (numbered.pickedFor() != null) {
-        requireTrait(numbered.pickedFor());
+        book.requiredTrait(numbered.pickedFor());
       }
     } else if (statement instanceof Propagated ramet) {
       checkRamet(ramet);
@@ -106,7 +106,7 @@ final class Rules {
       checkObserved(observed);
     } else if (statement instanceof Tallied tallied) {
       stock.checkTally(tallied);
-      TraitDeclared trait = requireTrait(tallied.trait());
+      TraitDeclared trait = book.requiredTrait(tallied.trait());
       tallied.counts().keySet().forEach(state -> TraitValues.requireState(trait, state));
     } else {
       checkGenes(number, statement);
@@ -118,7 +118,7 @@ final class Rules {
     if (statement instanceof LocusDeclared locus) {
       genes.check(number, locus);
     } else if (statement instanceof ModelDeclared model) {
-      genes.check(number, model, requireTrait(model.trait()));
+      genes.check(number, model, book.requiredTrait(model.trait()));
     } else if (statement instanceof ProfileStated profile) {
       genes.check(profile);
     } else if (statement instanceof GenotypeStated genotype) {
@@ -156,7 +156,7 @@ final class Rules {
 
   private void checkRamet(Propagated ramet) {
     requirePlant(ramet.of());
-    ramet.sportFor().forEach(this::requireTrait);
+    ramet.sportFor().forEach(book::requiredTrait);
     requireExisted(ramet.of(), ramet.date(), ramet.code(), "source");
     CrossRules.requireNoLoop(book, ramet.code());
   }
@@ -186,7 +186,7 @@ final class Rules {
               + "; observe a plant, or one out of a sowing or a pot, and fruit and seed on the"
               + " plant that bore it");
     }
-    TraitValues.check(requireTrait(observed.trait()), observed.value());
+    TraitValues.check(book.requiredTrait(observed.trait()), observed.value());
   }
 
   private void warnIfJoined(List<Code> codes) {
@@ -254,22 +254,6 @@ final class Rules {
               + accepted.name()
               + " holds and not this");
     }
-  }
-
-  private TraitDeclared requireTrait(String name) {
-    return book.trait(Subject.trait(name).key())
-        .orElseThrow(
-            () ->
-                new RegisterRefusal(
-                    "no trait is called \""
-                        + name
-                        + "\""
-                        + (book.traits().isEmpty()
-                            ? "; declare it first"
-                            : "; the traits are "
-                                + String.join(
-                                    ", ", book.traits().stream().map(TraitDeclared::trait).toList())
-                                + ", or declare it first")));
   }
 
   private void checkTraitDeclared(long number, TraitDeclared trait) {

@@ -6,12 +6,9 @@ import static dev.filial.core.answer.InventedBench.LAUI;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import dev.filial.core.answer.OddsQuestion.CrossOdds;
-import dev.filial.core.answer.OddsQuestion.Hope;
-import dev.filial.core.answer.OddsQuestion.Scenario;
+import dev.filial.core.answer.CrossOdds.Scenario;
 import dev.filial.core.answer.OddsQuestion.Side;
-import dev.filial.core.answer.OddsQuestion.State;
-import dev.filial.core.answer.OddsQuestion.Wanted;
+import dev.filial.core.answer.Wanted.State;
 import dev.filial.core.heredity.Checkerboard;
 import dev.filial.core.heredity.Meiosis;
 import dev.filial.core.name.Code;

@@ -1,7 +1,6 @@
 package dev.filial.core.register;
 
 import static dev.filial.core.register.Bench.gene;
-import static dev.filial.core.register.Bench.genotype;
 import static dev.filial.core.register.Bench.model;
 import static dev.filial.core.register.Bench.profile;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -199,17 +198,5 @@ class GenesTest {
 
     assertThat(bench.book.taxa()).isEmpty();
     assertThat(bench.book.taxon("echeveria laui")).isEqualTo(Optional.empty());
-  }
-
-  @Test
-  void genotypesOfAPlantStandInTheOrderOfTheBook() {
-    bench.plant("24-001", "Echeveria laui");
-    bench.say(gene("edge", "R", "r"));
-    bench.say(gene("wax", "W", "w"));
-    bench.say(genotype("24-001", "Rr", "edge"));
-    bench.say(genotype("24-001", "Ww", "wax"));
-
-    assertThat(bench.book.genotypes(Bench.code("24-001")).stream().map(GenotypeStated::genotype))
-        .containsExactly("Rr", "Ww");
   }
 }
