@@ -1,5 +1,6 @@
 package dev.filial.cli.frame;
 
+import dev.filial.core.answer.NotStated;
 import dev.filial.core.pedigree.PedigreeException;
 import dev.filial.core.register.RegisterRefusal;
 import dev.filial.core.store.StoreException;
@@ -43,6 +44,9 @@ public record Failure(Status status, String message, String remedy) {
               ? "What can still be read is written to a file by: filial salvage FILE"
               : "");
     }
+    if (cause instanceof NotStated missing) {
+      return new Failure(Status.REFUSED, words(missing), remedy(missing));
+    }
     // What the library will not take: each says what is wrong with it and what to do.
     if (cause instanceof RegisterRefusal
         || cause instanceof PedigreeException
@@ -59,6 +63,18 @@ public record Failure(Status status, String message, String remedy) {
         Status.DEFECT,
         "this is a defect in Filial: " + cause.getClass().getSimpleName() + ", " + words(cause),
         "Set FILIAL_TRACE=1 and repeat the command to see where it happened, and report that.");
+  }
+
+  private static String remedy(NotStated missing) {
+    return switch (missing.need()) {
+      case GENES ->
+          "If you know it, record it: filial genotype "
+              + missing.plant()
+              + " ALLELES. filial odds also takes it with --seed-genes or --pollen-genes.";
+      case GAMETES ->
+          "Say how they form with --eggs-form or --pollen-forms; filial help odds says what can"
+              + " stand there.";
+    };
   }
 
   private static Failure ofFile(IOException cause) {

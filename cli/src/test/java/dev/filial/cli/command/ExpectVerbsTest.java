@@ -162,6 +162,18 @@ class ExpectVerbsTest {
     refuses(bench.type("odds", "26-001", "24-001"), 2, "is a cross and comes of its own parents");
     refuses(bench.type("odds", "26-001", "--want", "leaf tips=blue"), 1, "has no state \"blue\"");
     refuses(bench.type("odds", "26-001", "--at-least", "3"), 2, "how many of what?");
+    bench.done("plant", "Echeveria elegans", "--date", "2024-05");
+    refuses(
+        bench.type("odds", "24-003", "24-001"),
+        1,
+        "what 24-003Y carries (tips) is not known: it may be TT or Tt or tt.",
+        "If you know it, record it: filial genotype 24-003Y ALLELES.",
+        "--seed-genes or --pollen-genes");
+    refuses(
+        bench.type("odds", "--seed-genes", "TTt", "--pollen-genes", "tt"),
+        1,
+        "TTt is triploid",
+        "Say how they form with --eggs-form");
     refuses(bench.type("odds", "26-001", "--trait", "spines"), 1, "no trait is called \"spines\"");
     refuses(
         bench.type("odds", "--seed-genes", "Tx", "--pollen-genes", "tt"), 1, "not made of alleles");

@@ -80,7 +80,7 @@ public final class CompatibilityQuestion {
     if (refusing.size() != 1) {
       throw new RegisterRefusal(
           refusing.isEmpty()
-              ? "no S locus was declared; declare one with its alleles (gene, --self-incompatible)"
+              ? "no S locus was declared; declare a gene that refuses pollen, with its alleles"
               : "more than one S locus was declared, and which of them refuses is not known; strike"
                   + " one of them");
     }

@@ -150,7 +150,7 @@ public final class FitQuestion {
           "what "
               + family.text()
               + " should segregate into depends on how the chromosomes of its tetraploid parents"
-              + " pair, which is not stated; state that in the profile of their taxon (profile), or"
+              + " pair, which is not stated; state that in the profile of their taxon, or"
               + " give a ratio");
     }
     Scenario scenario = odds.scenarios().get(0);

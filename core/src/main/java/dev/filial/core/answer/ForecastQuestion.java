@@ -177,7 +177,7 @@ public final class ForecastQuestion {
       notes.add(
           "A gene model of "
               + declared.trait()
-              + " is declared; the odds it gives are asked for with: filial odds.");
+              + " is declared, by which there are odds to be had.");
     }
     OfStates states = ofStates(declared, one, other, notes);
     return new Forecast(one, other, declared.trait(), states, null, List.copyOf(notes));
@@ -340,7 +340,7 @@ public final class ForecastQuestion {
                     plant.text()
                         + " was never measured for "
                         + trait.trait()
-                        + "; measure both parents first (observe)"));
+                        + "; measure both parents first"));
   }
 
   private static OptionalDouble measured(LastSeen seen, Code plant) {

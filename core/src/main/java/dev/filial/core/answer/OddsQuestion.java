@@ -241,8 +241,7 @@ public final class OddsQuestion {
       // Seedlings of one plant share its alleles, so their number is no binomial one.
       throw new RegisterRefusal(
           "how many to sow depends on which alleles the parents have, and of one only the taxon is"
-              + " known; ask without a wanted seedling, or give its genes (--seed-genes,"
-              + " --pollen-genes)");
+              + " known; ask without a wanted seedling, or by the genes of both");
     }
     if (selfings > 0 && wanted.isPresent() && !wanted.get().rates().isEmpty()) {
       throw new RegisterRefusal(

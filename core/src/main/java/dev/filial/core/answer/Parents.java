@@ -63,14 +63,14 @@ record Parents(
     if (lacks) {
       return new Parents(name(seed), name(pollen), List.of(), true, List.of());
     }
-    List<Choice> seeds = reader.choices(seed, "seed");
-    List<Choice> pollens = reader.choices(pollen, "pollen");
+    List<Choice> seeds = reader.choices(seed, false);
+    List<Choice> pollens = reader.choices(pollen, true);
     boolean selfing = isSelfing(known, seed, pollen);
     if (seeds.get(0).parent() instanceof Parent.OfTaxon
         && pollens.get(0).parent() instanceof Parent.OfTaxon
         && (selfing || known.areKin(Reader.required(seed), Reader.required(pollen)))) {
       // Egg and pollen of one plant, or of sibs, are no two draws from their taxon.
-      throw new RegisterRefusal(reader.unknown(Reader.required(seed), "seed"));
+      throw reader.unknown(Reader.required(seed));
     }
     List<Pair> pairs = new ArrayList<>();
     for (int i = 0; i < seeds.size(); i++) {
@@ -148,14 +148,13 @@ record Parents(
       return side.plant();
     }
 
-    List<Choice> choices(Side side, String which) {
+    List<Choice> choices(Side side, boolean asPollen) {
       if (side.genes() != null) {
         return of(typed(side.genes()), side, null);
       }
       Code plant = required(side);
       PossibleGenotypes possible = known.of(plant);
-      Optional<Genotype> single =
-          which.equals("pollen") ? possible.singleAsPollen() : possible.single();
+      Optional<Genotype> single = asPollen ? possible.singleAsPollen() : possible.single();
       if (single.isPresent()) {
         return of(single.get(), side, plant);
       }
@@ -172,7 +171,7 @@ record Parents(
           return List.of(new Choice(null, some.get()));
         }
       }
-      throw new RegisterRefusal(unknown(plant, which));
+      throw unknown(plant);
     }
 
     private Genotype typed(String genes) {
@@ -204,20 +203,17 @@ record Parents(
       return refusal;
     }
 
-    private String unknown(Code plant, String which) {
+    private NotStated unknown(Code plant) {
       List<String> texts = known.of(plant).texts(4);
-      String genes = String.join(", ", genome.loci().stream().map(Locus::name).toList());
-      return "what "
-          + plant.text()
-          + " carries ("
-          + genes
-          + ") is not known"
-          + (texts.isEmpty() ? "" : ": it may be " + String.join(", with ", texts))
-          + ". If you know it, record it (filial genotype "
-          + plant.text()
-          + " ALLELES), or give it with this question (--"
-          + which
-          + "-genes ALLELES)";
+      return new NotStated(
+          NotStated.Need.GENES,
+          plant.text(),
+          "what "
+              + plant.text()
+              + " carries ("
+              + String.join(", ", genome.loci().stream().map(Locus::name).toList())
+              + ") is not known"
+              + (texts.isEmpty() ? "" : ": it may be " + String.join(", with ", texts)));
     }
 
     /** Some plant of the taxon; empty if its profile says nothing of a gene that is asked about. */
@@ -241,10 +237,11 @@ record Parents(
         return List.of(new Choice(null, Parent.of(genotype, stated)));
       }
       if (genotype.ploidy() == 3) {
-        throw new RegisterRefusal(
-            (plant == null ? genotype.text() : plant.text())
-                + " is triploid, and forms gametes of one set or of two; say which (--eggs-form 1 or"
-                + " 2, --pollen-forms 1 or 2)");
+        String name = plant == null ? genotype.text() : plant.text();
+        throw new NotStated(
+            NotStated.Need.GAMETES,
+            name,
+            name + " is triploid, and forms gametes of one set or of two");
       }
       if (genotype.ploidy() == 4 && !genotype.isDisomic()) {
         return ofTetraploid(genotype, plant);

@@ -136,10 +136,12 @@ final class RecordedCross {
     Side seed = new Side(descent.seed(), null, null);
     Side pollen = descent.route() == Route.SELFING ? seed : new Side(descent.pollen(), null, null);
     if (descent.seedSets() != 0 || descent.pollenSets() != 0) {
-      throw new RegisterRefusal(
+      throw new NotStated(
+          NotStated.Need.GAMETES,
+          family.code().text(),
           family.code().text()
-              + " was made with gametes of stated chromosome sets; trait odds through these need to"
-              + " know how they formed. Ask by the two parents and say how (--eggs-form, --pollen-forms)");
+              + " was made with gametes of stated chromosome sets, and trait odds through these need"
+              + " to know how they formed; ask by the two parents and say how");
     }
     return question.ask(seed, pollen);
   }
@@ -186,7 +188,7 @@ final class RecordedCross {
       if (way.scenarios().size() > 1) {
         throw new RegisterRefusal(
             "the seed came about in several ways, and of tetraploid parents it is not stated how"
-                + " their chromosomes pair; state that in the profile of their taxon (profile), or"
+                + " their chromosomes pair; state that in the profile of their taxon, or"
                 + " ask by two parents");
       }
       Scenario one = way.scenarios().get(0);

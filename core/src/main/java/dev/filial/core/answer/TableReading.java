@@ -9,7 +9,6 @@ import dev.filial.core.register.LocusDeclared;
 import dev.filial.core.register.ModelDeclared;
 import dev.filial.core.register.RegisterRefusal;
 import dev.filial.core.register.RegisterView;
-import dev.filial.core.register.Subject;
 import dev.filial.core.register.TraitDeclared;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -17,7 +16,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
  * Turns what a grower says of the inheritance of a trait into its table: row by row, or in short by
@@ -50,18 +48,7 @@ public final class TableReading {
    * @throws RegisterRefusal if there is none, or it has no states
    */
   public static TableReading of(RegisterView view, String trait) {
-    TraitDeclared found =
-        view.trait(Subject.trait(trait).key())
-            .orElseThrow(
-                () ->
-                    new RegisterRefusal(
-                        "no trait is called \""
-                            + trait
-                            + "\"; the traits are "
-                            + view.traits().stream()
-                                .map(TraitDeclared::trait)
-                                .collect(Collectors.joining(", "))
-                            + ", or declare it first"));
+    TraitDeclared found = view.requiredTrait(trait);
     if (found.states().isEmpty()) {
       throw new RegisterRefusal(
           found.trait()

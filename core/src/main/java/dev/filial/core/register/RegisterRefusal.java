@@ -6,7 +6,7 @@ import java.util.List;
  * The register does not accept an entry. The message names the plants and says what to do; nothing
  * was changed.
  */
-public final class RegisterRefusal extends RuntimeException {
+public class RegisterRefusal extends RuntimeException {
 
   private static final long serialVersionUID = 1L;
 

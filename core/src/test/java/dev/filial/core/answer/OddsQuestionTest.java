@@ -112,8 +112,7 @@ class OddsQuestionTest {
     assertThatThrownBy(() -> ask(f2, laui))
         .isInstanceOf(RegisterRefusal.class)
         .hasMessageContaining("what " + f2.text() + " carries (edge) is not known")
-        .hasMessageContaining("RR or Rr")
-        .hasMessageContaining("--seed-genes");
+        .hasMessageContaining("RR or Rr");
     assertThat(text(only(question("leaf edge").ask(new Side(f2, "Rr", null), plant(laui)))))
         .isEqualTo("1/2 red, 1/2 green");
   }
@@ -243,7 +242,7 @@ class OddsQuestionTest {
     redEdges();
     Side triploid = new Side(null, "RRr", null);
     assertThatThrownBy(() -> question("leaf edge").ask(triploid, plant(laui)))
-        .hasMessageContaining("--eggs-form 1 or 2");
+        .hasMessageContaining("gametes of one set or of two");
     assertThat(
             text(
                 only(
