@@ -13,6 +13,9 @@ module dev.filial.core {
   requires tools.jackson.core;
   requires tools.jackson.databind;
   requires commons.math3;
+  requires org.apache.commons.rng.api;
+  requires org.apache.commons.rng.core;
+  requires org.apache.commons.rng.sampling;
   requires java.sql;
   requires static org.xerial.sqlitejdbc;
 
