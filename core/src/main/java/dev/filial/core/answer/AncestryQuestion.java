@@ -4,6 +4,7 @@ import dev.filial.core.ancestry.ExpectedAncestry;
 import dev.filial.core.ancestry.GenerationClass;
 import dev.filial.core.ancestry.GenerationClassifier;
 import dev.filial.core.ancestry.Level;
+import dev.filial.core.ancestry.NoSpreadException;
 import dev.filial.core.ancestry.Shares;
 import dev.filial.core.name.Code;
 import dev.filial.core.number.Fraction;
@@ -28,26 +29,37 @@ public final class AncestryQuestion {
   private final RegisterView view;
   private final Level level;
   private final boolean countingIntoSpecies;
+  private final @Nullable SpreadQuestion spread;
 
-  private AncestryQuestion(RegisterView view, Level level, boolean countingIntoSpecies) {
+  private AncestryQuestion(
+      RegisterView view,
+      Level level,
+      boolean countingIntoSpecies,
+      @Nullable SpreadQuestion spread) {
     this.view = view;
     this.level = level;
     this.countingIntoSpecies = countingIntoSpecies;
+    this.spread = spread;
   }
 
   /** Asks {@code view}, over taxa, subspecies and varieties standing for themselves. */
   public static AncestryQuestion of(RegisterView view) {
-    return new AncestryQuestion(view, Level.TAXON, false);
+    return new AncestryQuestion(view, Level.TAXON, false, null);
   }
 
   /** The same, the generation counted over something else than taxa. */
   public AncestryQuestion withGenerationBy(Level other) {
-    return new AncestryQuestion(view, other, countingIntoSpecies);
+    return new AncestryQuestion(view, other, countingIntoSpecies, spread);
   }
 
   /** The same, subspecies and varieties counting into their species or not. */
   public AncestryQuestion withCountingIntoSpecies(boolean counting) {
-    return new AncestryQuestion(view, level, counting);
+    return new AncestryQuestion(view, level, counting, spread);
+  }
+
+  /** The same, asking how far the shares of a real plant may lie from the expected ones. */
+  public AncestryQuestion withSpread(SpreadQuestion how) {
+    return new AncestryQuestion(view, level, countingIntoSpecies, how);
   }
 
   /**
@@ -92,6 +104,8 @@ public final class AncestryQuestion {
    * @param seedParentLine the plants from this one back whose cytoplasm it has
    * @param cytoplasm the same in words, with the taxon
    * @param ploidy chromosome sets; 0 when they differ between the ways it may have come about
+   * @param likely how far the shares may lie from the expected ones; null if that was not asked,
+   *     all of it is of one taxon, or it cannot be said, for which a note gives the reason
    * @param ancestors how many different plants stand behind it, an offset being the plant it was
    *     taken from, over all the ways it may have come about
    * @param notes doubts the answer leans on, one sentence each
@@ -108,6 +122,7 @@ public final class AncestryQuestion {
       List<String> seedParentLine,
       String cytoplasm,
       int ploidy,
+      @Nullable LikelyShares likely,
       int ancestors,
       List<String> notes) {}
 
@@ -137,10 +152,13 @@ public final class AncestryQuestion {
                 one.shares().unknown()));
       }
     }
+    List<TaxonShare> taxa = largestFirst(expected.shares());
+    List<String> notes = new ArrayList<>(behind.notes());
+    LikelyShares likely = likely(behind, name, taxa, notes);
     return new Ancestry(
         item.code(),
         item.kind().word(),
-        largestFirst(expected.shares()),
+        taxa,
         expected.shares().unknown(),
         List.copyOf(possibilities),
         generation.label(),
@@ -149,8 +167,26 @@ public final class AncestryQuestion {
         expected.seedLine().line(),
         expected.seedLine().text(),
         behind.pedigree().ploidy(behind.pedigree().indexOf(name)),
+        likely,
         ancestors(behind, name),
-        behind.notes());
+        List.copyOf(notes));
+  }
+
+  private @Nullable LikelyShares likely(
+      RegisterPedigree behind,
+      String name,
+      List<TaxonShare> taxa,
+      List<String> notes) {
+    if (spread == null || taxa.isEmpty() || taxa.get(0).share().isOne()) {
+      return null;
+    }
+    List<String> names = taxa.stream().map(TaxonShare::taxon).toList();
+    try {
+      return spread.ask(view, behind.pedigree(), name, names, notes);
+    } catch (NoSpreadException e) {
+      notes.add("No likely range can be given: " + e.getMessage() + ".");
+      return null;
+    }
   }
 
   /** How many genotypes stand behind the plant. */

@@ -19,10 +19,12 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.Deque;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -37,13 +39,21 @@ public final class RegisterPedigree {
   private final Pedigree pedigree;
   private final Map<Code, Item> items;
   private final Map<String, Code> coded;
+  private final Map<String, Code> packets;
+  private final List<String> asked;
   private final List<String> notes;
 
   private RegisterPedigree(
-      Pedigree pedigree, Map<Code, Item> items, Map<String, Code> coded, List<String> notes) {
+      Pedigree pedigree,
+      Map<Code, Item> items,
+      Builder builder,
+      List<String> asked,
+      List<String> notes) {
     this.pedigree = pedigree;
     this.items = items;
-    this.coded = coded;
+    this.coded = builder.coded;
+    this.packets = builder.packets;
+    this.asked = List.copyOf(asked);
     this.notes = List.copyOf(notes);
   }
 
@@ -58,19 +68,29 @@ public final class RegisterPedigree {
       RegisterView view, Collection<Code> roots, boolean countingIntoSpecies) {
     Map<Code, Item> lineage = view.lineage(roots);
     Builder builder = new Builder(view, lineage, new Founders(view, countingIntoSpecies));
+    List<String> asked = new ArrayList<>();
     for (Code root : roots) {
-      builder.need(root);
+      asked.add(asked.contains(root.text()) ? builder.again(root) : builder.need(root));
     }
     return new RegisterPedigree(
         Pedigree.of(builder.build()),
         lineage,
-        builder.coded,
+        builder,
+        asked,
         LineageNotes.of(view, lineage.values(), roots));
   }
 
   /** The plants asked for and all behind them. */
   public Pedigree pedigree() {
     return pedigree;
+  }
+
+  /**
+   * What the plants asked for are called in the pedigree, in the order given. A family that is
+   * asked for again is another seedling of it, under a name of its own.
+   */
+  List<String> asked() {
+    return asked;
   }
 
   /** What the register says of each of them that it numbers, and of the families they are of. */
@@ -88,6 +108,14 @@ public final class RegisterPedigree {
     return Optional.ofNullable(coded.get(name)).map(items::get);
   }
 
+  /**
+   * The acquired packet that a founder of the pedigree was raised from; empty for those that were
+   * acquired as plants, and for all that are no founders.
+   */
+  Optional<Code> packet(String name) {
+    return Optional.ofNullable(packets.get(name));
+  }
+
   /** Turns items into plant records, each once. */
   private static final class Builder {
     private final RegisterView view;
@@ -95,6 +123,8 @@ public final class RegisterPedigree {
     private final Founders founders;
     private final Map<String, PlantRecord> records = new LinkedHashMap<>();
     private final Map<String, Code> coded = new HashMap<>();
+    private final Map<String, Code> packets = new HashMap<>();
+    private final Set<String> others = new HashSet<>();
     private final Deque<Wanted> open = new ArrayDeque<>();
 
     /**
@@ -127,6 +157,20 @@ public final class RegisterPedigree {
       if (coded.putIfAbsent(name, code) == null) {
         open.add(new Wanted(name, code, false));
       }
+      return name;
+    }
+
+    /** A code once more: the same plant, or another seedling of the same family. */
+    String again(Code code) {
+      Item item = item(code);
+      if (item.kind().isPlant() || item.sameAs() != null) {
+        return code.text();
+      }
+      String name = "another of " + code.text();
+      for (int k = 2; !others.add(name); k++) {
+        name = "another of " + code.text() + " (" + k + ")";
+      }
+      open.add(new Wanted(name, code, true));
       return name;
     }
 
@@ -166,9 +210,11 @@ public final class RegisterPedigree {
     /** A seedling of the family under {@code whole}. */
     private Origin seedlingOf(Code whole, String name) {
       Item family = item(whole);
-      return family.descent().isEmpty()
-          ? founders.seedling(family.determination(), family.fieldNumber())
-          : known(family, name);
+      if (family.descent().isEmpty()) {
+        packets.put(name, whole);
+        return founders.seedling(family.determination(), family.fieldNumber());
+      }
+      return known(family, name);
     }
 
     private Origin known(Item item, String name) {
