@@ -138,6 +138,8 @@ public final class ProfileCommand implements BenchCommand {
         writing,
         accepted,
         null,
-        "what a single plant of it carries, if you know: filial genotype PLANT ALLELES");
+        typed.isEmpty() && map.get().isPresent()
+            ? "how much of a donor hangs on after backcrosses: filial attached PLANT"
+            : "what a single plant of it carries, if you know: filial genotype PLANT ALLELES");
   }
 }

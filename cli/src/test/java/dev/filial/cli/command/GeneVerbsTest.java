@@ -200,7 +200,11 @@ class GeneVerbsTest {
   @Test
   void howLongTheChromosomesAreIsSaidOfAGenus() {
     assertThat(bench.done("profile", "Echeveria", "--map", "27x100"))
-        .startsWith("Entry 5: Echeveria: 27 chromosomes of 100 cM.\n");
+        .isEqualTo(
+            """
+            Entry 5: Echeveria: 27 chromosomes of 100 cM.
+            Next: how much of a donor hangs on after backcrosses: filial attached PLANT
+            """);
     assertThat(bench.done("genes").replaceAll(" +", " "))
         .contains("Echeveria 27 chromosomes of 100 cM");
     assertThat(bench.json("genes").at("/profiles/0/map").stringValue())
