@@ -1,5 +1,6 @@
 package dev.filial.cli;
 
+import dev.filial.cli.command.AttachedCommand;
 import dev.filial.cli.command.CompatibleCommand;
 import dev.filial.cli.command.FitCommand;
 import dev.filial.cli.command.ForecastCommand;
@@ -23,6 +24,7 @@ final class ExpectVerbs {
         verb("fit", "Say whether what came up fits what was expected"),
         verb("genes", "List the genes, how traits hang on them, and what species carry"),
         verb("linkage", "Say how closely two genes are linked, by the counts of a family"),
+        verb("attached", "Say how much of a donor still hangs on around a gene after backcrosses"),
         verb("forecast", "Say what a cross may bring where no gene is known"),
         verb("compatible", "Say which plants can set seed on which"));
   }
@@ -38,6 +40,7 @@ final class ExpectVerbs {
       case "fit" -> new FitCommand(words);
       case "genes" -> new GenesCommand(words);
       case "linkage" -> new LinkageCommand(words);
+      case "attached" -> new AttachedCommand(words);
       case "forecast" -> new ForecastCommand(words);
       case "compatible" -> new CompatibleCommand(words);
       default -> throw new IllegalArgumentException(name);

@@ -59,6 +59,7 @@ public final class Rehearsal {
           onRegister("sow", "26-008", "9", "--date", "2026-04-01"),
           onRegister("tally", "26-008", "tips", "red=6", "plain=3", "--date", "2026-04-02"),
           onRegister("fit", "26-008", "--trait", "tips"),
+          onRegister("attached", "26-008", "--at-most", "20"),
           onRegister("show", "26-099"));
 
   /**

@@ -106,6 +106,9 @@ public final class GenesCommand implements BenchCommand {
       if (!carried.pairing().isEmpty()) {
         parts.add(carried.pairing());
       }
+      if (!carried.map().isEmpty()) {
+        parts.add(carried.map());
+      }
       return String.join("; ", parts);
     }
 

@@ -9,6 +9,7 @@ import dev.filial.cli.frame.Reading;
 import dev.filial.cli.frame.Recorded;
 import dev.filial.cli.frame.Trouble;
 import dev.filial.cli.frame.Words;
+import dev.filial.core.ancestry.GeneticMap;
 import dev.filial.core.answer.DeterminationReading;
 import dev.filial.core.answer.TaxonReading;
 import dev.filial.core.name.TaxonName;
@@ -46,12 +47,15 @@ public final class ProfileCommand implements BenchCommand {
   private final Supplier<List<Carried>> genes;
   private final Supplier<Optional<Pairing>> pairing;
   private final Supplier<Optional<Fraction>> doubleReduction;
+  private final Supplier<Optional<GeneticMap>> map;
   private final Supplier<Optional<String>> remark;
   private final OpenRegister register;
 
   /** Declares its words. */
   public ProfileCommand(Words words) {
-    taxon = words.argument("TAXON", "A species, in quotes, as \"Echeveria laui\".");
+    taxon =
+        words.argument(
+            "TAXON", "A species, in quotes, as \"Echeveria laui\"; or a genus, as Echeveria.");
     genes =
         words.arguments(
             "GENE=ALLELE",
@@ -73,12 +77,21 @@ public final class ProfileCommand implements BenchCommand {
             "Of a tetrasomic one: how often a gamete has one chromosome's allele twice, 0 to 1/6;"
                 + " 1/7 if you know no better.",
             RecordReadings.SHARE);
+    map =
+        words.option(
+            "--map",
+            "LENGTHS",
+            "How long the chromosomes of one set are, in centimorgans: 27x100 for 27 of 100, or"
+                + " 120,100,80. Best said of a genus; it holds for each species that has none of its"
+                + " own.",
+            (text, bench) -> GeneticMap.parse(text));
     remark = words.option("--remark", "TEXT", "Anything else.", RecordReadings.LINE);
     register = OpenRegister.toWrite(words);
     words
         .describe(
             "Says what plants of a species carry, so that nobody has to say it of each of them."
-                + " What is said later of the same gene holds.")
+                + " What is said later of the same gene, or of the chromosomes, holds.")
+        .example("filial profile Echeveria --map 27x100")
         .example("filial profile \"Echeveria colorata\" tips=T:75%,t")
         .example("filial profile \"Echeveria lilacina\" tips=t --pairing tetrasomic");
   }
@@ -93,10 +106,11 @@ public final class ProfileCommand implements BenchCommand {
             "Give it once, with all its alleles: " + one.gene() + "=A:75%,a");
       }
     }
-    if (typed.isEmpty() && pairing.get().isEmpty()) {
+    if (typed.isEmpty() && pairing.get().isEmpty() && map.get().isEmpty()) {
       throw Trouble.usage(
           "what do plants of " + taxon.get() + " carry?",
-          "Give GENE=ALLELE, or how its chromosomes pair with --pairing.");
+          "Give GENE=ALLELE, how its chromosomes pair with --pairing, or how long they are with"
+              + " --map.");
     }
     return register.write(bench, writing -> record(writing, typed));
   }
@@ -118,11 +132,14 @@ public final class ProfileCommand implements BenchCommand {
                 frequencies,
                 pairing.get().orElse(null),
                 doubleReduction.get().orElse(null),
+                map.get().map(GeneticMap::centimorgans).orElse(List.of()),
                 remark.get().orElse(null)));
     return Recorded.of(
         writing,
         accepted,
         null,
-        "what a single plant of it carries, if you know: filial genotype PLANT ALLELES");
+        typed.isEmpty() && map.get().isPresent()
+            ? "how much of a donor hangs on after backcrosses: filial attached PLANT"
+            : "what a single plant of it carries, if you know: filial genotype PLANT ALLELES");
   }
 }

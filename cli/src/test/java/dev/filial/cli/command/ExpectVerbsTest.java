@@ -132,6 +132,60 @@ class ExpectVerbsTest {
     assertThat(bench.done("linkage", "coupling", "3", "1", "1", "1")).contains("not shown");
   }
 
+  /** Stam and Zeven 1981, Euphytica 30:227-238, abstract, from memory. */
+  @Test
+  void sixBackcrossesLeaveThirtyTwoCentimorgansOfTheDonor() {
+    String said = bench.done("attached", "BC6", "--left", "50", "--right", "50", "--at-most", "20");
+    assertThat(said.replaceAll("\\s+", " "))
+        .startsWith(
+            "After 6 backcrosses, a piece of about 32 cM of the donor still hangs on around the"
+                + " gene, likely between 5.9 and 68 cM. To a piece of at most 20 cM it takes 10"
+                + " backcrosses on the average, and 20 backcrosses to be 90 % sure of it.")
+        .contains("kept for the gene alone");
+    JsonNode json = bench.json("attached", "6", "--left", "50", "--right", "50");
+    assertThat(json.at("/pieces/5/mean").doubleValue()).isBetween(31.5, 32.5);
+    assertThat(json.at("/plant").isNull()).isTrue();
+    assertThat(
+            bench.done(
+                "attached",
+                "1",
+                "--left",
+                "0",
+                "--right",
+                "40",
+                "--at-most",
+                "0.01",
+                "--chance",
+                "50%"))
+        .startsWith("After 1 backcross, a piece")
+        .contains("more than 1000 backcrosses")
+        .contains("50 % between");
+  }
+
+  @Test
+  void aBackcrossedPlantSaysItselfHowOften() {
+    bench.done("cross", "25-001-1", "24-001", "--date", "2026-03-02");
+    String said = bench.done("attached", "26-002").replaceAll("\\s+", " ");
+    assertThat(said)
+        .startsWith("In 26-002N, after 1 backcross, a piece of about 79 cM")
+        .contains("BC1 to Echeveria laui")
+        .contains("11 chromosomes of 100 cM, which is an assumption");
+    assertThat(bench.done("attached", "25-001-1").replaceAll("\\s+", " "))
+        .startsWith(
+            "In 25-001R-1, an F1, the whole chromosome that the gene came on is still the donor's:"
+                + " 100 cM.");
+    bench.done("profile", "Echeveria", "--map", "27x80");
+    assertThat(bench.done("attached", "26-002")).contains("80 cM, the gene 40 cM from one end");
+
+    refuses(bench.type("attached", "26-001"), 1, "is F2", "say through how many");
+    refuses(bench.type("attached", "6", "--left", "50"), 2, "go together", "Give --right too");
+    refuses(bench.type("attached", "1001"), 1, "0, for the F1, to 1000 are reckoned with");
+    refuses(bench.type("attached", "6", "--left", "-1", "--right", "5"), 1, "state 0 to 10000");
+    refuses(bench.type("attached", "6", "--chance", "90"), 2, "--chance:", "no part of a whole");
+    refuses(bench.type("attached", "6", "--chance", "1"), 1, "below 1, as 0.9");
+    refuses(bench.type("attached", "6", "--at-most", "0"), 1, "state more than 0");
+  }
+
   @Test
   void variegationFollowsTheSecondLayer() {
     assertThat(bench.done("forecast", "--layers", "GWG")).contains("All seedlings will be white");

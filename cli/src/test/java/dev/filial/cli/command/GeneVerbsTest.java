@@ -197,10 +197,27 @@ class GeneVerbsTest {
         .contains("one letter away from Echeveria laui");
   }
 
+  @Test
+  void howLongTheChromosomesAreIsSaidOfAGenus() {
+    assertThat(bench.done("profile", "Echeveria", "--map", "27x100"))
+        .isEqualTo(
+            """
+            Entry 5: Echeveria: 27 chromosomes of 100 cM.
+            Next: how much of a donor hangs on after backcrosses: filial attached PLANT
+            """);
+    assertThat(bench.done("genes").replaceAll(" +", " "))
+        .contains("Echeveria 27 chromosomes of 100 cM");
+    assertThat(bench.json("genes").at("/profiles/0/map").stringValue())
+        .isEqualTo("27 chromosomes of 100 cM");
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
       value = {
+        "Echeveria --map long | is no chromosome length; write centimorgans parted by commas",
+        "Echeveria --map 5000x100 | state the 1 to 1000 of one set, not of the whole plant",
+        "Echeveria --map 100,0 | a chromosome of 0 centimorgans",
         "Echeveria | what do plants of Echeveria carry?",
         "Echeveria laui edge=r | A taxon of several words stands in quotes",
         "Echeveria edge= | is not a gene and its allele; write tips=t",

@@ -1,5 +1,7 @@
 package dev.filial.core.ancestry;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
@@ -76,6 +78,17 @@ public final class GeneticMap {
   }
 
   /**
+   * A map of chromosomes of these lengths.
+   *
+   * @param lengths the length of each chromosome of a set in centimorgans, above 0 and at most a
+   *     hundred times {@link #LONGEST}
+   * @throws IllegalArgumentException as {@link #of}
+   */
+  public static GeneticMap ofCentimorgans(List<BigDecimal> lengths) {
+    return of(lengths.stream().mapToDouble(cm -> cm.doubleValue() / CENTIMORGANS).toArray());
+  }
+
+  /**
    * The map that is assumed where none is stated: eleven chromosomes of a morgan each. Eleven is
    * the base number of the cactus family (common knowledge in the literature, from memory); a
    * morgan, or one crossover a meiosis on the average in each gamete, is common practice for a
@@ -128,6 +141,19 @@ public final class GeneticMap {
   /** The length of a chromosome in morgans, the longest being number 0. */
   public double length(int chromosome) {
     return lengths[chromosome];
+  }
+
+  /** The lengths in centimorgans to the millionth, the longest first. */
+  public List<BigDecimal> centimorgans() {
+    return Arrays.stream(lengths)
+        .mapToObj(
+            length ->
+                BigDecimal.valueOf(length * CENTIMORGANS)
+                    .setScale(6, RoundingMode.HALF_EVEN)
+                    .stripTrailingZeros())
+        // Whole hundreds would else be kept, and written, as 1E+2.
+        .map(length -> length.scale() < 0 ? length.setScale(0) : length)
+        .toList();
   }
 
   /** The length of a set in morgans. */

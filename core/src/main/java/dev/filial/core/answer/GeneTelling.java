@@ -133,6 +133,7 @@ final class GeneTelling {
     if (profile.doubleReduction() != null) {
       parts.add("double reduction " + profile.doubleReduction());
     }
+    profile.geneticMap().ifPresent(map -> parts.add(map.text()));
     return profile.taxon()
         + (profile.frequencies().isEmpty() ? ": " : " carries ")
         + String.join("; ", parts);

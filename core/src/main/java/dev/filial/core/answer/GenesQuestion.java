@@ -1,5 +1,6 @@
 package dev.filial.core.answer;
 
+import dev.filial.core.ancestry.GeneticMap;
 import dev.filial.core.number.Fraction;
 import dev.filial.core.register.LocusDeclared;
 import dev.filial.core.register.ModelDeclared;
@@ -41,9 +42,10 @@ public final class GenesQuestion {
    * @param taxon its accepted name
    * @param frequencies the frequency of each allele, by gene
    * @param pairing how its chromosomes pair, in a word; empty if nothing is stated
+   * @param map how many chromosomes a set has and how long they are; empty if nothing is stated
    */
   public record Carried(
-      String taxon, Map<String, Map<String, Fraction>> frequencies, String pairing) {}
+      String taxon, Map<String, Map<String, Fraction>> frequencies, String pairing, String map) {}
 
   /**
    * What is known of genes.
@@ -87,6 +89,7 @@ public final class GenesQuestion {
             : pairing == ProfileStated.Pairing.DISOMIC
                 ? "disomic"
                 : "tetrasomic" + (doubled == null ? "" : ", double reduction " + doubled);
-    return new Carried(name, profile.frequencies(), word);
+    return new Carried(
+        name, profile.frequencies(), word, profile.geneticMap().map(GeneticMap::text).orElse(""));
   }
 }

@@ -2,7 +2,9 @@ package dev.filial.core.register;
 
 import dev.filial.core.number.Fraction;
 import dev.filial.core.register.ProfileStated.Pairing;
+import java.math.BigDecimal;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -14,6 +16,7 @@ final class Profiles {
   private final Map<String, Map<String, Fraction>> frequencies = new LinkedHashMap<>();
   private @Nullable Pairing pairing;
   private @Nullable Fraction doubleReduction;
+  private List<BigDecimal> chromosomes = List.of();
   private @Nullable String remark;
 
   private Profiles() {}
@@ -45,10 +48,13 @@ final class Profiles {
       pairing = later.pairing();
       doubleReduction = later.doubleReduction();
     }
+    if (!later.chromosomes().isEmpty()) {
+      chromosomes = later.chromosomes();
+    }
     remark = later.remark() == null ? remark : later.remark();
   }
 
   private ProfileStated under(String name) {
-    return new ProfileStated(name, frequencies, pairing, doubleReduction, remark);
+    return new ProfileStated(name, frequencies, pairing, doubleReduction, chromosomes, remark);
   }
 }

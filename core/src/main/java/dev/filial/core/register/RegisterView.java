@@ -141,8 +141,8 @@ public interface RegisterView {
 
   /**
    * What plants of a taxon carry, whatever name it was said of: all that was stated of the accepted
-   * name and of those read as it, under the accepted name; of one locus, and of how chromosomes
-   * pair, the later statement holds. Empty when nobody said anything.
+   * name and of those read as it, under the accepted name; of one locus, of how chromosomes pair
+   * and of how long they are, the later statement holds. Empty when nobody said anything.
    *
    * @throws IllegalArgumentException if the name cannot be read
    */

@@ -25,6 +25,8 @@ class GeneTellingTest {
           "kind":"profile","taxon":"Echeveria laui","frequencies":{"edge":{"r":"1"},"wax":{"W":"3/4","w":"1/4"}} | Echeveria laui carries edge always r; wax W 75 %, w 25 %
           "kind":"profile","taxon":"Echeveria laui","pairing":"tetrasomic","doubleReduction":"1/7" | Echeveria laui: its four chromosomes pair freely; double reduction 1/7
           "kind":"profile","taxon":"Echeveria laui","pairing":"disomic" | Echeveria laui: its two subgenomes keep apart
+          "kind":"profile","taxon":"Echeveria","chromosomes":[100,100,80.5] | Echeveria: 3 chromosomes of 2 x 100, 80.5 cM
+          "kind":"profile","taxon":"Echeveria laui","frequencies":{"edge":{"r":"1"}},"chromosomes":[100,100] | Echeveria laui carries edge always r; 2 chromosomes of 100 cM
           "kind":"genotype","code":"24-001W","loci":["edge"],"genotype":"Rr" | 24-001W is Rr (edge)
           """)
   void aGrowerSaysItSo(String properties, String told) {

@@ -221,6 +221,7 @@ final class ExampleBook {
             Map.of("edge", ordered("R", Fraction.of(3, 4), "r", Fraction.of(1, 4))),
             ProfileStated.Pairing.TETRASOMIC,
             Fraction.of(1, 7),
+            List.of(new BigDecimal("120"), new BigDecimal("100"), new BigDecimal("87.5")),
             "seen in twelve plants"),
         new GenotypeStated(
             code("24-002"),

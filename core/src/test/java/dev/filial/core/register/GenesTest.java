@@ -6,6 +6,7 @@ import static dev.filial.core.register.Bench.profile;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import dev.filial.core.ancestry.GeneticMap;
 import dev.filial.core.heredity.TraitModel;
 import dev.filial.core.number.Fraction;
 import dev.filial.core.register.ProfileStated.Pairing;
@@ -47,6 +48,7 @@ class GenesTest {
           {"kind":"profile","taxon":"Echeveria laui","pairing":"tetrasomic"}
           {"kind":"profile","taxon":"Echeveria laui","pairing":"tetrasomic","doubleReduction":"0"}
           {"kind":"profile","taxon":"Echeveria laui","frequencies":{"edge":{"R":"0","r":"1"}},"pairing":"disomic"}
+          {"kind":"profile","taxon":"Echeveria","chromosomes":[100,87.50,100]}
           {"kind":"genotype","code":"24-001W","loci":["edge"],"genotype":"Rr"}
           """)
   void nothingKnownAndNoneAreToldApart(String json) {
@@ -115,6 +117,11 @@ class GenesTest {
           "kind":"profile","taxon":"Echeveria laui","doubleReduction":"1/7" | say that Echeveria laui is tetrasomic
           "kind":"profile","taxon":"Echeveria laui","pairing":"disomic","doubleReduction":"1/7" | is tetrasomic
           "kind":"profile","taxon":"Echeveria laui","pairing":"tetrasomic","doubleReduction":"1/5" | between 0 and 1/6
+          "kind":"profile","taxon":"Echeveria","chromosomes":[] | how its chromosomes pair, or how long they are
+          "kind":"profile","taxon":"Echeveria","chromosomes":[100,0] | a chromosome of 0 centimorgans; state more than 0
+          "kind":"profile","taxon":"Echeveria","chromosomes":[-5] | a chromosome of -5 centimorgans
+          "kind":"profile","taxon":"Echeveria","chromosomes":[10001] | at most 10000
+          "kind":"profile","taxon":"Echeveria","chromosomes":[1e99] | more than 30 digits or decimals
           "kind":"profile","taxon":"Echeveria laui","pairing":"random" | "random" is none of tetrasomic, disomic
           "kind":"genotype","code":"24-001W","loci":["edge"],"genotype":" " | "genotype" is empty
           "kind":"genotype","code":"24-001W","genotype":"Rr" | name the genes it is about
@@ -190,6 +197,19 @@ class GenesTest {
 
     assertThat(bench.book.profile("Echeveria laui"))
         .contains(pairing("Echeveria laui", Pairing.DISOMIC, null));
+  }
+
+  @Test
+  void theLengthsOfChromosomesAreStatedOfAGenusTheLaterWordHolding() {
+    bench.say(ProfileStated.ofMap("Echeveria", GeneticMap.parse("27x100")));
+    bench.say(ProfileStated.ofMap("Echeveria", GeneticMap.parse("12.5, 110, 2x90")));
+    bench.say(pairing("Echeveria", Pairing.TETRASOMIC, null));
+
+    ProfileStated held = bench.book.profile("Echeveria").orElseThrow();
+    assertThat(held.chromosomes()).map(Object::toString).containsExactly("110", "90", "90", "12.5");
+    assertThat(held.geneticMap()).contains(GeneticMap.of(1.1, 0.9, 0.9, 0.125));
+    assertThat(held.pairing()).isEqualTo(Pairing.TETRASOMIC);
+    assertThat(bench.book.profile("Echeveria laui")).isEmpty();
   }
 
   @Test

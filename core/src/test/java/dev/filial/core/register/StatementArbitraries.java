@@ -469,14 +469,21 @@ final class StatementArbitraries {
   private static Arbitrary<Statement> profileStated() {
     Arbitrary<Fraction> doubleReduction =
         share(1).map(share -> share.times(Fraction.of(1, 6))).injectNull(0.4);
+    Arbitrary<List<BigDecimal>> chromosomes =
+        Arbitraries.bigDecimals()
+            .between(new BigDecimal("0.1"), new BigDecimal("400"))
+            .ofScale(2)
+            .list()
+            .ofMaxSize(4);
     return Combinators.combine(
             taxon(),
             share(1),
             Arbitraries.of(ProfileStated.Pairing.class).injectNull(0.3),
             doubleReduction,
+            chromosomes,
             maybeText())
         .as(
-            (name, r, pairing, twice, remark) -> {
+            (name, r, pairing, twice, lengths, remark) -> {
               Map<String, Map<String, Fraction>> frequencies = new LinkedHashMap<>();
               frequencies.put("tips", Map.of("T", Fraction.ONE));
               frequencies.put("leaf edge", ordered("R", r, "r", Fraction.ONE.minus(r)));
@@ -485,6 +492,7 @@ final class StatementArbitraries {
                   frequencies,
                   pairing,
                   pairing == ProfileStated.Pairing.TETRASOMIC ? twice : null,
+                  lengths,
                   remark);
             });
   }
