@@ -14,11 +14,14 @@ import dev.filial.core.answer.AncestryQuestion.Ancestry;
 import dev.filial.core.answer.AncestryQuestion.Possibility;
 import dev.filial.core.answer.AncestryQuestion.TaxonShare;
 import dev.filial.core.answer.Finding;
+import dev.filial.core.answer.LikelyShares;
+import dev.filial.core.answer.SpreadQuestion;
 import dev.filial.core.number.Fraction;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 
 /** {@code filial ancestry}. */
 public final class AncestryCommand implements BenchCommand {
@@ -26,6 +29,7 @@ public final class AncestryCommand implements BenchCommand {
   private final Supplier<String> plant;
   private final Supplier<Optional<Level>> by;
   private final BooleanSupplier species;
+  private final SpreadOptions spread;
   private final OpenRegister register;
 
   /** Declares its words. */
@@ -43,16 +47,24 @@ public final class AncestryCommand implements BenchCommand {
                 + " taxon.",
             Reading.oneOf(Level.class));
     species = words.flag("--species", "Count subspecies and varieties into their species.");
+    spread = new SpreadOptions(words);
     register = OpenRegister.toRead(words);
-    words.example("filial ancestry 24-007-1");
+    words
+        .describe(
+            "The share of a species is what its pedigree leads one to expect; beside it stands"
+                + " between what shares nine of ten such seedlings lie, since a gamete carries now"
+                + " more of one grandparent, now more of the other.")
+        .example("filial ancestry 24-007-1")
+        .example("filial ancestry 25-031-1 --spread --less-than 10%");
   }
 
   /**
    * The answer.
    *
    * @param ancestry who is in the plant
+   * @param drawing whether the spread is drawn
    */
-  record Told(Ancestry ancestry) implements Answer {
+  record Told(Ancestry ancestry, boolean drawing) implements Answer {
     @Override
     public Object json() {
       return ancestry;
@@ -61,7 +73,13 @@ public final class AncestryCommand implements BenchCommand {
     @Override
     public void show(Screen screen) {
       screen.say(ancestry.code().text() + ": " + ancestry.generationInWords() + ".");
-      screen.table(shares(ancestry.taxa(), ancestry.unknown()));
+      screen.table(shares(ancestry));
+      if (ancestry.likely() != null) {
+        LikelyTold.show(screen, ancestry.likely());
+        if (drawing) {
+          LikelyTold.draw(screen, ancestry.likely());
+        }
+      }
       if (!ancestry.possibilities().isEmpty()) {
         screen.say("Expected over the ways it may have come about:");
         Table ways = new Table().numbers("share").column("way").column("what it would be");
@@ -82,15 +100,28 @@ public final class AncestryCommand implements BenchCommand {
       }
     }
 
-    private static Table shares(List<TaxonShare> taxa, Fraction unknown) {
+    private static Table shares(Ancestry ancestry) {
+      LikelyShares likely = ancestry.likely();
       Table table = new Table().column("taxon").numbers("share").numbers("");
-      for (TaxonShare one : taxa) {
-        table.row(one.taxon(), one.share(), one.share().toPercent(2));
+      if (likely != null) {
+        table.column("likely between");
       }
-      if (!unknown.isZero()) {
-        table.row("unknown", unknown, unknown.toPercent(2));
+      for (TaxonShare one : ancestry.taxa()) {
+        row(table, one.taxon(), one.share(), likely);
+      }
+      if (!ancestry.unknown().isZero()) {
+        row(table, "unknown", ancestry.unknown(), likely);
       }
       return table;
+    }
+
+    private static void row(
+        Table table, String taxon, Fraction share, @Nullable LikelyShares likely) {
+      if (likely == null) {
+        table.row(taxon, share, share.toPercent(2));
+      } else {
+        table.row(taxon, share, share.toPercent(2), LikelyTold.range(likely, taxon));
+      }
     }
 
     private static String way(Possibility one) {
@@ -120,6 +151,7 @@ public final class AncestryCommand implements BenchCommand {
 
   @Override
   public Answer run(Bench bench) {
+    SpreadQuestion wanted = spread.question();
     return register.read(
         bench,
         view ->
@@ -127,6 +159,8 @@ public final class AncestryCommand implements BenchCommand {
                 AncestryQuestion.of(view)
                     .withGenerationBy(by.get().orElse(Level.TAXON))
                     .withCountingIntoSpecies(species.getAsBoolean())
-                    .ask(Finding.in(view).one(plant.get()).code())));
+                    .withSpread(wanted)
+                    .ask(Finding.in(view).one(plant.get()).code()),
+                spread.isDrawn()));
   }
 }

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The classic generations from two pure taxa, each as the pair of two expectations: the share of one
- * taxon, and the share of loci whose two sets are of different taxa.
+ * The classic generations from two pure taxa, each as the pair of two expectations: the share of
+ * one taxon, and the share of loci whose two sets are of different taxa.
  *
- * <p>The pair tells more than the share: an F1, an F2 and an F3 are all half and half, but differ at
- * all, at a half and at a quarter of the loci. Figures follow by Mendel's rules; the pair as
+ * <p>The pair tells more than the share: an F1, an F2 and an F3 are all half and half, but differ
+ * at all, at a half and at a quarter of the loci. Figures follow by Mendel's rules; the pair as
  * coordinates of a hybrid's class is common in the study of natural hybrids (from memory).
  */
 public enum ClassicPlace {

@@ -173,10 +173,7 @@ public final class AncestryQuestion {
   }
 
   private @Nullable LikelyShares likely(
-      RegisterPedigree behind,
-      String name,
-      List<TaxonShare> taxa,
-      List<String> notes) {
+      RegisterPedigree behind, String name, List<TaxonShare> taxa, List<String> notes) {
     if (spread == null || taxa.isEmpty() || taxa.get(0).share().isOne()) {
       return null;
     }

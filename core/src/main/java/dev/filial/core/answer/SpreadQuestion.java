@@ -1,9 +1,9 @@
 package dev.filial.core.answer;
 
 import dev.filial.core.ancestry.ClassicPlace;
+import dev.filial.core.ancestry.GeneticMap;
 import dev.filial.core.ancestry.GenomeDrop;
 import dev.filial.core.ancestry.GenomeSpread;
-import dev.filial.core.ancestry.GeneticMap;
 import dev.filial.core.ancestry.ShareSample;
 import dev.filial.core.answer.LikelyShares.Likely;
 import dev.filial.core.pedigree.Pedigree;
@@ -18,10 +18,10 @@ import org.jspecify.annotations.Nullable;
  * How far the shares of a plant may lie from the expected ones. Asked as part of {@link
  * AncestryQuestion}.
  *
- * <p>Standard deviations are exact. The likely range is that of genomes dropped down the pedigree if
- * a number of them is asked for, or if the pedigree is small; behind more than {@value #FEW} plants
- * it is that of a normal distribution with the exact standard deviation, to which the share, a sum
- * of many stretches, is then close.
+ * <p>Standard deviations are exact. The likely range is that of genomes dropped down the pedigree
+ * if a number of them is asked for, or if the pedigree is small; behind more than {@value #FEW}
+ * plants it is that of a normal distribution with the exact standard deviation, to which the share,
+ * a sum of many stretches, is then close.
  */
 public final class SpreadQuestion {
 
@@ -78,8 +78,15 @@ public final class SpreadQuestion {
    * @param share 0 to 1
    */
   public SpreadQuestion withLessThan(double share) {
+    return new SpreadQuestion(map, genomes, dice, share).withDropping();
+  }
+
+  /**
+   * The same with genomes dropped in any case, {@value GenomeDrop#GENOMES} if nothing else is said.
+   */
+  public SpreadQuestion withDropping() {
     return new SpreadQuestion(
-        map, genomes.isPresent() ? genomes : OptionalInt.of(GenomeDrop.GENOMES), dice, share);
+        map, genomes.isPresent() ? genomes : OptionalInt.of(GenomeDrop.GENOMES), dice, lessThan);
   }
 
   /**

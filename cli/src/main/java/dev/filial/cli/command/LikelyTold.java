@@ -1,0 +1,137 @@
+package dev.filial.cli.command;
+
+import dev.filial.cli.screen.Screen;
+import dev.filial.cli.screen.Table;
+import dev.filial.core.answer.LikelyShares;
+import dev.filial.core.answer.LikelyShares.Likely;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** What shares a real plant may carry, on the screen. */
+final class LikelyTold {
+
+  private static final double NOTHING = 1e-9;
+  private static final int LONGEST_BAR = 40;
+
+  private LikelyTold() {}
+
+  /** The likely range of a taxon, as {@code 37 and 63 %}. */
+  static String range(LikelyShares likely, String taxon) {
+    for (Likely one : likely.taxa()) {
+      if (one.taxon().equals(taxon)) {
+        return one.standardDeviation() < NOTHING
+            ? "always so"
+            : percent(one.low()) + " and " + percent(one.high()) + " %";
+      }
+    }
+    return "";
+  }
+
+  /** What the ranges hold for, and how often two taxa meet. */
+  static void show(Screen screen, LikelyShares likely) {
+    if (likely.taxa().size() > 1 && likely.taxa().stream().noneMatch(LikelyTold::isUnknown)) {
+      screen.field(
+          "two species meet",
+          "at "
+              + percent(likely.different())
+              + " % of the loci"
+              + (likely.likeClass() == null ? "" : ", " + likely.likeClass()));
+    }
+    screen.field(
+        "likely",
+        "of 10 such seedlings "
+            + Math.round(10 * likely.chance())
+            + " lie between; "
+            + likely.map()
+            + (likely.mapFrom() == null
+                ? " (assumed)"
+                : likely.mapFrom().equals("asked") ? "" : " (" + likely.mapFrom() + ")")
+            + ", "
+            + (likely.genomes() == 0
+                ? "by the exact standard deviation"
+                : likely.genomes() + " genomes dropped"));
+  }
+
+  private static boolean isUnknown(Likely one) {
+    return one.taxon().equals("unknown");
+  }
+
+  /** The whole of it: figures, and a strip for each taxon that varies. */
+  static void draw(Screen screen, LikelyShares likely) {
+    boolean asked = likely.taxa().stream().anyMatch(one -> one.lessThan() != null);
+    Table table = new Table().column("taxon").numbers("s.d.").numbers("none at a locus");
+    table.numbers("lost altogether");
+    if (asked) {
+      table.numbers("less than asked");
+    }
+    for (Likely one : likely.taxa()) {
+      String deviation = percent(one.standardDeviation(), 1) + " %";
+      String absent = percent(one.absentAtLocus(), 1) + " %";
+      String lost = chance(one.lost(), likely.genomes());
+      if (asked) {
+        table.row(one.taxon(), deviation, absent, lost, chance(one.lessThan(), likely.genomes()));
+      } else {
+        table.row(one.taxon(), deviation, absent, lost);
+      }
+    }
+    screen.table(table);
+    for (Likely one : likely.taxa()) {
+      if (one.standardDeviation() >= NOTHING && !one.histogram().isEmpty()) {
+        screen.say("Of 100 such seedlings, by their share of " + one.taxon() + ":");
+        strip(screen, one.histogram(), likely.genomes());
+      }
+    }
+  }
+
+  private static void strip(Screen screen, List<Integer> counts, int genomes) {
+    int first = 0;
+    int last = counts.size() - 1;
+    int most = 1;
+    for (int count : counts) {
+      most = Math.max(most, count);
+    }
+    // Steps that fewer than one genome in a thousand reach are left out at either end.
+    while (first < last && counts.get(first) * 1000L < genomes) {
+      first++;
+    }
+    while (last > first && counts.get(last) * 1000L < genomes) {
+      last--;
+    }
+    int step = 100 / counts.size();
+    for (int i = first; i <= last; i++) {
+      String from = (i * step < 10 ? " " : "") + i * step;
+      String to = ((i + 1) * step < 10 ? " " : "") + (i + 1) * step;
+      int length = (int) Math.round((double) LONGEST_BAR * counts.get(i) / most);
+      screen.indented(
+          1,
+          from
+              + " to "
+              + to
+              + " %  "
+              + "#".repeat(length)
+              + (length == 0 ? "" : " ")
+              + percent((double) counts.get(i) / genomes, counts.get(i) * 100L < genomes ? 1 : 0));
+    }
+  }
+
+  /** A chance that was counted, no finer than it was counted. */
+  private static String chance(@Nullable Double chance, int genomes) {
+    if (chance == null) {
+      return "not asked";
+    }
+    if (chance == 0) {
+      return "0 of " + genomes;
+    }
+    return percent(chance, chance < 0.0005 ? 2 : 1) + " %";
+  }
+
+  private static String percent(double share) {
+    return percent(share, 0);
+  }
+
+  private static String percent(double share, int decimals) {
+    return BigDecimal.valueOf(100 * share).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
+  }
+}
