@@ -65,6 +65,14 @@ public final class AttachedQuestion {
                 + text(GeneticMap.LONGEST * CENTIMORGANS));
       }
     }
+    if (left + right > GeneticMap.LONGEST * CENTIMORGANS) {
+      throw new IllegalArgumentException(
+          "a chromosome of "
+              + text(left + right)
+              + " cM; at most "
+              + text(GeneticMap.LONGEST * CENTIMORGANS)
+              + " are reckoned with");
+    }
     return new AttachedQuestion(
         DonorSegment.of(left / CENTIMORGANS, right / CENTIMORGANS), chance, goal);
   }
@@ -136,8 +144,7 @@ public final class AttachedQuestion {
     if (backcrosses.isEmpty()) {
       throw new RegisterRefusal(
           name
-              + (generation instanceof GenerationClass.Mixture ? " may be " : " is ")
-              + generation.label()
+              + is(generation)
               + ", and the piece is reckoned for a plain backcross; say through how many the gene"
               + " was held instead");
     }
@@ -154,6 +161,14 @@ public final class AttachedQuestion {
     }
     notes.addAll(behind.notes());
     return answer(item.code(), generation.text(), backcrosses.getAsInt(), around, notes);
+  }
+
+  private static String is(GenerationClass generation) {
+    if (generation instanceof GenerationClass.Unclassified) {
+      return " has " + generation.text();
+    }
+    boolean several = generation instanceof GenerationClass.Mixture;
+    return (several ? " may be " : " is ") + generation.label();
   }
 
   /** Through how many backcrosses the plant came, however it may have come about. */

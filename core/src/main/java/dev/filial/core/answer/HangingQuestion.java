@@ -205,6 +205,9 @@ public final class HangingQuestion {
     }
     if (statement instanceof ProfileStated profile) {
       addPlantsOf(profile.taxon(), roots, new HashSet<>());
+      if (!profile.chromosomes().isEmpty()) {
+        addPlantsReckonedWithMapOf(profile.taxon(), roots);
+      }
       return roots;
     }
     for (Subject subject : statement.subjects()) {
@@ -232,6 +235,25 @@ public final class HangingQuestion {
     }
     for (Taxon known : view.taxon(taxon.key()).stream().toList()) {
       known.readAlso().forEach(other -> addPlantsOf(other, plants, seen));
+    }
+  }
+
+  /**
+   * What came as of a taxon below that one, a species of a genus: a map holds for those too. In
+   * proportion to all that came from elsewhere.
+   */
+  private void addPlantsReckonedWithMapOf(String name, Set<Code> plants) {
+    Subject mapped = Subject.taxon(view.accepted(name).name());
+    for (Item item : view.items(Set.of(Item.Kind.PLANT, Item.Kind.SEED))) {
+      Set<String> taxa = new HashSet<>(item.determination().makeup().keySet());
+      if (item.determination().taxon() != null) {
+        taxa.add(item.determination().taxon());
+      }
+      for (String taxon : taxa) {
+        if (MapInUse.upwards(view, taxon).stream().map(Subject::taxon).anyMatch(mapped::equals)) {
+          plants.add(item.code());
+        }
+      }
     }
   }
 

@@ -103,7 +103,7 @@ record MapInUse(GeneticMap map, @Nullable String statedFor, List<String> notes) 
   }
 
   /** The taxon, those it was said to count into, and by their names the species and the genus. */
-  private static Set<String> upwards(RegisterView view, String taxon) {
+  static Set<String> upwards(RegisterView view, String taxon) {
     Set<String> chain = new LinkedHashSet<>();
     @Nullable String next = taxon;
     while (next != null) {

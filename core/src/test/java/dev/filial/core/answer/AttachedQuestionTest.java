@@ -102,6 +102,8 @@ class AttachedQuestionTest {
                 + " gene was held instead");
     assertThatThrownBy(() -> of(selfed)).hasMessageContaining("is BC1F2, and");
     assertThatThrownBy(() -> of(laui)).hasMessageContaining("is pure, and");
+    Code hybrid = bench.plant(InventedBench.hybrid(null, LAUI, "1/2", AGAVOIDES, "1/2"));
+    assertThatThrownBy(() -> of(hybrid)).hasMessageContaining(" has no generation class: ");
     Code triploid = bench.pollination(f1, new Pollen.OnePlant(laui)).sets(2, 1).made();
     assertThatThrownBy(() -> of(triploid))
         .hasMessageContaining("has 3 chromosome sets, and the piece is reckoned for plants of two");
@@ -115,6 +117,9 @@ class AttachedQuestionTest {
           .isThrownBy(() -> any.withGeneAt(50, wrong))
           .withMessageContaining(" cM from an end of its chromosome; state 0 to 10000");
     }
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> any.withGeneAt(6_000, 6_000))
+        .withMessage("a chromosome of 12000 cM; at most 10000 are reckoned with");
     assertThatIllegalArgumentException().isThrownBy(() -> any.withGeneAt(0, 0));
     assertThatIllegalArgumentException().isThrownBy(() -> any.withChance(1));
     assertThatIllegalArgumentException().isThrownBy(() -> any.withGoal(0));

@@ -6,6 +6,7 @@ import static dev.filial.core.answer.InventedBench.LAUI;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import dev.filial.core.ancestry.GeneticMap;
 import dev.filial.core.answer.HangingQuestion.Hanging;
 import dev.filial.core.answer.HangingQuestion.Touched;
 import dev.filial.core.name.Code;
@@ -102,6 +103,17 @@ class HangingQuestionTest {
     assertThat(on(trait).entries()).containsExactly(table);
     assertThat(codes(on(genotype))).containsExactly(laui);
     assertThat(codes(on(profile))).containsExactly(agavoides);
+  }
+
+  @Test
+  void onTheMapOfAGenusHangAllThatCameOfItsSpecies() {
+    Code other = bench.plant("Graptopetalum paraguayense");
+    Code hybrid = bench.plant(InventedBench.hybrid(null, AGAVOIDES, "1/2"));
+    long genus = bench.say(ProfileStated.ofMap("Echeveria", GeneticMap.parse("27x100")));
+    long species = bench.say(ProfileStated.ofMap(AGAVOIDES, GeneticMap.parse("27x90")));
+
+    assertThat(codes(on(genus))).contains(laui, agavoides, hybrid).doesNotContain(other, cross);
+    assertThat(codes(on(species))).containsExactlyInAnyOrder(agavoides, hybrid);
   }
 
   @Test
