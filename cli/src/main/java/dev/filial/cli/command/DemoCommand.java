@@ -19,6 +19,7 @@ import dev.filial.core.answer.FitQuestion;
 import dev.filial.core.answer.OddsQuestion;
 import dev.filial.core.answer.RecordedRates;
 import dev.filial.core.answer.SeedRate;
+import dev.filial.core.answer.SpreadQuestion;
 import dev.filial.core.answer.TagQuestion;
 import dev.filial.core.answer.Wanted;
 import dev.filial.core.answer.Wanted.State;
@@ -103,7 +104,7 @@ public final class DemoCommand implements BenchCommand {
               + " inheritance. Only the names of the species are real.",
           PACKET,
           TagQuestion.of(view).withMark(true).ask(PACKET).text().lines(),
-          AncestryQuestion.of(view).ask(SEEDLING),
+          AncestryQuestion.of(view).withSpread(SpreadQuestion.usual()).ask(SEEDLING),
           odds(view),
           FitQuestion.byGenes().ask(view, TIPS, List.of(CROSS)),
           SMUDGED,
@@ -162,7 +163,7 @@ public final class DemoCommand implements BenchCommand {
                   + ", mark first, since it leaves the house?");
       packetLabel.forEach(line -> screen.indented(2, Wrap.keepingDoubleSpaces(line)));
       screen.blank().say("What is in the seedling " + ancestry.code().text() + "?");
-      new AncestryCommand.Told(ancestry).show(screen);
+      new AncestryCommand.Told(ancestry, false).show(screen);
       screen
           .blank()
           .say(
