@@ -37,13 +37,19 @@ public final class RegisterPedigree {
   private final Pedigree pedigree;
   private final Map<Code, Item> items;
   private final Map<String, Code> coded;
+  private final Map<String, Code> families;
   private final List<String> notes;
 
   private RegisterPedigree(
-      Pedigree pedigree, Map<Code, Item> items, Map<String, Code> coded, List<String> notes) {
+      Pedigree pedigree,
+      Map<Code, Item> items,
+      Map<String, Code> coded,
+      Map<String, Code> families,
+      List<String> notes) {
     this.pedigree = pedigree;
     this.items = items;
     this.coded = coded;
+    this.families = families;
     this.notes = List.copyOf(notes);
   }
 
@@ -65,6 +71,7 @@ public final class RegisterPedigree {
         Pedigree.of(builder.build()),
         lineage,
         builder.coded,
+        builder.families,
         LineageNotes.of(view, lineage.values(), roots));
   }
 
@@ -88,6 +95,14 @@ public final class RegisterPedigree {
     return Optional.ofNullable(coded.get(name)).map(items::get);
   }
 
+  /**
+   * The cross, packet or mixture that a plant of the pedigree is a seedling of, numbered or not;
+   * empty for one that was acquired, found or taken from another.
+   */
+  public Optional<Item> family(String name) {
+    return Optional.ofNullable(families.get(name)).map(items::get);
+  }
+
   /** Turns items into plant records, each once. */
   private static final class Builder {
     private final RegisterView view;
@@ -95,6 +110,7 @@ public final class RegisterPedigree {
     private final Founders founders;
     private final Map<String, PlantRecord> records = new LinkedHashMap<>();
     private final Map<String, Code> coded = new HashMap<>();
+    private final Map<String, Code> families = new HashMap<>();
     private final Deque<Wanted> open = new ArrayDeque<>();
 
     /**
@@ -166,6 +182,7 @@ public final class RegisterPedigree {
     /** A seedling of the family under {@code whole}. */
     private Origin seedlingOf(Code whole, String name) {
       Item family = item(whole);
+      families.put(name, whole);
       return family.descent().isEmpty()
           ? founders.seedling(family.determination(), family.fieldNumber())
           : known(family, name);
