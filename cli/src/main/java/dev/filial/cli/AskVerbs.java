@@ -5,6 +5,7 @@ import dev.filial.cli.command.FindCommand;
 import dev.filial.cli.command.FormulaCommand;
 import dev.filial.cli.command.HangsCommand;
 import dev.filial.cli.command.ListCommand;
+import dev.filial.cli.command.LocalityCommand;
 import dev.filial.cli.command.NotationCommand;
 import dev.filial.cli.command.ShowCommand;
 import dev.filial.cli.command.TagCommand;
@@ -26,6 +27,10 @@ final class AskVerbs {
         verb("tree", Heading.ASK, "Draw a plant's parents and theirs"),
         verb("notation", Heading.ASK, "Write a plant's pedigree on one line, or explain one"),
         verb("formula", Heading.ASK, "Write a plant's hybrid formula"),
+        verb(
+            "locality",
+            Heading.ASK,
+            "Say which plants are true to a field number, and since when others are not"),
         verb("list", Heading.ASK, "List what there is"),
         verb("find", Heading.ASK, "Find what a smudged tag or half a name may be"),
         verb(
@@ -44,6 +49,7 @@ final class AskVerbs {
       case "tree" -> new TreeCommand(words);
       case "notation" -> new NotationCommand(words);
       case "formula" -> new FormulaCommand(words);
+      case "locality" -> new LocalityCommand(words);
       case "list" -> new ListCommand(words);
       case "find" -> new FindCommand(words);
       case "hangs" -> new HangsCommand(words);

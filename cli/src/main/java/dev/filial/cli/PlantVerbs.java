@@ -11,6 +11,7 @@ import dev.filial.cli.command.NoteCommand;
 import dev.filial.cli.command.ObserveCommand;
 import dev.filial.cli.command.OffsetCommand;
 import dev.filial.cli.command.PlantCommand;
+import dev.filial.cli.command.PopulationCommand;
 import dev.filial.cli.command.SeedCommand;
 import dev.filial.cli.command.TaxonCommand;
 import dev.filial.cli.command.TraitCommand;
@@ -28,6 +29,7 @@ final class PlantVerbs {
         verb("plant", "Enter a plant that was bought, given or collected"),
         verb("seed", "Enter a packet of seed that was bought or swapped"),
         verb("taxon", "Say what is known of a species or a named hybrid"),
+        verb("population", "Say which field numbers are of one population"),
         verb("cross", "Enter a pollination"),
         verb("fruit", "Say how many flowers of a cross set or failed"),
         verb("offset", "Enter an offset, a cutting or a graft of a plant"),
@@ -52,6 +54,7 @@ final class PlantVerbs {
       case "plant" -> new PlantCommand(words);
       case "seed" -> new SeedCommand(words);
       case "taxon" -> new TaxonCommand(words);
+      case "population" -> new PopulationCommand(words);
       case "cross" -> new CrossCommand(words);
       case "fruit" -> new FruitCommand(words);
       case "offset" -> new OffsetCommand(words);

@@ -7,6 +7,8 @@ import java.util.List;
 /** Codes in a row, in few words: {@code 24-007V-1 to -6, 24-007V-9}. */
 final class CodeList {
 
+  private static final char NO_BREAK_SPACE = '\u00A0';
+
   private CodeList() {}
 
   static String text(List<Code> codes) {
@@ -18,14 +20,19 @@ final class CodeList {
       }
       // Two numbers next to each other are as short written out.
       if (end - i >= 2) {
-        parts.add(codes.get(i).text() + " to " + codes.get(end).part().suffix().strip());
+        parts.add(whole(codes.get(i)) + " to " + codes.get(end).part().suffix().strip());
         i = end + 1;
       } else {
-        parts.add(codes.get(i).text());
+        parts.add(whole(codes.get(i)));
         i++;
       }
     }
     return String.join(", ", parts);
+  }
+
+  /** A code is never parted at the end of a line. */
+  private static String whole(Code code) {
+    return code.text().replace(' ', NO_BREAK_SPACE);
   }
 
   private static boolean follows(Code one, Code next) {

@@ -17,6 +17,7 @@ import dev.filial.core.register.Moved;
 import dev.filial.core.register.Named;
 import dev.filial.core.register.Noted;
 import dev.filial.core.register.Observed;
+import dev.filial.core.register.PopulationDeclared;
 import dev.filial.core.register.ProfileStated;
 import dev.filial.core.register.RegisterRefusal;
 import dev.filial.core.register.RegisterView;
@@ -31,6 +32,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Deque;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -207,6 +209,15 @@ public final class HangingQuestion {
       addPlantsOf(profile.taxon(), roots, new HashSet<>());
       if (!profile.chromosomes().isEmpty()) {
         addPlantsReckonedWithMapOf(profile.taxon(), roots);
+      }
+      return roots;
+    }
+    if (statement instanceof PopulationDeclared population) {
+      for (Item item : view.items(EnumSet.of(Item.Kind.PLANT, Item.Kind.SEED))) {
+        String number = item.fieldNumber();
+        if (number != null && population.subjects().contains(Subject.fieldNumber(number))) {
+          roots.add(item.code());
+        }
       }
       return roots;
     }

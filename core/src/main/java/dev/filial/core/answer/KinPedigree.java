@@ -5,6 +5,7 @@ import dev.filial.core.pedigree.Founder;
 import dev.filial.core.pedigree.Pedigree;
 import dev.filial.core.pedigree.PlantRecord;
 import dev.filial.core.pedigree.Seedling;
+import dev.filial.core.register.Item;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -66,7 +67,7 @@ record KinPedigree(Pedigree pedigree, List<Code> packets, List<String> fieldNumb
         Founder founder = pedigree.founder(i);
         if (founder != null) {
           String code = pedigree.code(i);
-          plain.packet(code).ifPresent(packet -> seedlings.merge(packet, 1, Integer::sum));
+          packet(code).ifPresent(packet -> seedlings.merge(packet, 1, Integer::sum));
           String number = fieldNumber(founder);
           if (number != null) {
             bearing.computeIfAbsent(number, any -> new HashSet<>()).add(name(code));
@@ -84,8 +85,13 @@ record KinPedigree(Pedigree pedigree, List<Code> packets, List<String> fieldNumb
               : founder.makeup().shares().firstKey() + " " + founder.fieldNumber();
     }
 
+    /** The acquired packet that a founder was raised from. */
+    private Optional<Code> packet(String code) {
+      return plain.family(code).map(Item::code);
+    }
+
     private String name(String code) {
-      return plain.packet(code).map(Code::text).orElse(code);
+      return packet(code).map(Code::text).orElse(code);
     }
 
     /** The names of the parents a founder gets; null if it stays one. */
@@ -98,7 +104,7 @@ record KinPedigree(Pedigree pedigree, List<Code> packets, List<String> fieldNumb
           apart != FieldNumberKin.UNRELATED
               && number != null
               && bearing.getOrDefault(number, Set.of()).size() > 1;
-      Optional<Code> packet = plain.packet(code);
+      Optional<Code> packet = packet(code);
       if (!akin && packet.map(seedlings::get).orElse(1) < 2) {
         return null;
       }

@@ -63,6 +63,35 @@ final class LineageNotes {
     return notes.notes;
   }
 
+  /**
+   * A sentence for each thing of the lineage that was recorded, or read as another, by somebody's
+   * guess, in order of entry.
+   */
+  static List<String> guesses(RegisterView view, Collection<Item> lineage) {
+    LineageNotes notes = new LineageNotes(view, List.of());
+    lineage.stream()
+        .filter(item -> item.sameAs() != null || item.guess() != null)
+        .sorted(Item.IN_ORDER)
+        .forEach(notes::addGuess);
+    return List.copyOf(notes.notes);
+  }
+
+  /** A sentence for each of these entries that is somebody's guess. */
+  static List<String> guessed(RegisterView view, Collection<Said> entries) {
+    return entries.stream()
+        .filter(said -> said.guess() != null)
+        .map(said -> guess("that " + said.text(), said.guess(), said.entry()))
+        .toList();
+  }
+
+  private void addGuess(Item item) {
+    if (item.sameAs() != null) {
+      addJoin(item);
+    } else if (item.guess() != null) {
+      notes.add(guess("what is recorded of " + item.code().text(), item.guess(), item.entry()));
+    }
+  }
+
   /** Whether there is nothing to say of it, as of nearly all. */
   private static boolean isPlain(Item item) {
     return item.sameAs() == null

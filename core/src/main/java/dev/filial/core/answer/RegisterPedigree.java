@@ -39,7 +39,7 @@ public final class RegisterPedigree {
   private final Pedigree pedigree;
   private final Map<Code, Item> items;
   private final Map<String, Code> coded;
-  private final Map<String, Code> packets;
+  private final Map<String, Code> families;
   private final List<String> asked;
   private final List<String> notes;
 
@@ -52,7 +52,7 @@ public final class RegisterPedigree {
     this.pedigree = pedigree;
     this.items = items;
     this.coded = builder.coded;
-    this.packets = builder.packets;
+    this.families = builder.families;
     this.asked = List.copyOf(asked);
     this.notes = List.copyOf(notes);
   }
@@ -109,11 +109,11 @@ public final class RegisterPedigree {
   }
 
   /**
-   * The acquired packet that a founder of the pedigree was raised from; empty for those that were
-   * acquired as plants, and for all that are no founders.
+   * The cross, packet or mixture that a plant of the pedigree is a seedling of, numbered or not;
+   * empty for one that was acquired, found or taken from another.
    */
-  Optional<Code> packet(String name) {
-    return Optional.ofNullable(packets.get(name));
+  public Optional<Item> family(String name) {
+    return Optional.ofNullable(families.get(name)).map(items::get);
   }
 
   /** Turns items into plant records, each once. */
@@ -123,7 +123,7 @@ public final class RegisterPedigree {
     private final Founders founders;
     private final Map<String, PlantRecord> records = new LinkedHashMap<>();
     private final Map<String, Code> coded = new HashMap<>();
-    private final Map<String, Code> packets = new HashMap<>();
+    private final Map<String, Code> families = new HashMap<>();
     private final Set<String> others = new HashSet<>();
     private final Deque<Wanted> open = new ArrayDeque<>();
 
@@ -210,11 +210,10 @@ public final class RegisterPedigree {
     /** A seedling of the family under {@code whole}. */
     private Origin seedlingOf(Code whole, String name) {
       Item family = item(whole);
-      if (family.descent().isEmpty()) {
-        packets.put(name, whole);
-        return founders.seedling(family.determination(), family.fieldNumber());
-      }
-      return known(family, name);
+      families.put(name, whole);
+      return family.descent().isEmpty()
+          ? founders.seedling(family.determination(), family.fieldNumber())
+          : known(family, name);
     }
 
     private Origin known(Item item, String name) {

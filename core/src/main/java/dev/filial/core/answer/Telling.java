@@ -26,6 +26,7 @@ import dev.filial.core.register.Parted;
 import dev.filial.core.register.PlantAcquired;
 import dev.filial.core.register.Pollen;
 import dev.filial.core.register.Pollinated;
+import dev.filial.core.register.PopulationDeclared;
 import dev.filial.core.register.Potted;
 import dev.filial.core.register.ProfileStated;
 import dev.filial.core.register.Propagated;
@@ -195,6 +196,9 @@ public final class Telling {
     }
     if (statement instanceof TaxonRenamed renamed) {
       return renamed.from() + " is to be read as " + renamed.to();
+    }
+    if (statement instanceof PopulationDeclared population) {
+      return "the field numbers " + join(population.fieldNumbers()) + " are one population";
     }
     if (statement instanceof Named named) {
       return named.code().text() + " is also called " + named.name();

@@ -64,6 +64,7 @@ public final class EntryJson {
     kinds.put("register", RegisterOpened.class);
     kinds.put("taxon", TaxonDeclared.class);
     kinds.put("rename", TaxonRenamed.class);
+    kinds.put("population", PopulationDeclared.class);
     kinds.put("plant", PlantAcquired.class);
     kinds.put("seed", SeedAcquired.class);
     kinds.put("cross", Pollinated.class);

@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.Set;
 
@@ -148,6 +149,15 @@ public interface RegisterView {
    */
   default Optional<ProfileStated> profile(String taxonName) {
     return Profiles.of(this, taxonName);
+  }
+
+  /**
+   * The field numbers of the population that {@code fieldNumber} is of: itself, and all that were
+   * declared to be of one population with it, over any number of declarations; sorted. Outer spaces
+   * do not count.
+   */
+  default NavigableSet<String> population(String fieldNumber) {
+    return Populations.of(this, fieldNumber, null);
   }
 
   /** The opening entry; empty for an empty book. */

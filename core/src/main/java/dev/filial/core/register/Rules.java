@@ -100,6 +100,8 @@ final class Rules {
     } else if (statement instanceof TaxonRenamed renamed) {
       NameChains.requireNotWithinItself(book, renamed.to());
       requireNoTaxonWithinItself();
+    } else if (statement instanceof PopulationDeclared population) {
+      Populations.warnIfKnown(book, number, population, warnings);
     } else if (statement instanceof TraitDeclared trait) {
       checkTraitDeclared(number, trait);
     } else if (statement instanceof Observed observed) {

@@ -28,6 +28,7 @@ public sealed interface Statement
         Parted,
         PlantAcquired,
         Pollinated,
+        PopulationDeclared,
         Potted,
         ProfileStated,
         Propagated,

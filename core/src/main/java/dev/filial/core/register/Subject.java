@@ -6,11 +6,12 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Something a statement can be about: a coded thing, a taxon, a trait, a locus or an earlier entry.
+ * Something a statement can be about: a coded thing, a taxon, a trait, a locus, a field number or
+ * an earlier entry.
  *
  * @param kind which of these
  * @param key the code's text, the taxon's folded name, the trait's name in lower case, the locus's
- *     name as it is, or the entry's number
+ *     name or the field number as it is, or the entry's number
  */
 public record Subject(Kind kind, String key) {
 
@@ -24,6 +25,8 @@ public record Subject(Kind kind, String key) {
     TRAIT,
     /** A locus. */
     LOCUS,
+    /** A collector's field number. */
+    FIELD_NUMBER,
     /** An earlier entry. */
     ENTRY
   }
@@ -63,5 +66,13 @@ public record Subject(Kind kind, String key) {
   /** The locus of that name; unlike a trait's, its case counts, as that of its alleles does. */
   public static Subject locus(String name) {
     return new Subject(Kind.LOCUS, name.strip());
+  }
+
+  /**
+   * The collector's field number; its case and the spaces within it count, for nobody knows what
+   * another collector makes of them.
+   */
+  public static Subject fieldNumber(String number) {
+    return new Subject(Kind.FIELD_NUMBER, number.strip());
   }
 }

@@ -164,6 +164,7 @@ final class SqliteReader implements RegisterView {
       case TAXON -> "taxon:";
       case TRAIT -> "trait:";
       case LOCUS -> "locus:";
+      case FIELD_NUMBER -> "number:";
       case ENTRY -> "entry:";
     };
   }

@@ -228,6 +228,7 @@ final class ExampleBook {
             List.of("edge"),
             "Rr",
             on("2026-06-05"),
-            "half of its seedlings are green"));
+            "half of its seedlings are green"),
+        new PopulationDeclared(List.of("OM 112", "JB 7"), "the same slope, a year later"));
   }
 }

@@ -314,6 +314,13 @@ class RulesPageTest {
             },
             genotype("24-001", "Rr", "edge")),
         warned(
+            "a population that is known already",
+            bench -> {
+              bench.say(new PopulationDeclared(List.of("OM 112", "JB 7"), null));
+              bench.say(new PopulationDeclared(List.of("JB 7", "JB 8"), null));
+            },
+            new PopulationDeclared(List.of("OM 112", "JB 8"), null)),
+        warned(
             "a pollen parent gone before the day",
             bench -> bench.say(fate("24-002", Fate.DEAD, "2025-11")),
             cross("26-001", "24-001", "24-002", "2026-03")),

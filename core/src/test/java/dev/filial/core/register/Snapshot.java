@@ -31,6 +31,7 @@ record Snapshot(Map<String, Object> answers) {
         case TAXON -> answers.put("taxon " + subject, view.taxon(subject.key()));
         case TRAIT -> answers.put("trait " + subject, view.trait(subject.key()));
         case LOCUS -> answers.put("locus " + subject, view.locus(subject.key()));
+        case FIELD_NUMBER -> answers.put("population " + subject, view.population(subject.key()));
         case ENTRY -> {}
       }
     }

@@ -226,6 +226,7 @@ final class StatementArbitraries {
             locusDeclared(),
             modelDeclared(),
             profileStated(),
+            population(),
             Combinators.combine(plant(), text(), date(), maybeText())
                 .as((code, genes, d, r) -> new GenotypeStated(code, List.of("edge"), genes, d, r)),
             Combinators.combine(anyCode(), text(), date()).as(Noted::new)));
@@ -495,6 +496,12 @@ final class StatementArbitraries {
                   lengths,
                   remark);
             });
+  }
+
+  private static Arbitrary<Statement> population() {
+    Arbitrary<List<String>> numbers =
+        Arbitraries.of("OM 112", "OM112", "JB 7", "XM \"7\"").list().uniqueElements().ofMinSize(2);
+    return Combinators.combine(numbers, maybeText()).as(PopulationDeclared::new);
   }
 
   private static Arbitrary<Statement> observed() {

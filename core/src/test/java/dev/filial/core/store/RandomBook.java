@@ -23,6 +23,7 @@ import dev.filial.core.register.PartialDate;
 import dev.filial.core.register.PlantAcquired;
 import dev.filial.core.register.Pollen;
 import dev.filial.core.register.Pollinated;
+import dev.filial.core.register.PopulationDeclared;
 import dev.filial.core.register.Potted;
 import dev.filial.core.register.ProfileStated;
 import dev.filial.core.register.Propagated;
@@ -79,7 +80,7 @@ final class RandomBook {
   }
 
   private Statement thrown() {
-    return switch (random.nextInt(28)) {
+    return switch (random.nextInt(29)) {
       case 0, 1, 2 -> plant();
       case 3, 4, 5, 6 -> cross(fresh());
       case 7 ->
@@ -211,6 +212,10 @@ final class RandomBook {
                 null,
                 null);
       }
+      case 28 ->
+          new PopulationDeclared(
+              List.of("XY 12/3", one(List.of("XY 12", "XY 13")), one(List.of("XY 14", "XY 15"))),
+              null);
       default -> {
         long entry = entry();
         Statement now = view.effective(entry).orElse(null);

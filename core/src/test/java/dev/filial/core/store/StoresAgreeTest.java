@@ -116,6 +116,8 @@ class StoresAgreeTest {
         case TAXON -> assertThat(disk.taxon(subject.key())).isEqualTo(memory.taxon(subject.key()));
         case TRAIT -> assertThat(disk.trait(subject.key())).isEqualTo(memory.trait(subject.key()));
         case LOCUS -> assertThat(disk.locus(subject.key())).isEqualTo(memory.locus(subject.key()));
+        case FIELD_NUMBER ->
+            assertThat(disk.population(subject.key())).isEqualTo(memory.population(subject.key()));
         case ENTRY -> {}
       }
     }
