@@ -3,10 +3,12 @@ package dev.filial.cli;
 import dev.filial.cli.command.AncestryCommand;
 import dev.filial.cli.command.FindCommand;
 import dev.filial.cli.command.FormulaCommand;
+import dev.filial.cli.command.FoundersCommand;
 import dev.filial.cli.command.HangsCommand;
 import dev.filial.cli.command.ListCommand;
 import dev.filial.cli.command.LocalityCommand;
 import dev.filial.cli.command.NotationCommand;
+import dev.filial.cli.command.RelatedCommand;
 import dev.filial.cli.command.ShowCommand;
 import dev.filial.cli.command.TagCommand;
 import dev.filial.cli.command.TreeCommand;
@@ -27,6 +29,8 @@ final class AskVerbs {
         verb("tree", Heading.ASK, "Draw a plant's parents and theirs"),
         verb("notation", Heading.ASK, "Write a plant's pedigree on one line, or explain one"),
         verb("formula", Heading.ASK, "Write a plant's hybrid formula"),
+        verb("related", Heading.ASK, "Say how closely plants are related, and how inbred they are"),
+        verb("founders", Heading.ASK, "Say which founders stand behind plants, and by how much"),
         verb(
             "locality",
             Heading.ASK,
@@ -49,6 +53,8 @@ final class AskVerbs {
       case "tree" -> new TreeCommand(words);
       case "notation" -> new NotationCommand(words);
       case "formula" -> new FormulaCommand(words);
+      case "related" -> new RelatedCommand(words);
+      case "founders" -> new FoundersCommand(words);
       case "locality" -> new LocalityCommand(words);
       case "list" -> new ListCommand(words);
       case "find" -> new FindCommand(words);

@@ -10,14 +10,20 @@ import dev.filial.cli.frame.Recorded;
 import dev.filial.cli.frame.Trouble;
 import dev.filial.cli.frame.Words;
 import dev.filial.cli.screen.Asker;
+import dev.filial.core.answer.KinshipQuestion;
 import dev.filial.core.answer.RecentCross;
+import dev.filial.core.answer.RegisterPedigree;
+import dev.filial.core.answer.TagQuestion;
 import dev.filial.core.name.Code;
 import dev.filial.core.number.Fraction;
+import dev.filial.core.pedigree.PedigreeException;
 import dev.filial.core.register.Accepted;
 import dev.filial.core.register.Count;
 import dev.filial.core.register.PartialDate;
 import dev.filial.core.register.Pollen;
 import dev.filial.core.register.Pollinated;
+import dev.filial.core.register.RegisterView;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
@@ -179,11 +185,27 @@ public final class CrossCommand implements BenchCommand {
                 storedPollen.getAsBoolean(),
                 rest.place(),
                 rest.remark()));
-    return Recorded.of(
+    Recorded recorded =
+        Recorded.of(
             writing,
             accepted,
             given,
-            "when it has set or failed: filial fruit " + given.text() + " --set COUNT")
-        .withTag(writing.view(), given);
+            "when it has set or failed: filial fruit " + given.text() + " --set COUNT");
+    return tagged(recorded, writing.view(), given);
+  }
+
+  /** With the tag, and a note where the parents are close kin: the pedigree is looked up once. */
+  private static Recorded tagged(Recorded recorded, RegisterView view, Code cross) {
+    RegisterPedigree behind;
+    try {
+      behind = RegisterPedigree.of(view, List.of(cross), false);
+    } catch (PedigreeException e) {
+      return recorded.withTag(view, cross); // nothing can be computed; a tag is needed all the same
+    }
+    Recorded tagged = recorded.withTag(TagQuestion.of(view).withPedigree(behind), cross);
+    return KinshipQuestion.of(view)
+        .closeCross(behind, cross)
+        .map(tagged::withWarning)
+        .orElse(tagged);
   }
 }

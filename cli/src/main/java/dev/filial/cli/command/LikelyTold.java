@@ -41,9 +41,8 @@ final class LikelyTold {
     }
     screen.field(
         "likely",
-        "of 10 such seedlings "
-            + Math.round(10 * likely.chance())
-            + " lie between; "
+        Math.round(10 * likely.chance())
+            + " of 10 such seedlings lie between; "
             + likely.map()
             + (likely.mapFrom() == null
                 ? " (assumed)"

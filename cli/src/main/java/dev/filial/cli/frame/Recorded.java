@@ -43,7 +43,12 @@ public record Recorded(
 
   /** The same with the text for the tag of {@code tagged}. */
   public Recorded withTag(RegisterView view, Code tagged) {
-    List<String> lines = TagQuestion.of(view).ask(tagged).text().lines();
+    return withTag(TagQuestion.of(view), tagged);
+  }
+
+  /** The same with the text for a tag, as the question gives it. */
+  public Recorded withTag(TagQuestion question, Code tagged) {
+    List<String> lines = question.ask(tagged).text().lines();
     return new Recorded(entry, code, text, lines, next, warnings);
   }
 

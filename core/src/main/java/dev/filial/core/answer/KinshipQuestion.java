@@ -281,9 +281,7 @@ public final class KinshipQuestion {
     double inbreeding = coancestry(pedigree, notes).inbreeding(plant);
     addPackets(kin, notes);
     notes.addAll(plain.notes());
-    // Who founded it is asked of what was acquired, not of parents somebody may have had.
-    FounderContributions behind =
-        FounderContributions.of(plain.pedigree(), plain.pedigree().indexOf(plain.asked().get(0)));
+    FounderContributions behind = FounderContributions.of(pedigree, plant);
     return new Inbred(
         plain.asked().get(0),
         inbreeding,
@@ -366,20 +364,15 @@ public final class KinshipQuestion {
    */
   public Founded founders(List<Code> codes) {
     RegisterPedigree plain = pedigree(codes);
-    Pedigree pedigree = plain.pedigree();
+    KinPedigree kin = KinPedigree.of(plain, FieldNumberKin.UNRELATED);
+    Pedigree pedigree = kin.pedigree();
     int[] plants = plain.asked().stream().mapToInt(pedigree::indexOf).toArray();
     FounderContributions behind = FounderContributions.of(pedigree, plants);
-    KinPedigree kin = KinPedigree.of(plain, FieldNumberKin.UNRELATED);
     List<String> notes = new ArrayList<>();
-    int[] different =
-        Arrays.stream(plants)
-            .map(pedigree::genet)
-            .distinct()
-            .map(plant -> kin.pedigree().indexOf(pedigree.code(plant)))
-            .toArray();
+    int[] different = Arrays.stream(plants).map(pedigree::genet).distinct().toArray();
     Double mean =
         different.length <= CoancestryMatrix.MOST
-            ? (Double) coancestry(kin.pedigree(), notes).matrix(different).mean()
+            ? (Double) coancestry(pedigree, notes).matrix(different).mean()
             : null;
     addPackets(kin, notes);
     return new Founded(
@@ -397,26 +390,49 @@ public final class KinshipQuestion {
    * close on purpose, or if nothing can be said.
    */
   public Optional<String> closeCross(Code seed, Code pollen) {
-    Related related;
-    try {
-      related = between(seed, pollen);
-    } catch (PedigreeException e) {
+    RegisterPedigree plain = pedigree(List.of(seed, pollen));
+    Pedigree pedigree = KinPedigree.of(plain, FieldNumberKin.UNRELATED).pedigree();
+    int one = pedigree.indexOf(plain.asked().get(0));
+    int other = pedigree.indexOf(plain.asked().get(1));
+    Coancestry coancestry = coancestry(pedigree, new ArrayList<>());
+    Double inbreeding = ofSeedlings(coancestry, one, other, new ArrayList<>());
+    return inbreeding == null
+        ? Optional.empty()
+        : closeCross(pedigree, coancestry, one, other, inbreeding);
+  }
+
+  /**
+   * The same of a recorded cross of two known plants.
+   *
+   * @param behind the pedigree behind it
+   * @param cross its code
+   */
+  public Optional<String> closeCross(RegisterPedigree behind, Code cross) {
+    Pedigree pedigree = KinPedigree.of(behind, FieldNumberKin.UNRELATED).pedigree();
+    int seedling = pedigree.indexOf(cross.text());
+    int seed = pedigree.seedParent(seedling);
+    int pollen = pedigree.pollenParent(seedling);
+    if (pedigree.caseCount(seedling) != 1 || seed < 0 || pollen < 0) {
       return Optional.empty();
     }
-    Double inbreeding = related.inbreedingOfSeedlings();
-    if (related.samePlant() || inbreeding == null || !related.isClose()) {
+    Coancestry coancestry = coancestry(pedigree, new ArrayList<>());
+    return closeCross(pedigree, coancestry, seed, pollen, coancestry.inbreeding(seedling));
+  }
+
+  private static Optional<String> closeCross(
+      Pedigree pedigree, Coancestry coancestry, int seed, int pollen, double inbreeding) {
+    if (inbreeding < CLOSE - ROUNDING || isSame(pedigree, seed, pollen)) {
       return Optional.empty();
     }
     return Optional.of(
-        "A close cross: "
-            + related.one()
+        "a close cross: "
+            + pedigree.code(seed)
             + " and "
-            + related.other()
+            + pedigree.code(pollen)
             + " are "
-            + related.kin()
+            + NearKin.of(coancestry.between(seed, pollen))
             + "; their seedlings would be inbred by "
-            + percent(inbreeding)
-            + ".");
+            + percent(inbreeding));
   }
 
   private static String percent(double share) {

@@ -132,6 +132,11 @@ public final class OddsQuestion {
               + " is not reckoned with. Ask for a trait that goes by it too.");
     }
     refusal(seed, pollen).ifPresent(notes::add);
+    if (seed.plant() != null && pollen.plant() != null) {
+      KinshipQuestion.of(view)
+          .closeCross(seed.plant(), pollen.plant())
+          .ifPresent(close -> notes.add("It is " + close + "."));
+    }
     List<CrossOdds.Scenario> scenarios = new ArrayList<>();
     for (Parents.Pair pair : parents.pairs()) {
       scenarios.add(scenario(genes, pair));

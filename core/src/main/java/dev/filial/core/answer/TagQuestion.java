@@ -28,6 +28,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** What to write on a tag or a packet. */
 public final class TagQuestion {
@@ -36,25 +37,38 @@ public final class TagQuestion {
   private final LabelLayout layout;
   private final boolean travelling;
 
-  private TagQuestion(RegisterView view, LabelLayout layout, boolean travelling) {
+  /** What stands behind the thing, where it was looked up before. */
+  private final @Nullable RegisterPedigree behind;
+
+  private TagQuestion(
+      RegisterView view,
+      LabelLayout layout,
+      boolean travelling,
+      @Nullable RegisterPedigree behind) {
     this.view = view;
     this.layout = layout;
     this.travelling = travelling;
+    this.behind = behind;
   }
 
   /** Asks {@code view} for a tag that stays at home, of the standard size. */
   public static TagQuestion of(RegisterView view) {
-    return new TagQuestion(view, LabelLayout.STANDARD, false);
+    return new TagQuestion(view, LabelLayout.STANDARD, false, null);
   }
 
   /** The same on another size of tag. */
   public TagQuestion withLayout(LabelLayout other) {
-    return new TagQuestion(view, other, travelling);
+    return new TagQuestion(view, other, travelling, behind);
   }
 
   /** The same for what leaves the house: with the grower's mark before the code. */
   public TagQuestion withMark(boolean leaves) {
-    return new TagQuestion(view, layout, leaves);
+    return new TagQuestion(view, layout, leaves, behind);
+  }
+
+  /** The same where the pedigree behind the thing was looked up before. */
+  public TagQuestion withPedigree(RegisterPedigree known) {
+    return new TagQuestion(view, layout, travelling, known);
   }
 
   /**
@@ -210,7 +224,9 @@ public final class TagQuestion {
     }
     GenerationClass generation;
     try {
-      Pedigree pedigree = RegisterPedigree.of(view, List.of(item.code()), false).pedigree();
+      Pedigree pedigree =
+          (behind == null ? RegisterPedigree.of(view, List.of(item.code()), false) : behind)
+              .pedigree();
       generation = GenerationClassifier.of(pedigree).classOf(item.code().text());
     } catch (PedigreeException e) {
       return ""; // nothing can be computed; the tag is to be written all the same
