@@ -86,6 +86,9 @@ class AskVerbsTest {
             seed-parent line  24-011L-1 <- 23-001A (Echeveria lilacina)
             plants behind it  2
             chromosome sets   3
+            note              No likely range can be given: 23-001A has 4 chromosome sets:
+                              how far shares spread is worked out for plants of two sets,
+                              from parents of two sets, and for no others.
             """);
     JsonNode share = json("ancestry", "24-011-1").get("taxa").get(0).get("share");
     assertThat(share.get("exact").stringValue()).isEqualTo("2/3");

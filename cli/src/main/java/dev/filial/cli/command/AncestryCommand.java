@@ -55,7 +55,7 @@ public final class AncestryCommand implements BenchCommand {
                 + " between what shares nine of ten such seedlings lie, since a gamete carries now"
                 + " more of one grandparent, now more of the other.")
         .example("filial ancestry 24-007-1")
-        .example("filial ancestry 25-031-1 --spread --less-than 10%");
+        .example("filial ancestry 26-013 --spread --less-than 10%");
   }
 
   /**
@@ -101,7 +101,10 @@ public final class AncestryCommand implements BenchCommand {
     }
 
     private static Table shares(Ancestry ancestry) {
-      LikelyShares likely = ancestry.likely();
+      LikelyShares likely =
+          ancestry.likely() != null && LikelyTold.varies(ancestry.likely())
+              ? ancestry.likely()
+              : null;
       Table table = new Table().column("taxon").numbers("share").numbers("");
       if (likely != null) {
         table.column("likely between");

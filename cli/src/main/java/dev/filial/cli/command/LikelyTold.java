@@ -2,6 +2,7 @@ package dev.filial.cli.command;
 
 import dev.filial.cli.screen.Screen;
 import dev.filial.cli.screen.Table;
+import dev.filial.cli.screen.Wrap;
 import dev.filial.core.answer.LikelyShares;
 import dev.filial.core.answer.LikelyShares.Likely;
 import java.math.BigDecimal;
@@ -16,6 +17,11 @@ final class LikelyTold {
   private static final int LONGEST_BAR = 40;
 
   private LikelyTold() {}
+
+  /** Whether any share differs from seedling to seedling. */
+  static boolean varies(LikelyShares likely) {
+    return likely.taxa().stream().anyMatch(one -> one.standardDeviation() >= NOTHING);
+  }
 
   /** The likely range of a taxon, as {@code 37 and 63 %}. */
   static String range(LikelyShares likely, String taxon) {
@@ -38,6 +44,9 @@ final class LikelyTold {
               + percent(likely.different())
               + " % of the loci"
               + (likely.likeClass() == null ? "" : ", " + likely.likeClass()));
+    }
+    if (!varies(likely)) {
+      return;
     }
     screen.field(
         "likely",
@@ -100,18 +109,19 @@ final class LikelyTold {
     }
     int step = 100 / counts.size();
     for (int i = first; i <= last; i++) {
-      String from = (i * step < 10 ? " " : "") + i * step;
-      String to = ((i + 1) * step < 10 ? " " : "") + (i + 1) * step;
+      String from = (i * step < 10 ? "\u00a0" : "") + i * step;
+      String to = (i + 1) * step + " %" + (i + 1 == counts.size() ? "" : "\u00a0");
       int length = (int) Math.round((double) LONGEST_BAR * counts.get(i) / most);
-      screen.indented(
-          1,
+      String line =
           from
               + " to "
+              + ((i + 1) * step < 10 ? "\u00a0" : "")
               + to
-              + " %  "
+              + "  "
               + "#".repeat(length)
               + (length == 0 ? "" : " ")
-              + percent((double) counts.get(i) / genomes, counts.get(i) * 100L < genomes ? 1 : 0));
+              + percent((double) counts.get(i) / genomes, counts.get(i) * 100L < genomes ? 1 : 0);
+      screen.indented(1, Wrap.keepingDoubleSpaces(line));
     }
   }
 

@@ -164,7 +164,7 @@ class ExpectVerbsTest {
 
   @Test
   void aBackcrossedPlantSaysItselfHowOften() {
-    bench.done("cross", "25-001-1", "24-001", "--date", "2026-03-02");
+    bench.type("cross", "25-001-1", "24-001", "--date", "2026-03-02");
     String said = bench.done("attached", "26-002").replaceAll("\\s+", " ");
     assertThat(said)
         .startsWith("In 26-002N, after 1 backcross, a piece of about 79 cM")
