@@ -33,14 +33,18 @@ public final class Coancestry {
   private final Pedigree pedigree;
   private final double doubleReduction;
 
-  private Coancestry(Pedigree pedigree, double doubleReduction) {
+  /** With more genotypes than this they are traced back, and no table is made. */
+  private final int largestTable;
+
+  private Coancestry(Pedigree pedigree, double doubleReduction, int largestTable) {
     this.pedigree = pedigree;
     this.doubleReduction = doubleReduction;
+    this.largestTable = largestTable;
   }
 
   /** The relations within a pedigree, without double reduction. Nothing is computed yet. */
   public static Coancestry of(Pedigree pedigree) {
-    return new Coancestry(pedigree, 0);
+    return new Coancestry(pedigree, 0, CoancestryTable.MOST);
   }
 
   /**
@@ -54,7 +58,12 @@ public final class Coancestry {
       throw new IllegalArgumentException(
           "a double reduction of " + alpha + "; it lies between 0 and 1/6");
     }
-    return new Coancestry(pedigree, alpha);
+    return new Coancestry(pedigree, alpha, largestTable);
+  }
+
+  /** The same with another limit to tables, so that a test need not be large to trace back. */
+  Coancestry withLargestTable(int genotypes) {
+    return new Coancestry(pedigree, doubleReduction, genotypes);
   }
 
   /**
@@ -103,7 +112,7 @@ public final class Coancestry {
 
   private Kin kin(GeneFlow flow) {
     SetPairs sets = new SetPairs(flow, doubleReduction);
-    return flow.size() <= CoancestryTable.MOST
+    return flow.size() <= largestTable
         ? CoancestryTable.of(flow, sets)
         : TracedCoancestry.of(flow, sets);
   }
@@ -139,16 +148,19 @@ public final class Coancestry {
   }
 
   private double inbreeding(int plant, GeneFlow parents, SetPairs sets, Kin kin, OfPair pairs) {
+    int node = parents.nodeOf(plant);
+    if (node >= 0) {
+      return kin.inbreeding(node);
+    }
     if (isPlainDiploid(pedigree, plant)) {
       return pairs.between(
           parents.nodeOf(pedigree.seedParent(plant)), parents.nodeOf(pedigree.pollenParent(plant)));
     }
     int genotype = GeneFlow.genotype(pedigree, plant);
-    int node = parents.nodeOf(genotype);
-    if (node >= 0) {
-      return kin.inbreeding(node);
+    if (genotype != plant) {
+      return inbreeding(genotype, parents, sets, kin, pairs);
     }
-    return pedigree.isFounder(genotype) ? 0 : sets.inbreeding(parents.waysOf(genotype), kin);
+    return pedigree.isFounder(plant) ? 0 : sets.inbreeding(parents.waysOf(plant), kin);
   }
 
   /** The coancestry of two parents. */

@@ -1,15 +1,29 @@
 package dev.filial.core.ancestry;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
-/** Shares that were found in dropped genomes, one a genome, in order of size. Immutable. */
+/**
+ * Shares that were found in dropped genomes, one a genome. Immutable to its users; they are put in
+ * order of size when that is first needed.
+ */
 public final class ShareSample {
 
-  private final double[] sorted;
+  private final double[] dropped;
+  private volatile double @Nullable [] sorted;
 
   ShareSample(double[] shares) {
-    sorted = shares;
-    Arrays.sort(sorted);
+    dropped = shares;
+  }
+
+  private double[] sorted() {
+    double[] known = sorted;
+    if (known == null) {
+      known = dropped.clone();
+      Arrays.parallelSort(known);
+      sorted = known;
+    }
+    return known;
   }
 
   /**
@@ -22,31 +36,31 @@ public final class ShareSample {
 
   /** How many genomes were dropped. */
   public int size() {
-    return sorted.length;
+    return dropped.length;
   }
 
   /** The shares themselves, the smallest first. */
   public double[] values() {
-    return sorted.clone();
+    return sorted().clone();
   }
 
   /** The mean share. */
   public double mean() {
     double sum = 0;
-    for (double share : sorted) {
+    for (double share : dropped) {
       sum += share;
     }
-    return sum / sorted.length;
+    return sum / dropped.length;
   }
 
   /** The variance of the share among the genomes; 0 of a single one. */
   public double variance() {
     double mean = mean();
     double sum = 0;
-    for (double share : sorted) {
+    for (double share : dropped) {
       sum += (share - mean) * (share - mean);
     }
-    return sorted.length == 1 ? 0 : sum / (sorted.length - 1);
+    return dropped.length == 1 ? 0 : sum / (dropped.length - 1);
   }
 
   /**
@@ -58,6 +72,7 @@ public final class ShareSample {
    */
   public double quantile(double fraction) {
     requireFraction(fraction);
+    double[] sorted = sorted();
     double at = fraction * (sorted.length - 1);
     int below = (int) at;
     double rest = at - below;
@@ -84,17 +99,11 @@ public final class ShareSample {
 
   /** The fraction of genomes with less than a share. */
   public double below(double share) {
-    int low = 0;
-    int high = sorted.length;
-    while (low < high) {
-      int middle = (low + high) >>> 1;
-      if (sorted[middle] < share) {
-        low = middle + 1;
-      } else {
-        high = middle;
-      }
+    int count = 0;
+    for (double one : dropped) {
+      count += one < share ? 1 : 0;
     }
-    return (double) low / sorted.length;
+    return (double) count / dropped.length;
   }
 
   /** The fraction of genomes that have none of it at all. */
@@ -108,7 +117,7 @@ public final class ShareSample {
    * @param chance as {@link #below} gave it
    */
   public double standardError(double chance) {
-    return Math.sqrt(chance * (1 - chance) / sorted.length);
+    return Math.sqrt(chance * (1 - chance) / dropped.length);
   }
 
   /**
@@ -119,7 +128,7 @@ public final class ShareSample {
    */
   public int[] histogram(int steps) {
     int[] counts = new int[steps];
-    for (double share : sorted) {
+    for (double share : dropped) {
       // A hair is added for shares such as a quarter that came out a rounding below a limit.
       counts[Math.min(steps - 1, (int) (share * steps + 1e-9))]++;
     }

@@ -120,8 +120,10 @@ class CoancestryLawsTest {
     Pedigree pedigree = Pedigree.of(records);
     Coancestry kin = Coancestry.of(pedigree);
     double[] all = kin.inbreeding();
+    double[] traced = kin.withLargestTable(0).inbreeding();
     for (int i = 0; i < pedigree.size(); i++) {
       assertThat(all[i]).isCloseTo(kin.inbreeding(i), within(NEAR)).isBetween(0.0, 1 + NEAR);
+      assertThat(traced[i]).isCloseTo(all[i], within(NEAR));
     }
   }
 
