@@ -7,7 +7,6 @@ import dev.filial.cli.screen.DisplayWidth;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -15,67 +14,48 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /** The questions, asked of the demo bench. */
 class AskVerbsTest {
 
   @TempDir Path folder;
 
+  private DemoStory demo;
+
   @BeforeEach
   void theDemoBench() throws IOException {
-    DemoRegister.in(folder);
-  }
-
-  private Outcome type(String... words) {
-    return new CommandLineRun().in(folder).run(words);
-  }
-
-  private String told(String... words) {
-    Outcome outcome = type(words);
-    assertThat(outcome.err()).isEmpty();
-    assertThat(outcome.status()).isZero();
-    return outcome.out();
-  }
-
-  private JsonNode json(String... words) {
-    String[] all = Arrays.copyOf(words, words.length + 1);
-    all[words.length] = "--json";
-    return JsonMapper.shared().readTree(told(all));
+    demo = new DemoStory(folder);
   }
 
   private void refused(int status, String because, String... words) {
-    Outcome outcome = type(words);
-    assertThat(outcome.status()).isEqualTo(status);
-    assertThat(outcome.out()).isEmpty();
-    assertThat(outcome.err().replace("\n", " ")).contains(because);
+    assertThat(demo.refused(status, words)).contains(because.replaceAll("\\s+", " "));
   }
 
   @Test
   void showTellsAllThatIsKnownAndWhatToAskNext() {
-    assertThat(told("show", "rosa"))
+    assertThat(demo.told("show", "rosa"))
         .startsWith("22-001E, plant: Echeveria laui, alive\n")
         .contains("called        Rosa\n")
         .contains("field number  XM 014\n")
         .contains("22-001E acquired: Echeveria laui")
         .endsWith("Next: who is in it: filial ancestry 22-001E\n");
-    assertThat(told("show", "22-009")).contains("under it  22-009R-1 to -6, 22-009R P1");
-    assertThat(told("show", "26-013 H2")).contains("'26-013E H2'").contains("in store");
-    assertThat(json("show", "22-001").get("names").get(0).stringValue()).isEqualTo("Rosa");
+    assertThat(demo.told("show", "22-009")).contains("under it  22-009R-1 to -6, 22-009R P1");
+    assertThat(demo.told("show", "26-013 H2")).contains("'26-013E H2'").contains("in store");
+    assertThat(demo.json("show", "22-001").get("names").get(0).stringValue()).isEqualTo("Rosa");
   }
 
   @Test
   void showOfARecordThatWasJoinedTellsOfTheOtherAndSaysSo() {
-    told("join", "22-001", "26-001", "--why", "one label");
+    demo.told("join", "22-001", "26-001", "--why", "one label");
 
-    assertThat(told("show", "26-001"))
+    assertThat(demo.told("show", "26-001"))
         .startsWith("22-001E, plant")
         .contains("asked for as  26-001M, another record of the same plant");
   }
 
   @Test
   void ancestryTellsSharesGenerationAndSeedParentLine() {
-    assertThat(told("ancestry", "24-011-1"))
+    assertThat(demo.told("ancestry", "24-011-1"))
         .isEqualTo(
             """
             24-011L-1: F1 of Echeveria lilacina × Echeveria laui.
@@ -90,15 +70,15 @@ class AskVerbsTest {
                               how far shares spread is worked out for plants of two sets,
                               from parents of two sets, and for no others.
             """);
-    JsonNode share = json("ancestry", "24-011-1").get("taxa").get(0).get("share");
+    JsonNode share = demo.json("ancestry", "24-011-1").get("taxa").get(0).get("share");
     assertThat(share.get("exact").stringValue()).isEqualTo("2/3");
-    assertThat(json("ancestry", "24-007-1", "--generation-by", "plant").get("generationBy"))
+    assertThat(demo.json("ancestry", "24-007-1", "--generation-by", "plant").get("generationBy"))
         .hasToString("\"plant\"");
   }
 
   @Test
   void aTreeIsDrawnWithBranchesOrInPlainCharacters() {
-    assertThat(told("tree", "24-007-1"))
+    assertThat(demo.told("tree", "24-007-1"))
         .isEqualTo(
             """
             24-007E-1 "Morgenrot"
@@ -107,14 +87,14 @@ class AskVerbsTest {
             │  └─ pollen parent 22-003J "Anna", Echeveria agavoides XM 033
             └─ pollen parent 22-001E "Rosa", Echeveria laui XM 014
             """);
-    assertThat(told("tree", "24-007-1", "--generations", "1", "--ascii"))
+    assertThat(demo.told("tree", "24-007-1", "--generations", "1", "--ascii"))
         .isEqualTo(
             """
             24-007E-1 "Morgenrot"
             |- seed parent 22-009R-1 (goes on)
             `- pollen parent 22-001E "Rosa", Echeveria laui XM 014
             """);
-    assertThat(json("tree", "24-007-1").get("lines").get(1).get("role").stringValue())
+    assertThat(demo.json("tree", "24-007-1").get("lines").get(1).get("role").stringValue())
         .isEqualTo("seed parent");
     refused(1, "1 generation or more", "tree", "24-007-1", "--generations", "0");
   }
@@ -143,12 +123,12 @@ class AskVerbsTest {
 
   @Test
   void notationIsWrittenWithNamesTaxaOrCodes() {
-    assertThat(told("notation", "24-007-1")).isEqualTo("Rosa/Anna//Rosa\n");
-    assertThat(told("notation", "24-007-1", "--names", "taxa", "--backcross"))
+    assertThat(demo.told("notation", "24-007-1")).isEqualTo("Rosa/Anna//Rosa\n");
+    assertThat(demo.told("notation", "24-007-1", "--names", "taxa", "--backcross"))
         .isEqualTo("laui/agavoides//laui\n");
-    assertThat(told("notation", "24-007-1", "--names", "codes"))
+    assertThat(demo.told("notation", "24-007-1", "--names", "codes"))
         .isEqualTo("22-001E/22-003J//22-001E\n");
-    assertThat(json("notation", "24-007-1").get("notation").stringValue())
+    assertThat(demo.json("notation", "24-007-1").get("notation").stringValue())
         .isEqualTo("Rosa/Anna//Rosa");
   }
 
@@ -156,7 +136,7 @@ class AskVerbsTest {
   void aNotationIsExplainedWithoutARegister() throws IOException {
     Files.delete(folder.resolve("filial.register"));
 
-    assertThat(told("notation", "--explain", "A*3/B"))
+    assertThat(demo.told("notation", "--explain", "A*3/B"))
         .contains("notation    A/3/A//A/B")
         .contains("in short    A*3/B")
         .contains("A         7/8  87.5 %")
@@ -178,56 +158,56 @@ class AskVerbsTest {
 
   @Test
   void aFormulaSaysInWhichOrderItStands() {
-    assertThat(told("formula", "22-009-1"))
+    assertThat(demo.told("formula", "22-009-1"))
         .isEqualTo("Echeveria laui × E. agavoides (seed parent first)\n");
-    assertThat(told("formula", "22-009-1", "--alphabetical", "--ascii"))
+    assertThat(demo.told("formula", "22-009-1", "--alphabetical", "--ascii"))
         .isEqualTo("Echeveria agavoides x E. laui (alphabetical)\n");
-    assertThat(told("formula", "22-009-1", "--signs"))
+    assertThat(demo.told("formula", "22-009-1", "--signs"))
         .startsWith("Echeveria laui ♀ × E. agavoides ♂");
     refused(1, "leave them out", "formula", "24-007-1", "--signs");
-    assertThat(json("formula", "22-009-1").get("order").stringValue())
+    assertThat(demo.json("formula", "22-009-1").get("order").stringValue())
         .isEqualTo("seed parent first");
   }
 
   @Test
   void theListIsNarrowedAndHidesWhatIsGone() {
-    assertThat(told("list", "laui", "xm", "--kind", "plants"))
+    assertThat(demo.told("list", "laui", "xm", "--kind", "plants"))
         .contains("22-001E")
         .contains("22-002H")
         .doesNotContain("22-003J")
         .doesNotContain("kind");
-    assertThat(told("list", "--kind", "pots", "--year", "2024")).doesNotContain("24-011L P1");
-    assertThat(told("list", "--kind", "pots", "--year", "24", "--all"))
+    assertThat(demo.told("list", "--kind", "pots", "--year", "2024")).doesNotContain("24-011L P1");
+    assertThat(demo.told("list", "--kind", "pots", "--year", "24", "--all"))
         .contains("24-011L P1")
         .contains("used up");
-    assertThat(told("list", "nothing-like-it"))
+    assertThat(demo.told("list", "nothing-like-it"))
         .isEqualTo("Nothing to list. What is gone is listed too with: filial list --all\n");
-    assertThat(json("list", "--kind", "crosses", "--year", "2022").get("things")).hasSize(2);
+    assertThat(demo.json("list", "--kind", "crosses", "--year", "2022").get("things")).hasSize(2);
     refused(2, "is none of plants", "list", "--kind", "trees");
   }
 
   @Test
   void aSmudgedTagAndHalfANameAreFound() {
-    assertThat(told("find", "2_-009_-1"))
+    assertThat(demo.told("find", "2_-009_-1"))
         .contains("22-009R-1")
         .contains("24-009J-1")
         .contains("fits the smudged tag")
         .endsWith("Next: filial show 22-009R-1\n");
-    assertThat(told("find", "ros")).contains("called Rosa");
-    assertThat(told("find", "bench", "colorata")).contains("22-004K");
-    Outcome nothing = type("find", "zzz");
+    assertThat(demo.told("find", "ros")).contains("called Rosa");
+    assertThat(demo.told("find", "bench", "colorata")).contains("22-004K");
+    Outcome nothing = demo.type("find", "zzz");
     assertThat(nothing.status()).isEqualTo(1);
     assertThat(nothing.out())
         .startsWith("Nothing in this register fits \"zzz\".\n")
         .contains("_ for each character");
-    assertThat(json("find", "ros").get("matches")).hasSize(1);
+    assertThat(demo.json("find", "ros").get("matches")).hasSize(1);
   }
 
   @Test
   void theTabKeyGetsCodesAndNamesOneALine() {
-    assertThat(told("find", "--beginning", "22-001")).isEqualTo("22-001E\n");
-    assertThat(told("find", "--beginning", "--", "An")).isEqualTo("Anna\n");
-    assertThat(told("completion", "bash"))
+    assertThat(demo.told("find", "--beginning", "22-001")).isEqualTo("22-001E\n");
+    assertThat(demo.told("find", "--beginning", "--", "An")).isEqualTo("Anna\n");
+    assertThat(demo.told("completion", "bash"))
         .contains("function _filial_things() {")
         .contains("local PLANT_pos_param_args=(\"${FILIAL_THINGS[@]}\")")
         .doesNotContain("(\"FILIAL_THINGS\")");
@@ -235,23 +215,23 @@ class AskVerbsTest {
 
   @Test
   void whatHangsOnAnEntryIsToldByItsNumberOrByACode() {
-    String byCode = told("hangs", "23-006");
+    String byCode = demo.told("hangs", "23-006");
 
     assertThat(byCode)
         .startsWith("Entry 40: 23-006J: 22-002H × 22-006M")
         .contains("On it hang 2 plants and 4 other things")
         .contains("23-006J-1, 23-006J-2")
         .contains("Next: if it was wrong: filial amend 40 PROPERTY=VALUE");
-    assertThat(told("hangs", "40")).isEqualTo(byCode);
-    assertThat(told("hangs", "#40")).isEqualTo(byCode);
-    assertThat(told("hangs", "anna")).contains("left the house  26-013E H3 given away");
-    assertThat(json("hangs", "40").get("things")).hasSize(6);
+    assertThat(demo.told("hangs", "40")).isEqualTo(byCode);
+    assertThat(demo.told("hangs", "#40")).isEqualTo(byCode);
+    assertThat(demo.told("hangs", "anna")).contains("left the house  26-013E H3 given away");
+    assertThat(demo.json("hangs", "40").get("things")).hasSize(6);
     refused(1, "there is no entry 9999", "hangs", "9999");
   }
 
   @Test
   void aTagIsToldSideBySideForOneThingOrSeveral() {
-    assertThat(told("tag", "24-007-1"))
+    assertThat(demo.told("tag", "24-007-1"))
         .isEqualTo(
             """
             front       24-007E-1  25 MAY 24
@@ -259,14 +239,14 @@ class AskVerbsTest {
             back        Morgenrot
             buried end  24-007E-1
             """);
-    assertThat(told("tag", "22-001", "anna", "--leaving"))
+    assertThat(demo.told("tag", "22-001", "anna", "--leaving"))
         .contains("KB 22-001E")
         .contains("KB 22-003J");
-    assertThat(told("tag", "22-009", "--machine")).startsWith("KB22009R");
-    assertThat(told("tag", "22-009-1", "--lines", "1", "--sides", "1", "--ascii"))
+    assertThat(demo.told("tag", "22-009", "--machine")).startsWith("KB22009R");
+    assertThat(demo.told("tag", "22-009-1", "--lines", "1", "--sides", "1", "--ascii"))
         .contains("22-009R-1  Rosa x Anna")
         .contains("no room for  F1");
-    assertThat(json("tag", "22-001").get("tags").get(0).get("text").get("front")).isNotEmpty();
+    assertThat(demo.json("tag", "22-001").get("tags").get(0).get("text").get("front")).isNotEmpty();
     refused(1, "a label has 7 to 1000 columns", "tag", "22-001", "--columns", "3");
   }
 
@@ -278,7 +258,7 @@ class AskVerbsTest {
       refused(1, "go up to 6", verb, "22-009-77");
     }
     refused(2, "PLANT is missing", "tree");
-    Outcome json = type("show", "Zz", "--json");
+    Outcome json = demo.type("show", "Zz", "--json");
     assertThat(json.status()).isEqualTo(1);
     assertThat(json.err()).contains("\"message\"");
   }
@@ -286,11 +266,11 @@ class AskVerbsTest {
   @Test
   void oddNamesDoNoHarm() {
     String odd = "Grüne <Königin> \"O'Hara\" 🌵 " + "x".repeat(300);
-    told("name", "22-001", odd);
+    demo.told("name", "22-001", odd);
 
-    assertThat(told("show", "grüne <k")).contains("Königin");
-    assertThat(told("tree", "24-007-1")).contains("🌵");
-    assertThat(told("notation", "24-007-1", "--names", "taxa")).contains("laui/");
-    assertThat(told("tag", "22-001")).contains("22-001E");
+    assertThat(demo.told("show", "grüne <k")).contains("Königin");
+    assertThat(demo.told("tree", "24-007-1")).contains("🌵");
+    assertThat(demo.told("notation", "24-007-1", "--names", "taxa")).contains("laui/");
+    assertThat(demo.told("tag", "22-001")).contains("22-001E");
   }
 }
