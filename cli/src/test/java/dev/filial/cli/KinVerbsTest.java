@@ -44,8 +44,16 @@ class KinVerbsTest {
     assertThat(drawn)
         .contains("less than asked")
         .contains("Of 100 such seedlings, by their share of Echeveria agavoides:\n")
-        .contains("  10 to 15 %   ########################################")
+        .contains("  10 to 15 %  ########################################")
         .contains("75.0 %");
+    Outcome narrow =
+        new CommandLineRun()
+            .in(folder)
+            .env("COLUMNS", "40")
+            .run("ancestry", "26-013", "--spread", "--dice", "3");
+    assertThat(narrow.out().lines().filter(line -> line.contains("##")))
+        .isNotEmpty()
+        .allMatch(line -> line.length() <= 40 && line.contains(" to "));
     assertThat(demo.told("ancestry", "26-013", "--spread", "--less-than", "1/10", "--dice", "3"))
         .isEqualTo(drawn);
   }

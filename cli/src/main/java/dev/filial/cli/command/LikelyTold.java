@@ -2,7 +2,6 @@ package dev.filial.cli.command;
 
 import dev.filial.cli.screen.Screen;
 import dev.filial.cli.screen.Table;
-import dev.filial.cli.screen.Wrap;
 import dev.filial.core.answer.LikelyShares;
 import dev.filial.core.answer.LikelyShares.Likely;
 import java.math.BigDecimal;
@@ -14,7 +13,6 @@ import org.jspecify.annotations.Nullable;
 final class LikelyTold {
 
   private static final double NOTHING = 1e-9;
-  private static final int LONGEST_BAR = 40;
 
   private LikelyTold() {}
 
@@ -109,20 +107,17 @@ final class LikelyTold {
     }
     int step = 100 / counts.size();
     for (int i = first; i <= last; i++) {
-      String from = (i * step < 10 ? "\u00a0" : "") + i * step;
-      String to = (i + 1) * step + " %" + (i + 1 == counts.size() ? "" : "\u00a0");
-      int length = (int) Math.round((double) LONGEST_BAR * counts.get(i) / most);
-      String line =
-          from
-              + " to "
-              + ((i + 1) * step < 10 ? "\u00a0" : "")
-              + to
-              + "  "
-              + "#".repeat(length)
-              + (length == 0 ? "" : " ")
-              + percent((double) counts.get(i) / genomes, counts.get(i) * 100L < genomes ? 1 : 0);
-      screen.indented(1, Wrap.keepingDoubleSpaces(line));
+      int count = counts.get(i);
+      screen.bar(
+          pad(i * step, 2) + " to " + pad((i + 1) * step, last + 1 == counts.size() ? 3 : 2) + " %",
+          (double) count / most,
+          percent((double) count / genomes, count * 100L < genomes ? 1 : 0));
     }
+  }
+
+  private static String pad(int percent, int digits) {
+    String text = String.valueOf(percent);
+    return " ".repeat(Math.max(0, digits - text.length())) + text;
   }
 
   /** A chance that was counted, no finer than it was counted. */

@@ -12,6 +12,7 @@ import java.util.List;
 public final class Screen {
 
   private static final String INDENT = "  ";
+  private static final int LONGEST_BAR = 40;
 
   private record Field(String name, String value, boolean strong) {}
 
@@ -27,6 +28,22 @@ public final class Screen {
     this.width = terminal.width();
     this.proseWidth = terminal.proseWidth();
     this.colour = terminal.colour();
+  }
+
+  /**
+   * A line set in one step, with a bar as long as {@code part} of the room there is, 40 columns at
+   * the most: part of a picture of how things are spread.
+   *
+   * @param name what the bar stands for; the names of bars under each other are of one length
+   * @param part 0 to 1
+   * @param value what is written at the end of the bar
+   */
+  public Screen bar(String name, double part, String value) {
+    int room = width - INDENT.length() - name.length() - value.length() - 3;
+    int length = (int) Math.round(part * Math.max(1, Math.min(LONGEST_BAR, room)));
+    flush();
+    out.println(INDENT + name + "  " + "#".repeat(length) + (length == 0 ? "" : " ") + value);
+    return this;
   }
 
   /** A sentence or several. */
