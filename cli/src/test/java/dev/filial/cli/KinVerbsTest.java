@@ -59,6 +59,14 @@ class KinVerbsTest {
   }
 
   @Test
+  void theChanceOfLessIsToldWithoutTheDrawing() {
+    assertThat(demo.told("ancestry", "26-013", "--less-than", "10%"))
+        .contains("less than asked")
+        .containsPattern("Echeveria agavoides  4.6 % +75.0 % +0 of 10000 +3\\d\\.\\d %")
+        .doesNotContain("Of 100 such seedlings");
+  }
+
+  @Test
   void mapsAndNumbersThatCannotBeAreNamed() {
     assertThat(demo.refused(2, "ancestry", "24-007-1", "--map", "0"))
         .contains("a chromosome of 0 centimorgans");

@@ -62,9 +62,10 @@ public final class AncestryCommand implements BenchCommand {
    * The answer.
    *
    * @param ancestry who is in the plant
-   * @param drawing whether the spread is drawn
+   * @param inFull whether all figures of the spread are told
+   * @param drawing whether it is drawn
    */
-  record Told(Ancestry ancestry, boolean drawing) implements Answer {
+  record Told(Ancestry ancestry, boolean inFull, boolean drawing) implements Answer {
     @Override
     public Object json() {
       return ancestry;
@@ -76,6 +77,9 @@ public final class AncestryCommand implements BenchCommand {
       screen.table(shares(ancestry));
       if (ancestry.likely() != null) {
         LikelyTold.show(screen, ancestry.likely());
+        if (inFull) {
+          LikelyTold.figures(screen, ancestry.likely());
+        }
         if (drawing) {
           LikelyTold.draw(screen, ancestry.likely());
         }
@@ -164,6 +168,7 @@ public final class AncestryCommand implements BenchCommand {
                     .withCountingIntoSpecies(species.getAsBoolean())
                     .withSpread(wanted)
                     .ask(Finding.in(view).one(plant.get()).code()),
+                spread.isToldInFull(),
                 spread.isDrawn()));
   }
 }

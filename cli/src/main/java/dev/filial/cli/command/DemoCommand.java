@@ -163,7 +163,7 @@ public final class DemoCommand implements BenchCommand {
                   + ", mark first, since it leaves the house?");
       packetLabel.forEach(line -> screen.indented(2, Wrap.keepingDoubleSpaces(line)));
       screen.blank().say("What is in the seedling " + ancestry.code().text() + "?");
-      new AncestryCommand.Told(ancestry, false).show(screen);
+      new AncestryCommand.Told(ancestry, false, false).show(screen);
       screen
           .blank()
           .say(

@@ -64,8 +64,8 @@ final class LikelyTold {
     return one.taxon().equals("unknown");
   }
 
-  /** The whole of it: figures, and a strip for each taxon that varies. */
-  static void draw(Screen screen, LikelyShares likely) {
+  /** All figures. */
+  static void figures(Screen screen, LikelyShares likely) {
     boolean asked = likely.taxa().stream().anyMatch(one -> one.lessThan() != null);
     Table table = new Table().column("taxon").numbers("s.d.").numbers("none at a locus");
     table.numbers("lost altogether");
@@ -83,6 +83,10 @@ final class LikelyTold {
       }
     }
     screen.table(table);
+  }
+
+  /** A strip for each taxon that varies. */
+  static void draw(Screen screen, LikelyShares likely) {
     for (Likely one : likely.taxa()) {
       if (one.standardDeviation() >= NOTHING && !one.histogram().isEmpty()) {
         screen.say("Of 100 such seedlings, by their share of " + one.taxon() + ":");

@@ -39,8 +39,9 @@ public final class RelatedCommand implements BenchCommand {
     words
         .describe(
             "Says how closely plants are related: the coancestry is the chance that an allele drawn"
-                + " from one and an allele drawn from the other are copies of one and the same. It"
-                + " is how inbred their seedlings would be, 25 % for full sibs. Plants whose parents"
+                + " from one and an allele drawn from the other are copies of one and the same. Of"
+                + " plants of two chromosome sets it is how inbred their seedlings would be, 25 % for"
+                + " full sibs. Plants whose parents"
                 + " nobody recorded are taken as unrelated, seedlings of one packet as full sibs.")
         .example("filial related 22-009-1 24-007-1")
         .example("filial related 22-009-1 22-009-2 24-007-1 24-009-1");

@@ -54,6 +54,11 @@ final class SpreadOptions {
     return drawn.getAsBoolean();
   }
 
+  /** Whether more is told than the likely range. */
+  boolean isToldInFull() {
+    return isDrawn() || lessThan.get().isPresent();
+  }
+
   SpreadQuestion question() {
     SpreadQuestion question = SpreadQuestion.usual();
     if (map.get().isPresent()) {

@@ -16,7 +16,7 @@ public enum ClassicPlace {
   PURE("a pure plant", 1, 0),
   /** Two pure plants crossed. */
   F1("an F1", 0.5, 1),
-  /** An F1 selfed, or crossed with a sib; sib crosses of these stay there. */
+  /** An F1 selfed, or crossed with a sib; an F3 by a sib cross of two F2 is there too. */
   F2("an F2", 0.5, 0.5),
   /** An F2 selfed. */
   F3_SELFED("an F3 by selfing", 0.5, 0.25),

@@ -24,6 +24,7 @@ public final class GeneticMap {
   public static final double LONGEST = 100;
 
   private static final double CENTIMORGANS = 100;
+  private static final int DECIMALS = 6;
   private static final Pattern ITEM =
       Pattern.compile("(?:(\\d{1,6})\\s*[x×*]\\s*)?(\\d{1,6}(?:\\.\\d{1,6})?)");
 
@@ -191,10 +192,12 @@ public final class GeneticMap {
   }
 
   private static String plain(double value) {
-    double rounded = Math.rint(value * 1e6) / 1e6;
-    return rounded == Math.rint(rounded) && Math.abs(rounded) < 1e15
-        ? Long.toString((long) rounded)
-        : Double.toString(rounded);
+    return Double.isFinite(value)
+        ? BigDecimal.valueOf(value)
+            .setScale(DECIMALS, RoundingMode.HALF_UP)
+            .stripTrailingZeros()
+            .toPlainString()
+        : Double.toString(value);
   }
 
   @Override

@@ -29,6 +29,9 @@ public final class GenomeDrop {
   /** The most numbers kept: 800 MB. */
   private static final long MOST_NUMBERS = 100_000_000;
 
+  /** The most stretches of chromosomes made: a minute or so on two cores. */
+  private static final double MOST_STRETCHES = 5e9;
+
   private static final int BLOCK = 256;
 
   private final Pedigree pedigree;
@@ -111,7 +114,8 @@ public final class GenomeDrop {
    *
    * @throws NoSpreadException if the plant or one behind it is not diploid, or is an acquired
    *     hybrid of which only shares are stated
-   * @throws IllegalArgumentException if so many genomes of so many taxa cannot be kept
+   * @throws IllegalArgumentException if so many genomes of so many taxa cannot be kept, or would
+   *     take minutes to drop
    * @throws dev.filial.core.pedigree.PedigreeException if there is no plant of this code
    */
   public Dropped of(String code) {
@@ -125,14 +129,26 @@ public final class GenomeDrop {
               + " taxa are more than can be kept; drop at most "
               + MOST_NUMBERS / kinds);
     }
+    // Each gamete ends a stretch at every crossover and at the end of every chromosome.
+    double each = 2.0 * lines.flow().size() * (map.total() + map.chromosomes());
+    if (genomes * each > MOST_STRETCHES) {
+      throw new IllegalArgumentException(
+          genomes
+              + " genomes down "
+              + lines.flow().size()
+              + " plants over "
+              + map.text()
+              + " would take too long; drop at most "
+              + Math.max(1, (long) (MOST_STRETCHES / each)));
+    }
     double[][] found = new double[kinds][genomes];
     int blocks = (genomes + BLOCK - 1) / BLOCK;
     UniformRandomProvider[] streams = streams(blocks);
-    IntStream each = IntStream.range(0, blocks);
+    IntStream all = IntStream.range(0, blocks);
     if (blocks > 4) {
-      each = each.parallel();
+      all = all.parallel();
     }
-    each.forEach(
+    all.forEach(
         block ->
             new Genomes(lines, map, streams[block])
                 .fill(found, block * BLOCK, Math.min(genomes, (block + 1) * BLOCK)));

@@ -12,6 +12,8 @@ import java.util.Arrays;
  */
 final class TwoLoci {
 
+  private static final int[] NONE = {};
+
   private final TaxonLines lines;
   private final GeneFlow flow;
   private final PairsOnMap pairs;
@@ -23,8 +25,8 @@ final class TwoLoci {
   private final double[][] cross;
   private final double[][] own;
 
-  /** Whether a genotype adds anything; one of a single taxon does not. */
-  private final boolean[] varies;
+  /** The taxa in which a genotype adds anything; those it has none of, or nothing but, are not. */
+  private final int[][] varying;
 
   private final Trace trace;
   private final double[] explained;
@@ -44,7 +46,7 @@ final class TwoLoci {
     same = new double[flow.size()][];
     cross = new double[flow.size()][];
     own = new double[flow.size()][];
-    varies = new boolean[flow.size()];
+    varying = new int[flow.size()][];
     trace = new Trace(flow);
     explained = new double[width];
   }
@@ -52,6 +54,7 @@ final class TwoLoci {
   void run() {
     for (int i = 0; i < flow.size(); i++) {
       mean[i] = new double[lines.width()];
+      varying[i] = NONE;
       same[i] = new double[width];
       cross[i] = new double[width];
       if (flow.isFounder(i)) {
@@ -152,7 +155,11 @@ final class TwoLoci {
       }
       return;
     }
-    for (int c = 0; c < width; c += linkages) {
+    for (int taxon = 0; taxon < mean[parent].length; taxon++) {
+      if (mean[parent][taxon] == 0) {
+        continue;
+      }
+      int c = taxon * linkages;
       for (int k = 0; k < linkages; k++) {
         same[i][c + k] +=
             weight
@@ -168,10 +175,11 @@ final class TwoLoci {
     Arrays.fill(explained, 0);
     for (int t = 0; t < trace.count(); t++) {
       int node = trace.node(t);
-      if (varies[node]) {
-        double square = trace.part(t) * trace.part(t);
-        double[] its = own[node];
-        for (int c = 0; c < width; c++) {
+      double square = trace.part(t) * trace.part(t);
+      double[] its = own[node];
+      for (int taxon : varying[node]) {
+        int to = (taxon + 1) * linkages;
+        for (int c = taxon * linkages; c < to; c++) {
           explained[c] += square * its[c];
         }
       }
@@ -184,6 +192,9 @@ final class TwoLoci {
    */
   private void addCross(int i, int seed, int pollen, double share) {
     for (int taxon = 0; taxon < mean[i].length; taxon++) {
+      if (mean[i][taxon] == 0) {
+        continue;
+      }
       double product = meanOf(seed, taxon) * meanOf(pollen, taxon);
       for (int k = 0; k < linkages; k++) {
         int c = taxon * linkages + k;
@@ -208,13 +219,19 @@ final class TwoLoci {
 
   private void addOwn(int i) {
     own[i] = new double[width];
+    int[] taxa = new int[mean[i].length];
+    int count = 0;
     for (int taxon = 0; taxon < mean[i].length; taxon++) {
+      if (mean[i][taxon] == 0) {
+        continue;
+      }
+      taxa[count++] = taxon;
       for (int k = 0; k < linkages; k++) {
         int c = taxon * linkages + k;
         own[i][c] = withItself(i, c, taxon) - explained[c];
-        varies[i] |= own[i][c] != 0;
       }
     }
+    varying[i] = Arrays.copyOf(taxa, count);
   }
 
   /** The expected share of a taxon in the plant asked about. */

@@ -80,9 +80,15 @@ record KinPedigree(Pedigree pedigree, List<Code> packets, List<String> fieldNumb
     private static @Nullable String fieldNumber(Founder founder) {
       return founder.fieldNumber() == null
           ? null
-          : founder.makeup().shares().isEmpty()
-              ? founder.fieldNumber()
-              : founder.makeup().shares().firstKey() + " " + founder.fieldNumber();
+          : (founder.makeup().shares().isEmpty()
+                  ? founder.fieldNumber()
+                  : founder.makeup().shares().firstKey() + " " + founder.fieldNumber())
+              + sets(founder);
+    }
+
+    /** Plants of unlike ploidy have no parents in common that gave half of their sets to each. */
+    private static String sets(Founder founder) {
+      return founder.ploidy() == 2 ? "" : " " + founder.ploidy() + "x";
     }
 
     /** The acquired packet that a founder was raised from. */
@@ -108,7 +114,7 @@ record KinPedigree(Pedigree pedigree, List<Code> packets, List<String> fieldNumb
       if (!akin && packet.map(seedlings::get).orElse(1) < 2) {
         return null;
       }
-      String source = name(code);
+      String source = name(code) + sets(founder);
       String seed = akin ? "a plant of " + number : "seed parent of " + source;
       String pollen =
           akin && apart == FieldNumberKin.FULL_SIBS

@@ -15,8 +15,13 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -163,7 +168,7 @@ public final class KinshipQuestion {
         plain.asked().get(1),
         same,
         theta,
-        same ? "one and the same plant" : NearKin.of(theta),
+        same ? "one and the same plant" : NearKin.of(theta, ploidy(pedigree, first, second)),
         same ? List.of() : through(pedigree, first, second),
         coancestry.inbreeding(first),
         coancestry.inbreeding(second),
@@ -185,27 +190,72 @@ public final class KinshipQuestion {
         && pedigree.ploidy(one) == pedigree.ploidy(other);
   }
 
-  /** Where tetraploids are behind, by what is known of how their chromosomes pair. */
+  /** The ploidy both have; 0 if they differ. */
+  private static int ploidy(Pedigree pedigree, int one, int other) {
+    return pedigree.ploidy(one) == pedigree.ploidy(other) ? pedigree.ploidy(one) : 0;
+  }
+
+  /** Where tetraploids are behind, by what is stated of how the chromosomes of their taxa pair. */
   private Coancestry coancestry(Pedigree pedigree, List<String> notes) {
     Coancestry coancestry = Coancestry.of(pedigree);
+    Set<String> taxa = new TreeSet<>();
     boolean tetraploid = false;
-    Optional<Fraction> alpha = Optional.empty();
     for (int i = 0; i < pedigree.size(); i++) {
-      tetraploid |= pedigree.ploidy(i) == TETRAPLOID;
       Founder founder = pedigree.founder(i);
-      if (alpha.isEmpty() && founder != null && founder.ploidy() == TETRAPLOID) {
-        for (String taxon : founder.makeup().shares().keySet()) {
-          alpha = alpha.or(() -> view.profile(taxon).map(ProfileStated::doubleReduction));
-        }
+      tetraploid |= pedigree.ploidy(i) == TETRAPLOID;
+      if (founder != null) {
+        taxa.addAll(founder.makeup().shares().keySet());
       }
     }
-    if (tetraploid) {
-      notes.add(
-          "Of tetraploids any two of the four chromosomes are taken to pair, with double reduction "
-              + alpha.map(Fraction::toString).orElse("0")
-              + (alpha.isPresent() ? "." : ", as none is stated."));
+    if (!tetraploid) {
+      return coancestry;
     }
-    return alpha.isPresent() ? coancestry.withDoubleReduction(alpha.get().toDouble()) : coancestry;
+    Map<Fraction, List<String>> stated = new LinkedHashMap<>();
+    List<String> disomic = new ArrayList<>();
+    for (String taxon : taxa) {
+      Optional<ProfileStated> pairing = pairing(taxon);
+      if (pairing.isPresent() && pairing.get().pairing() == ProfileStated.Pairing.DISOMIC) {
+        disomic.add(taxon);
+      }
+      pairing
+          .map(ProfileStated::doubleReduction)
+          .ifPresent(alpha -> stated.computeIfAbsent(alpha, any -> new ArrayList<>()).add(taxon));
+    }
+    Fraction alpha = stated.isEmpty() ? Fraction.ZERO : stated.keySet().iterator().next();
+    notes.add(
+        "Of tetraploids any two of the four chromosomes are taken to pair, with double reduction "
+            + alpha
+            + (stated.isEmpty()
+                ? ", as none is stated."
+                : ", as stated of " + String.join(", ", stated.values().iterator().next()) + "."));
+    if (stated.size() > 1) {
+      notes.add(
+          "Double reduction is stated differently of others, which is not reckoned with: "
+              + stated.keySet().stream()
+                  .skip(1)
+                  .map(other -> other + " of " + String.join(", ", stated.get(other)))
+                  .collect(Collectors.joining("; "))
+              + ".");
+    }
+    if (!disomic.isEmpty()) {
+      notes.add(
+          "Chromosomes of "
+              + String.join(", ", disomic)
+              + " are stated to pair only within subgenomes; inbreeding of its tetraploids is not"
+              + " reckoned by that, and the figures do not hold for it.");
+    }
+    return coancestry.withDoubleReduction(alpha.toDouble());
+  }
+
+  /** What is stated of how chromosomes pair: of the taxon, its species or its genus. */
+  private Optional<ProfileStated> pairing(String taxon) {
+    for (String name : MapInUse.upwards(view, taxon)) {
+      Optional<ProfileStated> profile = view.profile(name);
+      if (profile.isPresent() && profile.get().pairing() != null) {
+        return profile;
+      }
+    }
+    return Optional.empty();
   }
 
   private static @Nullable Double ofSeedlings(
@@ -430,7 +480,7 @@ public final class KinshipQuestion {
             + " and "
             + pedigree.code(pollen)
             + " are "
-            + NearKin.of(coancestry.between(seed, pollen))
+            + NearKin.of(coancestry.between(seed, pollen), ploidy(pedigree, seed, pollen))
             + "; their seedlings would be inbred by "
             + percent(inbreeding));
   }

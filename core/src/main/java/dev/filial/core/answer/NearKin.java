@@ -26,11 +26,21 @@ final class NearKin {
 
   private NearKin() {}
 
-  /** In words that follow on "they are": coefficients of Wright 1922 for plants not inbred. */
-  static String of(double coancestry) {
-    if (coancestry < EXACT) {
+  /**
+   * In words that follow on "they are": coefficients of Wright 1922 for plants not inbred. With m
+   * chromosome sets in both plants, an allele drawn is one of m, and each degree has 2/m of a
+   * diploid's.
+   *
+   * @param ploidy of both plants; 0 if they differ in it, or it is not certain
+   */
+  static String of(double theta, int ploidy) {
+    if (theta < EXACT) {
       return "not related, as far as is recorded";
     }
+    if (ploidy == 0) {
+      return "related";
+    }
+    double coancestry = theta * ploidy / 2;
     if (coancestry > Degree.SIBS.coancestry / BETWEEN) {
       return "closer kin than full sibs";
     }

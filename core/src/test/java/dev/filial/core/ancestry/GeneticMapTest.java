@@ -22,6 +22,9 @@ class GeneticMapTest {
     assertThat(map.text()).isEqualTo("4 chromosomes of 120.5, 2 x 100, 80 cM");
     assertThat(GeneticMap.parse(map.notation())).isEqualTo(map).hasSameHashCodeAs(map);
     assertThat(GeneticMap.assumed()).hasToString("11 chromosomes of 100 cM");
+    GeneticMap tiny = GeneticMap.parse("10x0.000001");
+    assertThat(tiny.notation()).isEqualTo("10 x 0.000001");
+    assertThat(GeneticMap.parse(tiny.notation())).isEqualTo(tiny);
     assertThat(GeneticMap.of(1)).hasToString("1 chromosome of 100 cM");
   }
 

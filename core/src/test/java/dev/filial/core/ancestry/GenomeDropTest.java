@@ -180,6 +180,11 @@ class GenomeDropTest {
     assertThatThrownBy(() -> drop().withGenomes(Integer.MAX_VALUE).of("F2"))
         .hasMessage(
             "2147483647 genomes of 2 taxa are more than can be kept; drop at most 33333333");
+    assertThatThrownBy(
+            () -> drop().withMap(GeneticMap.alike(1000, 100)).withGenomes(3_000_000).of("F2"))
+        .hasMessage(
+            "3000000 genomes down 4 plants over 1000 chromosomes of 10000 cM would take too long;"
+                + " drop at most 6188");
     assertThatThrownBy(() -> drop().withGenomes(0))
         .hasMessage("0 genomes to drop; state 1 or more");
   }

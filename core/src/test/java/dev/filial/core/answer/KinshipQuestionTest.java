@@ -152,7 +152,8 @@ class KinshipQuestionTest {
 
     Related pair = related(triploid, laui);
     assertThat(pair.coancestry()).isCloseTo(1 / 6.0, within(1e-12));
-    assertThat(pair.kin()).isEqualTo("about as close as half sibs");
+    assertThat(pair.kin()).as("of unlike ploidy no degree is named").isEqualTo("related");
+    assertThat(related(triploid, triploid).samePlant()).isTrue();
     assertThat(pair.inbreedingOfSeedlings()).isNull();
     assertThat(pair.notes()).anyMatch(note -> note.contains("has 3 chromosome sets"));
     assertThat(KinshipQuestion.of(bench.store).closeCross(triploid, laui)).isEmpty();
@@ -174,7 +175,63 @@ class KinshipQuestionTest {
             null));
     Inbred inbred = KinshipQuestion.of(bench.store).of(selfed);
     assertThat(inbred.inbreeding()).isCloseTo(1 - (5 / 6.0 - 1 / 21.0), within(1e-12));
-    assertThat(inbred.notes()).anyMatch(note -> note.contains("double reduction 1/7"));
+    assertThat(inbred.notes())
+        .anyMatch(note -> note.contains("double reduction 1/7, as stated of"));
+  }
+
+  @Test
+  void whatIsStatedOfAGenusHoldsAndWhatDiffersIsSaid() {
+    bench.taxon("Echeveria lilacina", null, 4);
+    Code selfed = bench.seedling(bench.selfed(bench.plant("Echeveria lilacina")));
+    bench.say(
+        new ProfileStated(
+            "Echeveria", Map.of(), ProfileStated.Pairing.TETRASOMIC, Fraction.of(1, 7), null));
+    assertThat(KinshipQuestion.of(bench.store).of(selfed).inbreeding())
+        .isCloseTo(1 - (5 / 6.0 - 1 / 21.0), within(1e-12));
+    bench.taxon("Echeveria setosa", null, 4);
+    Code other = bench.plant("Echeveria setosa");
+    bench.say(
+        new ProfileStated(
+            "Echeveria setosa",
+            Map.of(),
+            ProfileStated.Pairing.TETRASOMIC,
+            Fraction.of(1, 10),
+            null));
+    assertThat(related(selfed, other).notes())
+        .anyMatch(note -> note.contains("stated differently of others"));
+    bench.say(
+        new ProfileStated(
+            "Echeveria lilacina", Map.of(), ProfileStated.Pairing.DISOMIC, null, null));
+    assertThat(KinshipQuestion.of(bench.store).of(selfed).notes())
+        .anyMatch(note -> note.contains("pair only within subgenomes"));
+  }
+
+  @Test
+  void tetraploidSibsAreCalledSibs() {
+    bench.taxon("Echeveria lilacina", null, 4);
+    Code family = bench.cross(bench.plant("Echeveria lilacina"), bench.plant("Echeveria lilacina"));
+
+    assertThat(related(family, family).coancestry()).isCloseTo(0.125, within(1e-12));
+    assertThat(related(family, family).kin())
+        .isEqualTo("as close as full sibs, or parent and offspring");
+  }
+
+  @Test
+  void plantsOfUnlikePloidyUnderOneFieldNumberHaveNoParentsInCommon() {
+    Code one = bench.plant(Determination.of(LAUI), "FO 12");
+    Code two = bench.plant(Determination.of(LAUI), "FO 12");
+    bench.taxon("Echeveria lilacina", null, 4);
+    Code four = bench.plant(withPloidy(LAUI, 4), "FO 12");
+    Code triploid = bench.seedling(bench.cross(two, four));
+
+    assertThat(related(one, two).ifAkin().get(1).coancestry()).isEqualTo(0.25);
+    assertThat(related(one, four).ifAkin()).isEmpty();
+    assertThat(related(four, one).ifAkin()).isEmpty();
+    assertThat(related(triploid, one).ifAkin()).hasSize(2);
+  }
+
+  private static Determination withPloidy(String taxon, int ploidy) {
+    return new Determination(taxon, null, Map.of(), null, ploidy);
   }
 
   @Test
