@@ -141,6 +141,8 @@ class KinVerbsTest {
                 + " offspring; their seedlings would be inbred by 25 % ");
     assertThat(demo.type("cross", "22-001", "22-005", "--date", "2026-03-02").err()).isEmpty();
     assertThat(demo.type("cross", "22-001", "--selfed", "--date", "2026-03-02").err()).isEmpty();
+    assertThat(demo.told("forecast", "24-007-1", "22-001", "--trait", "tips"))
+        .contains("It is a close cross: ");
     assertThat(demo.told("odds", "24-007-1", "22-001", "--trait", "tips").replaceAll("\\s+", " "))
         .contains("It is a close cross: 24-007E-1 and 22-001E are closer kin than full sibs");
   }

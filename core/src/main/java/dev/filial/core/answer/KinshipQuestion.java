@@ -440,7 +440,12 @@ public final class KinshipQuestion {
    * close on purpose, or if nothing can be said.
    */
   public Optional<String> closeCross(Code seed, Code pollen) {
-    RegisterPedigree plain = pedigree(List.of(seed, pollen));
+    RegisterPedigree plain;
+    try {
+      plain = pedigree(List.of(seed, pollen));
+    } catch (PedigreeException e) {
+      return Optional.empty(); // what was asked for can be answered all the same
+    }
     Pedigree pedigree = KinPedigree.of(plain, FieldNumberKin.UNRELATED).pedigree();
     int one = pedigree.indexOf(plain.asked().get(0));
     int other = pedigree.indexOf(plain.asked().get(1));
