@@ -49,7 +49,6 @@ public final class Rehearsal {
           onRegister("plant", "Echeveria laui", "--field", "FO 12", "--date", "2026-01-01"),
           onRegister("plant", "Echeveria laui", "--field", "FO 14", "--date", "2026-01-01"),
           onRegister("cross", "26-014", "26-015", "--date", "2026-04-01"),
-          onRegister("locality", "26-016"),
           onRegister("population", "FO 12", "FO 14"),
           onRegister("related", "26-007-1", "26-009-1"),
           onRegister("related", "26-007-1"),

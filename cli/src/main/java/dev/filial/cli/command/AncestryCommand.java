@@ -15,6 +15,7 @@ import dev.filial.core.answer.AncestryQuestion.Possibility;
 import dev.filial.core.answer.AncestryQuestion.TaxonShare;
 import dev.filial.core.answer.Finding;
 import dev.filial.core.answer.LikelyShares;
+import dev.filial.core.answer.LikelyShares.Likely;
 import dev.filial.core.answer.SpreadQuestion;
 import dev.filial.core.number.Fraction;
 import java.util.List;
@@ -113,21 +114,21 @@ public final class AncestryCommand implements BenchCommand {
       if (likely != null) {
         table.column("likely between");
       }
-      for (TaxonShare one : ancestry.taxa()) {
-        row(table, one.taxon(), one.share(), likely);
+      for (int i = 0; i < ancestry.taxa().size(); i++) {
+        TaxonShare one = ancestry.taxa().get(i);
+        row(table, one.taxon(), one.share(), likely == null ? null : likely.taxa().get(i));
       }
       if (!ancestry.unknown().isZero()) {
-        row(table, "unknown", ancestry.unknown(), likely);
+        row(table, "unknown", ancestry.unknown(), likely == null ? null : likely.unknown());
       }
       return table;
     }
 
-    private static void row(
-        Table table, String taxon, Fraction share, @Nullable LikelyShares likely) {
+    private static void row(Table table, String taxon, Fraction share, @Nullable Likely likely) {
       if (likely == null) {
         table.row(taxon, share, share.toPercent(2));
       } else {
-        table.row(taxon, share, share.toPercent(2), LikelyTold.range(likely, taxon));
+        table.row(taxon, share, share.toPercent(2), LikelyTold.range(likely));
       }
     }
 

@@ -15,6 +15,7 @@ import dev.filial.core.answer.Attached.Goal;
 import dev.filial.core.answer.Attached.Piece;
 import dev.filial.core.answer.AttachedQuestion;
 import dev.filial.core.answer.Finding;
+import dev.filial.core.number.Decimal;
 import dev.filial.core.number.Fraction;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -200,11 +201,7 @@ public final class AttachedCommand implements BenchCommand {
       if (chance > 0 && chance < 0.001) {
         return "below 0.1 %";
       }
-      return new BigDecimal(100 * chance)
-              .setScale(1, RoundingMode.HALF_UP)
-              .stripTrailingZeros()
-              .toPlainString()
-          + " %";
+      return Decimal.percent(chance, 1);
     }
   }
 

@@ -1,5 +1,6 @@
 package dev.filial.cli.command;
 
+import dev.filial.core.number.Decimal;
 import dev.filial.core.number.Fraction;
 import java.math.BigDecimal;
 import java.math.BigInteger;
@@ -114,7 +115,6 @@ final class ChanceWords {
 
   /** A number of few decimals. */
   static String number(double value) {
-    BigDecimal rounded = new BigDecimal(value).setScale(2, RoundingMode.HALF_UP);
-    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+    return Decimal.text(value, 2);
   }
 }

@@ -10,7 +10,7 @@ import dev.filial.cli.frame.Recorded;
 import dev.filial.cli.frame.Trouble;
 import dev.filial.cli.frame.Words;
 import dev.filial.cli.screen.Asker;
-import dev.filial.core.answer.KinshipQuestion;
+import dev.filial.core.answer.CloseCross;
 import dev.filial.core.answer.RecentCross;
 import dev.filial.core.answer.RegisterPedigree;
 import dev.filial.core.answer.TagQuestion;
@@ -203,8 +203,8 @@ public final class CrossCommand implements BenchCommand {
       return recorded.withTag(view, cross); // nothing can be computed; a tag is needed all the same
     }
     Recorded tagged = recorded.withTag(TagQuestion.of(view).withPedigree(behind), cross);
-    return KinshipQuestion.of(view)
-        .closeCross(behind, cross)
+    return CloseCross.of(view, behind, cross)
+        .map(CloseCross::text)
         .map(tagged::withWarning)
         .orElse(tagged);
   }

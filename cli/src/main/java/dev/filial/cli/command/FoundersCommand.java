@@ -5,17 +5,13 @@ import dev.filial.cli.frame.Bench;
 import dev.filial.cli.frame.BenchCommand;
 import dev.filial.cli.frame.OpenRegister;
 import dev.filial.cli.frame.Reading;
-import dev.filial.cli.frame.Trouble;
 import dev.filial.cli.frame.Words;
 import dev.filial.cli.screen.Screen;
+import dev.filial.core.ancestry.FounderContributions;
 import dev.filial.core.answer.Finding;
-import dev.filial.core.answer.KinshipQuestion;
-import dev.filial.core.answer.KinshipQuestion.Founded;
-import dev.filial.core.name.Code;
-import dev.filial.core.register.Item;
-import dev.filial.core.register.RegisterView;
-import java.util.ArrayList;
-import java.util.EnumSet;
+import dev.filial.core.answer.Founded;
+import dev.filial.core.answer.FoundersQuestion;
+import dev.filial.core.number.Decimal;
 import java.util.List;
 import java.util.function.Supplier;
 
@@ -55,24 +51,25 @@ public final class FoundersCommand implements BenchCommand {
 
     @Override
     public void show(Screen screen) {
-      int different = founded.founders().size() + founded.unknownParents();
+      FounderContributions behind = founded.contributions();
+      int different = behind.founders().size() + behind.unknownParents();
       screen.say(
-          founded.genotypes()
-              + (founded.genotypes() == 1 ? " genotype goes" : " genotypes go")
+          behind.genotypes()
+              + (behind.genotypes() == 1 ? " genotype goes" : " genotypes go")
               + " back to "
               + different
               + (different == 1 ? " founder, " : " founders, ")
               + "as varied as "
-              + ChanceWords.number(founded.effectiveFounders())
+              + Decimal.text(behind.effectiveNumber(), 2)
               + " of like shares would be.");
-      screen.table(RelatedCommand.founders(founded.founders(), founded.unknown()));
-      if (founded.unknownParents() > 0) {
-        screen.field("not known", founded.unknownParents() + " parents, each counted as one more");
+      screen.table(RelatedCommand.founders(behind.founders(), behind.unknown()));
+      if (behind.unknownParents() > 0) {
+        screen.field("not known", behind.unknownParents() + " parents, each counted as one more");
       }
       if (founded.meanCoancestry() != null) {
         screen.field(
             "mean coancestry",
-            Shares.text(founded.meanCoancestry()) + ", each plant with itself counted too");
+            ShareWords.text(founded.meanCoancestry()) + ", each plant with itself counted too");
       }
       founded.notes().forEach(note -> screen.field("note", note));
     }
@@ -83,28 +80,13 @@ public final class FoundersCommand implements BenchCommand {
     return register.read(
         bench,
         view -> {
-          List<Code> codes = plants.get().isEmpty() ? standing(view) : named(view);
-          if (codes.isEmpty()) {
-            throw Trouble.refused(
-                "no plant with a number of its own stands here",
-                "Enter one, as filial plant \"Echeveria laui\", or number seedlings.");
+          FoundersQuestion question = FoundersQuestion.of(view);
+          if (plants.get().isEmpty()) {
+            return new Told(question.ask());
           }
-          return new Told(KinshipQuestion.of(view).founders(codes));
+          Finding finding = Finding.in(view);
+          return new Told(
+              question.ask(plants.get().stream().map(plant -> finding.one(plant).code()).toList()));
         });
-  }
-
-  private List<Code> named(RegisterView view) {
-    Finding finding = Finding.in(view);
-    return plants.get().stream().map(plant -> finding.one(plant).code()).toList();
-  }
-
-  private static List<Code> standing(RegisterView view) {
-    List<Code> codes = new ArrayList<>();
-    for (Item item : view.items(EnumSet.of(Item.Kind.PLANT, Item.Kind.SEEDLING))) {
-      if (item.fate().isHere() && !item.neverHeld() && item.sameAs() == null) {
-        codes.add(item.code());
-      }
-    }
-    return codes;
   }
 }

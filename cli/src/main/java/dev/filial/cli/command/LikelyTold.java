@@ -4,8 +4,7 @@ import dev.filial.cli.screen.Screen;
 import dev.filial.cli.screen.Table;
 import dev.filial.core.answer.LikelyShares;
 import dev.filial.core.answer.LikelyShares.Likely;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
+import dev.filial.core.number.Decimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -18,29 +17,24 @@ final class LikelyTold {
 
   /** Whether any share differs from seedling to seedling. */
   static boolean varies(LikelyShares likely) {
-    return likely.taxa().stream().anyMatch(one -> one.standardDeviation() >= NOTHING);
+    return likely.lines().stream().anyMatch(one -> one.standardDeviation() >= NOTHING);
   }
 
   /** The likely range of a taxon, as {@code 37 and 63 %}. */
-  static String range(LikelyShares likely, String taxon) {
-    for (Likely one : likely.taxa()) {
-      if (one.taxon().equals(taxon)) {
-        return one.standardDeviation() < NOTHING
-            ? "always so"
-            : percent(one.low()) + " and " + percent(one.high()) + " %";
-      }
-    }
-    return "";
+  static String range(Likely one) {
+    return one.standardDeviation() < NOTHING
+        ? "always so"
+        : Decimal.text(100 * one.low(), 0) + " and " + Decimal.percent(one.high(), 0);
   }
 
   /** What the ranges hold for, and how often two taxa meet. */
   static void show(Screen screen, LikelyShares likely) {
-    if (likely.taxa().size() > 1 && likely.taxa().stream().noneMatch(LikelyTold::isUnknown)) {
+    if (likely.taxa().size() > 1 && likely.unknown() == null) {
       screen.field(
           "two species meet",
           "at "
-              + percent(likely.different())
-              + " % of the loci"
+              + Decimal.percent(likely.different(), 0)
+              + " of the loci"
               + (likely.likeClass() == null ? "" : ", " + likely.likeClass()));
     }
     if (!varies(likely)) {
@@ -51,32 +45,28 @@ final class LikelyTold {
         Math.round(10 * likely.chance())
             + " of 10 such seedlings lie between; "
             + likely.map()
-            + (likely.mapFrom() == null
+            + (likely.mapAssumed()
                 ? " (assumed)"
-                : likely.mapFrom().equals("asked") ? "" : " (" + likely.mapFrom() + ")")
+                : likely.mapFrom() == null ? "" : " (" + likely.mapFrom() + ")")
             + ", "
             + (likely.genomes() == 0
                 ? "by the exact standard deviation"
                 : likely.genomes() + " genomes dropped"));
   }
 
-  private static boolean isUnknown(Likely one) {
-    return one.taxon().equals("unknown");
-  }
-
   /** All figures. */
   static void figures(Screen screen, LikelyShares likely) {
-    boolean asked = likely.taxa().stream().anyMatch(one -> one.lessThan() != null);
     Table table = new Table().column("taxon").numbers("s.d.").numbers("none at a locus");
     table.numbers("lost altogether");
-    if (asked) {
-      table.numbers("less than asked");
+    Double share = likely.share();
+    if (share != null) {
+      table.numbers("less than " + Decimal.percent(share, 4));
     }
-    for (Likely one : likely.taxa()) {
-      String deviation = percent(one.standardDeviation(), 1) + " %";
-      String absent = percent(one.absentAtLocus(), 1) + " %";
+    for (Likely one : likely.lines()) {
+      String deviation = Decimal.percent(one.standardDeviation(), 1);
+      String absent = Decimal.percent(one.absentAtLocus(), 1);
       String lost = chance(one.lost(), likely.genomes());
-      if (asked) {
+      if (share != null) {
         table.row(one.taxon(), deviation, absent, lost, chance(one.lessThan(), likely.genomes()));
       } else {
         table.row(one.taxon(), deviation, absent, lost);
@@ -87,7 +77,7 @@ final class LikelyTold {
 
   /** A strip for each taxon that varies. */
   static void draw(Screen screen, LikelyShares likely) {
-    for (Likely one : likely.taxa()) {
+    for (Likely one : likely.lines()) {
       if (one.standardDeviation() >= NOTHING && !one.histogram().isEmpty()) {
         screen.say("Of 100 such seedlings, by their share of " + one.taxon() + ":");
         strip(screen, one.histogram(), likely.genomes());
@@ -115,7 +105,7 @@ final class LikelyTold {
       screen.bar(
           pad(i * step, 2) + " to " + pad((i + 1) * step, last + 1 == counts.size() ? 3 : 2) + " %",
           (double) count / most,
-          percent((double) count / genomes, count * 100L < genomes ? 1 : 0));
+          Decimal.text(100.0 * count / genomes, count * 100L < genomes ? 1 : 0));
     }
   }
 
@@ -132,14 +122,6 @@ final class LikelyTold {
     if (chance == 0) {
       return "0 of " + genomes;
     }
-    return percent(chance, chance < 0.0005 ? 2 : 1) + " %";
-  }
-
-  private static String percent(double share) {
-    return percent(share, 0);
-  }
-
-  private static String percent(double share, int decimals) {
-    return BigDecimal.valueOf(100 * share).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
+    return Decimal.percent(chance, chance < 0.0005 ? 2 : 1);
   }
 }

@@ -8,12 +8,13 @@ import dev.filial.cli.frame.Reading;
 import dev.filial.cli.frame.Words;
 import dev.filial.cli.screen.Screen;
 import dev.filial.cli.screen.Table;
+import dev.filial.core.ancestry.FounderContributions.Contribution;
 import dev.filial.core.answer.Finding;
+import dev.filial.core.answer.Inbred;
+import dev.filial.core.answer.KinTable;
 import dev.filial.core.answer.KinshipQuestion;
-import dev.filial.core.answer.KinshipQuestion.FounderShare;
-import dev.filial.core.answer.KinshipQuestion.IfAkin;
-import dev.filial.core.answer.KinshipQuestion.Inbred;
-import dev.filial.core.answer.KinshipQuestion.Related;
+import dev.filial.core.answer.Related;
+import dev.filial.core.answer.Related.IfAkin;
 import dev.filial.core.name.Code;
 import dev.filial.core.register.RegisterView;
 import java.util.ArrayList;
@@ -68,7 +69,7 @@ public final class RelatedCommand implements BenchCommand {
               + related.kin()
               + (related.samePlant()
                   ? "."
-                  : ": a coancestry of " + Shares.text(related.coancestry()) + "."));
+                  : ": a coancestry of " + ShareWords.text(related.coancestry()) + "."));
       if (!related.through().isEmpty()) {
         screen.field("both descend from", String.join(", ", related.through()));
       }
@@ -77,8 +78,8 @@ public final class RelatedCommand implements BenchCommand {
             "their seedlings",
             (related.samePlant() ? "by selfing, " : "")
                 + "inbred by "
-                + Shares.text(related.inbreedingOfSeedlings())
-                + (related.isClose() && !related.samePlant() ? ": a close cross" : ""));
+                + ShareWords.text(related.inbreedingOfSeedlings())
+                + (related.isClose() ? ": a close cross" : ""));
       }
       inbred(screen, related.one(), related.inbreedingOfOne());
       if (!related.other().contains(related.one())) {
@@ -90,14 +91,14 @@ public final class RelatedCommand implements BenchCommand {
             "were plants of one field number "
                 + one.kin().text()
                 + ", a coancestry of "
-                + Shares.text(one.coancestry()));
+                + ShareWords.text(one.coancestry()));
       }
       related.notes().forEach(note -> screen.field("note", note));
     }
 
     private static void inbred(Screen screen, String plant, double inbreeding) {
       if (inbreeding > 0) {
-        screen.field(plant + " itself", "inbred by " + Shares.text(inbreeding));
+        screen.field(plant + " itself", "inbred by " + ShareWords.text(inbreeding));
       }
     }
   }
@@ -120,20 +121,20 @@ public final class RelatedCommand implements BenchCommand {
               + (inbred.inbreeding() == 0
                   ? " is not inbred, as far as is recorded."
                   : " is inbred by "
-                      + Shares.text(inbred.inbreeding())
+                      + ShareWords.text(inbred.inbreeding())
                       + ": of so many of its loci both alleles are copies of one."));
       screen.table(founders(inbred.founders(), inbred.unknown()));
       inbred.notes().forEach(note -> screen.field("note", note));
     }
   }
 
-  static Table founders(List<FounderShare> founders, double unknown) {
+  static Table founders(List<Contribution> founders, double unknown) {
     Table table = new Table().column("founder").numbers("share");
-    for (FounderShare founder : founders) {
-      table.row(founder.name(), Shares.text(founder.share()));
+    for (Contribution founder : founders) {
+      table.row(founder.code(), ShareWords.text(founder.share()));
     }
     if (unknown > 0) {
-      table.row("parents nobody knows", Shares.text(unknown));
+      table.row("parents nobody knows", ShareWords.text(unknown));
     }
     return table;
   }
@@ -143,7 +144,7 @@ public final class RelatedCommand implements BenchCommand {
    *
    * @param table their coancestries
    */
-  record Several(KinshipQuestion.Table table) implements Answer {
+  record Several(KinTable table) implements Answer {
     @Override
     public Object json() {
       return table;
@@ -156,7 +157,7 @@ public final class RelatedCommand implements BenchCommand {
               + table.plants().size()
               + " plants, in %; a plant with itself 50, more if it is inbred. Two different ones"
               + " have "
-              + Shares.text(table.mean())
+              + ShareWords.text(table.mean())
               + " on the average.");
       Table shown = new Table().column("");
       for (int i = 0; i < table.plants().size(); i++) {
@@ -166,7 +167,7 @@ public final class RelatedCommand implements BenchCommand {
         List<Object> cells = new ArrayList<>();
         cells.add((i + 1) + " " + table.plants().get(i));
         for (double one : table.coancestry().get(i)) {
-          cells.add(Shares.bare(one));
+          cells.add(ShareWords.bare(one));
         }
         shown.row(cells.toArray());
       }

@@ -1,5 +1,6 @@
 package dev.filial.core.ancestry;
 
+import dev.filial.core.heredity.Meiosis;
 import dev.filial.core.pedigree.Pedigree;
 import dev.filial.core.pedigree.PedigreeException;
 import java.util.Arrays;
@@ -24,9 +25,6 @@ import java.util.stream.IntStream;
  * <p>Immutable; safe to share between threads.
  */
 public final class Coancestry {
-
-  /** Most that double reduction can be (Mather 1935, from memory). */
-  private static final double MOST_DOUBLE_REDUCTION = 1.0 / 6;
 
   private static final int CHUNK = 1 << 12;
 
@@ -54,7 +52,7 @@ public final class Coancestry {
    * @throws IllegalArgumentException if it is not
    */
   public Coancestry withDoubleReduction(double alpha) {
-    if (!(alpha >= 0 && alpha <= MOST_DOUBLE_REDUCTION)) {
+    if (!(alpha >= 0 && alpha <= Meiosis.Tetrasomic.MOST.toDouble())) {
       throw new IllegalArgumentException(
           "a double reduction of " + alpha + "; it lies between 0 and 1/6");
     }
@@ -72,14 +70,30 @@ public final class Coancestry {
    * #inbreeding()}.
    */
   public double between(int plant, int other) {
+    return pair(plant, other).coancestry();
+  }
+
+  /**
+   * Two plants, worked out together.
+   *
+   * @param coancestry of one with the other, 0 to 1
+   * @param inbreedingOfOne the inbreeding coefficient of the first
+   * @param inbreedingOfOther that of the other
+   */
+  public record Pair(double coancestry, double inbreedingOfOne, double inbreedingOfOther) {}
+
+  /** The coancestry of two plants and their inbreeding coefficients, at the cost of one of them. */
+  public Pair pair(int plant, int other) {
     GeneFlow flow = GeneFlow.behind(pedigree, plant, other);
-    return kin(flow).between(flow.nodeOf(plant), flow.nodeOf(other));
+    Kin kin = kin(flow);
+    int one = flow.nodeOf(plant);
+    int two = flow.nodeOf(other);
+    return new Pair(kin.between(one, two), kin.inbreeding(one), kin.inbreeding(two));
   }
 
   /** The inbreeding coefficient of one plant, 0 to 1. The cost is as of {@link #between}. */
   public double inbreeding(int plant) {
-    GeneFlow flow = GeneFlow.behind(pedigree, plant);
-    return kin(flow).inbreeding(flow.nodeOf(plant));
+    return pair(plant, plant).inbreedingOfOne();
   }
 
   /**

@@ -50,13 +50,31 @@ public final class CoancestryMatrix {
 
   /** The mean coancestry over all pairs, each plant with itself included; 0 of none. */
   public double mean() {
+    double n = size();
+    return n == 0 ? 0 : (2 * sumOfPairs() + trace()) / (n * n);
+  }
+
+  /** The mean coancestry over pairs of different plants; 0 of fewer than two. */
+  public double meanOfPairs() {
+    double n = size();
+    return n < 2 ? 0 : 2 * sumOfPairs() / (n * (n - 1));
+  }
+
+  private double sumOfPairs() {
     double sum = 0;
     for (int k = 0; k < rows.length; k++) {
       for (int j = 0; j < k; j++) {
-        sum += 2 * rows[k][j];
+        sum += rows[k][j];
       }
+    }
+    return sum;
+  }
+
+  private double trace() {
+    double sum = 0;
+    for (int k = 0; k < rows.length; k++) {
       sum += rows[k][k];
     }
-    return rows.length == 0 ? 0 : sum / ((double) rows.length * rows.length);
+    return sum;
   }
 }

@@ -67,14 +67,7 @@ final class CoancestryTable implements Kin {
       }
       return;
     }
-    for (GeneFlow.Way way : flow.ways(i)) {
-      if (way instanceof GeneFlow.Way.Cross cross) {
-        addRow(i * size, cross.seed() * size, cross.share() * cross.seedWeight(), from);
-        addRow(i * size, cross.pollen() * size, cross.share() * cross.pollenWeight(), from);
-      } else if (way instanceof GeneFlow.Way.Copy copy) {
-        addRow(i * size, copy.of() * size, copy.share(), from);
-      }
-    }
+    flow.eachParent(i, (parent, weight) -> addRow(i * size, parent * size, weight, from));
   }
 
   private void addRow(int row, int other, double weight, int to) {
@@ -93,36 +86,23 @@ final class CoancestryTable implements Kin {
       table[i * size + i] = 1.0 / flow.ploidy(i);
       return;
     }
-    if (flow.isPlain(i)) {
-      int seed = flow.seed(i);
-      int pollen = flow.pollen(i);
-      for (int j = from; j < i; j++) {
-        double mates = 0.5 * (between(j, seed) + between(j, pollen));
-        table[i * size + j] = mates;
-        table[j * size + i] = mates;
-      }
-      inbreeding[i] = between(seed, pollen);
-      table[i * size + i] = SetPairs.self(inbreeding[i], 2);
-      return;
-    }
-    GeneFlow.Way[] ways = flow.ways(i);
+    int row = i * size;
+    flow.eachParent(
+        i,
+        (parent, weight) -> {
+          for (int j = from; j < i && parent >= 0; j++) {
+            table[row + j] += weight * table[j * size + parent];
+          }
+        });
     for (int j = from; j < i; j++) {
-      double mates = 0;
-      for (GeneFlow.Way way : ways) {
-        if (way instanceof GeneFlow.Way.Cross cross) {
-          mates +=
-              cross.share()
-                  * (cross.seedWeight() * between(j, cross.seed())
-                      + cross.pollenWeight() * between(j, cross.pollen()));
-        } else if (way instanceof GeneFlow.Way.Copy copy) {
-          mates += copy.share() * between(j, copy.of());
-        }
-      }
-      table[i * size + j] = mates;
-      table[j * size + i] = mates;
+      table[j * size + i] = table[row + j];
     }
-    inbreeding[i] = sets.inbreeding(ways, this);
-    table[i * size + i] = sets.self(ways, this);
+    inbreeding[i] =
+        flow.isPlain(i)
+            ? between(flow.seed(i), flow.pollen(i))
+            : sets.inbreeding(flow.ways(i), this);
+    table[row + i] =
+        flow.isPlain(i) ? SetPairs.self(inbreeding[i], 2) : sets.self(flow.ways(i), this);
   }
 
   /** Writes the level's rows into the columns of the older ones, tile by tile. */

@@ -69,7 +69,8 @@ public record FounderContributions(
         founders.add(new Contribution(pedigree.code(flow.plant(node)), trace.part(k)));
         squares += trace.part(k) * trace.part(k);
       } else {
-        unknown.addParentsOf(flow, node, trace.part(k));
+        double part = trace.part(k);
+        flow.eachParent(node, (parent, weight) -> unknown.addIfUnknown(parent, part * weight));
       }
     }
     founders.sort(
@@ -87,21 +88,7 @@ public record FounderContributions(
     private double squares;
     private int count;
 
-    void addParentsOf(GeneFlow flow, int node, double part) {
-      if (flow.isPlain(node)) {
-        add(flow.seed(node), 0.5 * part);
-        add(flow.pollen(node), 0.5 * part);
-        return;
-      }
-      for (GeneFlow.Way way : flow.ways(node)) {
-        if (way instanceof GeneFlow.Way.Cross cross) {
-          add(cross.seed(), part * cross.share() * cross.seedWeight());
-          add(cross.pollen(), part * cross.share() * cross.pollenWeight());
-        }
-      }
-    }
-
-    private void add(int parent, double part) {
+    void addIfUnknown(int parent, double part) {
       if (parent == GeneFlow.UNKNOWN) {
         sum += part;
         squares += part * part;

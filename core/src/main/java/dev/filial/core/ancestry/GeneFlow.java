@@ -214,6 +214,41 @@ final class GeneFlow {
     return its == null ? NONE : its;
   }
 
+  /** What takes the parents of a genotype. */
+  interface ParentReader {
+    /**
+     * Takes a parent.
+     *
+     * @param parent a node, or {@link #UNKNOWN}
+     * @param weight how likely a random allele is of it
+     */
+    void read(int parent, double weight);
+  }
+
+  /**
+   * The parents of a genotype, or what it may repeat, by what share of it they gave; one may come
+   * several times. None of a founder.
+   */
+  void eachParent(int i, ParentReader reader) {
+    if (ways[i] != null) {
+      eachParent(ways(i), reader);
+    } else if (!isFounder(i)) {
+      reader.read(seed[i], 0.5);
+      reader.read(pollen[i], 0.5);
+    }
+  }
+
+  static void eachParent(Way[] ways, ParentReader reader) {
+    for (Way way : ways) {
+      if (way instanceof Way.Cross cross) {
+        reader.read(cross.seed(), cross.share() * cross.seedWeight());
+        reader.read(cross.pollen(), cross.share() * cross.pollenWeight());
+      } else if (way instanceof Way.Copy copy) {
+        reader.read(copy.of(), copy.share());
+      }
+    }
+  }
+
   /** Where the nodes of each level of the pedigree start; one entry more than there are levels. */
   int[] levelStarts() {
     int levels = pedigree.levels();

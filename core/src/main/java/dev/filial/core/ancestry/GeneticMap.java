@@ -1,7 +1,7 @@
 package dev.filial.core.ancestry;
 
+import dev.filial.core.number.Decimal;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
@@ -147,13 +147,7 @@ public final class GeneticMap {
   /** The lengths in centimorgans to the millionth, the longest first. */
   public List<BigDecimal> centimorgans() {
     return Arrays.stream(lengths)
-        .mapToObj(
-            length ->
-                BigDecimal.valueOf(length * CENTIMORGANS)
-                    .setScale(6, RoundingMode.HALF_EVEN)
-                    .stripTrailingZeros())
-        // Whole hundreds would else be kept, and written, as 1E+2.
-        .map(length -> length.scale() < 0 ? length.setScale(0) : length)
+        .mapToObj(length -> new BigDecimal(plain(length * CENTIMORGANS)))
         .toList();
   }
 
@@ -192,12 +186,7 @@ public final class GeneticMap {
   }
 
   private static String plain(double value) {
-    return Double.isFinite(value)
-        ? BigDecimal.valueOf(value)
-            .setScale(DECIMALS, RoundingMode.HALF_UP)
-            .stripTrailingZeros()
-            .toPlainString()
-        : Double.toString(value);
+    return Decimal.text(value, DECIMALS);
   }
 
   @Override

@@ -113,10 +113,10 @@ public final class LocalityTruth {
 
   private byte ofFounder(Founder founder) {
     String number = founder.fieldNumber();
-    if (number == null || number.isBlank()) {
+    if (number == null) {
       return OPEN;
     }
-    return numbers.contains(number.strip()) ? YES : NO;
+    return numbers.contains(number) ? YES : NO;
   }
 
   private byte ofCross(int plant, int seed, int pollen) {

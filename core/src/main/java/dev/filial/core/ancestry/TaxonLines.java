@@ -197,16 +197,9 @@ final class TaxonLines {
   }
 
   private boolean hasUnknownParent(int i) {
-    if (flow.isPlain(i)) {
-      return flow.seed(i) == UNKNOWN || flow.pollen(i) == UNKNOWN;
-    }
-    for (GeneFlow.Way way : flow.ways(i)) {
-      if (way instanceof GeneFlow.Way.Cross cross
-          && (cross.seed() == UNKNOWN || cross.pollen() == UNKNOWN)) {
-        return true;
-      }
-    }
-    return false;
+    boolean[] unknown = {false};
+    flow.eachParent(i, (parent, weight) -> unknown[0] |= parent == UNKNOWN);
+    return unknown[0];
   }
 
   GeneFlow flow() {

@@ -39,22 +39,12 @@ final class Trace {
   /** Adds what the parents of a genotype gave it. */
   void addParents(int node, double weight) {
     if (flow.isPlain(node)) {
+      // Nearly all are, and without a lambda it is faster.
       add(flow.seed(node), 0.5 * weight);
       add(flow.pollen(node), 0.5 * weight);
       return;
     }
-    addParents(flow.ways(node), weight);
-  }
-
-  void addParents(GeneFlow.Way[] ways, double weight) {
-    for (GeneFlow.Way way : ways) {
-      if (way instanceof GeneFlow.Way.Cross cross) {
-        add(cross.seed(), weight * cross.share() * cross.seedWeight());
-        add(cross.pollen(), weight * cross.share() * cross.pollenWeight());
-      } else if (way instanceof GeneFlow.Way.Copy copy) {
-        add(copy.of(), weight * copy.share());
-      }
-    }
+    flow.eachParent(node, (parent, share) -> add(parent, weight * share));
   }
 
   /** Goes from what was added back to the founders. */

@@ -169,24 +169,14 @@ final class TracedCoancestry implements Kin {
     }
     idle.add(trace);
     for (int i = 0; i < flow.size(); i++) {
-      if (flow.isPlain(i)) {
-        out[i] += 0.5 * (at(out, flow.seed(i)) + at(out, flow.pollen(i)));
-        continue;
-      }
-      for (GeneFlow.Way way : flow.ways(i)) {
-        if (way instanceof GeneFlow.Way.Cross cross) {
-          out[i] +=
-              cross.share()
-                  * (cross.seedWeight() * at(out, cross.seed())
-                      + cross.pollenWeight() * at(out, cross.pollen()));
-        } else if (way instanceof GeneFlow.Way.Copy copy) {
-          out[i] += copy.share() * out[copy.of()];
-        }
-      }
+      int young = i;
+      flow.eachParent(
+          i,
+          (parent, weight) -> {
+            if (parent >= 0) {
+              out[young] += weight * out[parent];
+            }
+          });
     }
-  }
-
-  private static double at(double[] values, int node) {
-    return node < 0 ? 0 : values[node];
   }
 }

@@ -6,6 +6,7 @@ import dev.filial.core.ancestry.GenerationClass;
 import dev.filial.core.ancestry.GenerationClassifier;
 import dev.filial.core.ancestry.GeneticMap;
 import dev.filial.core.name.Code;
+import dev.filial.core.number.Decimal;
 import dev.filial.core.pedigree.Pedigree;
 import dev.filial.core.register.Item;
 import dev.filial.core.register.RegisterRefusal;
@@ -215,11 +216,7 @@ public final class AttachedQuestion {
         notes);
   }
 
-  /** A number without a point where it is whole. */
   private static String text(double value) {
-    double rounded = Math.rint(value * 100) / 100;
-    return rounded == Math.rint(rounded) && Math.abs(rounded) < 1e15
-        ? Long.toString((long) rounded)
-        : Double.toString(Double.isFinite(rounded) ? rounded : value);
+    return Decimal.text(value, 2);
   }
 }

@@ -169,9 +169,7 @@ public final class ForecastQuestion {
     Code one = Things.required(view, seed).code();
     Code other = Things.required(view, pollen).code();
     LinkedHashSet<String> notes = new LinkedHashSet<>();
-    KinshipQuestion.of(view)
-        .closeCross(one, other)
-        .ifPresent(close -> notes.add("It is " + close + "."));
+    CloseCross.of(view, one, other).map(CloseCross::sentence).ifPresent(notes::add);
     if (declared.states().isEmpty()) {
       OfMeasure measure = ofMeasure(declared, one, other, notes);
       return new Forecast(one, other, declared.trait(), null, measure, List.copyOf(notes));

@@ -207,9 +207,7 @@ public final class HangingQuestion {
     }
     if (statement instanceof ProfileStated profile) {
       addPlantsOf(profile.taxon(), roots, new HashSet<>());
-      if (!profile.chromosomes().isEmpty()) {
-        addPlantsReckonedWithMapOf(profile.taxon(), roots);
-      }
+      addPlantsBelow(profile.taxon(), roots);
       return roots;
     }
     if (statement instanceof PopulationDeclared population) {
@@ -250,18 +248,20 @@ public final class HangingQuestion {
   }
 
   /**
-   * What came as of a taxon below that one, a species of a genus: a map holds for those too. In
+   * What came as of a taxon below that one, a species of a genus: a profile holds for those too. In
    * proportion to all that came from elsewhere.
    */
-  private void addPlantsReckonedWithMapOf(String name, Set<Code> plants) {
-    Subject mapped = Subject.taxon(view.accepted(name).name());
+  private void addPlantsBelow(String name, Set<Code> plants) {
+    Subject above = Subject.taxon(view.accepted(name).name());
     for (Item item : view.items(Set.of(Item.Kind.PLANT, Item.Kind.SEED))) {
       Set<String> taxa = new HashSet<>(item.determination().makeup().keySet());
       if (item.determination().taxon() != null) {
         taxa.add(item.determination().taxon());
       }
       for (String taxon : taxa) {
-        if (MapInUse.upwards(view, taxon).stream().map(Subject::taxon).anyMatch(mapped::equals)) {
+        if (TaxonProfile.upwards(view, taxon).stream()
+            .map(Subject::taxon)
+            .anyMatch(above::equals)) {
           plants.add(item.code());
         }
       }

@@ -6,6 +6,7 @@ import dev.filial.core.pedigree.Pedigree;
 import dev.filial.core.pedigree.PlantRecord;
 import dev.filial.core.pedigree.Seedling;
 import dev.filial.core.register.Item;
+import dev.filial.core.register.RegisterView;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -17,18 +18,19 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * A pedigree in which founders that are likely kin are: the seedlings of one acquired packet are
- * full sibs, by two parents nobody saw; plants acquired apart under one field number are what is
- * asked for.
+ * full sibs, by two parents nobody saw; plants acquired apart under one field number, or under
+ * numbers of one population, are what is asked for.
  *
  * @param pedigree the pedigree with those parents added
  * @param packets the packets whose seedlings were made sibs, as far as there are two
- * @param fieldNumbers the field numbers that several acquisitions bear
+ * @param fieldNumbers the field numbers, or the first ones of populations, that several
+ *     acquisitions bear
  */
 record KinPedigree(Pedigree pedigree, List<Code> packets, List<String> fieldNumbers) {
 
-  static KinPedigree of(RegisterPedigree plain, FieldNumberKin apart) {
+  static KinPedigree of(RegisterView view, RegisterPedigree plain, FieldNumberKin apart) {
     Pedigree before = plain.pedigree();
-    Acquisitions acquisitions = new Acquisitions(plain);
+    Acquisitions acquisitions = new Acquisitions(view, plain);
     List<PlantRecord> records = new ArrayList<>();
     Set<String> added = new HashSet<>();
     boolean changed = false;
@@ -56,11 +58,13 @@ record KinPedigree(Pedigree pedigree, List<Code> packets, List<String> fieldNumb
 
   /** What came in together: a packet, or a plant by itself. */
   private static final class Acquisitions {
+    private final RegisterView view;
     private final RegisterPedigree plain;
     private final Map<Code, Integer> seedlings = new HashMap<>();
     private final Map<String, Set<String>> bearing = new HashMap<>();
 
-    Acquisitions(RegisterPedigree plain) {
+    Acquisitions(RegisterView view, RegisterPedigree plain) {
+      this.view = view;
       this.plain = plain;
       Pedigree pedigree = plain.pedigree();
       for (int i = 0; i < pedigree.size(); i++) {
@@ -76,14 +80,19 @@ record KinPedigree(Pedigree pedigree, List<Code> packets, List<String> fieldNumb
       }
     }
 
-    /** Two collectors may have used one number, hardly for one taxon. */
-    private static @Nullable String fieldNumber(Founder founder) {
-      return founder.fieldNumber() == null
-          ? null
-          : (founder.makeup().shares().isEmpty()
-                  ? founder.fieldNumber()
-                  : founder.makeup().shares().firstKey() + " " + founder.fieldNumber())
-              + sets(founder);
+    /**
+     * The first number of the population, with its taxon: two collectors may have used one number,
+     * hardly for one taxon.
+     */
+    private @Nullable String fieldNumber(Founder founder) {
+      if (founder.fieldNumber() == null) {
+        return null;
+      }
+      String number = view.population(founder.fieldNumber()).first();
+      return (founder.makeup().shares().isEmpty()
+              ? number
+              : founder.makeup().shares().firstKey() + " " + number)
+          + sets(founder);
     }
 
     /** Plants of unlike ploidy have no parents in common that gave half of their sets to each. */

@@ -292,8 +292,8 @@ public final class LocalityQuestion {
     for (int plant = 0; plant < founders(pedigree); plant++) {
       Founder founder = pedigree.founder(plant);
       String number = founder == null ? null : founder.fieldNumber();
-      if (number != null && !number.isBlank()) {
-        numbers.add(number.strip());
+      if (number != null) {
+        numbers.add(number);
       }
     }
     return numbers;
@@ -376,7 +376,7 @@ public final class LocalityQuestion {
     for (int plant = 0; plant < founders(pedigree); plant++) {
       Founder founder = pedigree.founder(plant);
       String number = founder == null ? null : founder.fieldNumber();
-      if (founder != null && number != null && population.all().contains(number.strip())) {
+      if (founder != null && number != null && population.all().contains(number)) {
         taxa.addAll(founder.makeup().shares().keySet());
       }
     }

@@ -90,6 +90,6 @@ final class LocalityTelling {
   private String number(@Nullable String founder) {
     Pedigree pedigree = behind.pedigree();
     Founder said = founder == null ? null : pedigree.founder(pedigree.indexOf(founder));
-    return said == null ? "another number" : String.valueOf(said.fieldNumber()).strip();
+    return said == null ? "another number" : String.valueOf(said.fieldNumber());
   }
 }

@@ -1,10 +1,8 @@
 package dev.filial.core.answer;
 
 import dev.filial.core.ancestry.GeneticMap;
-import dev.filial.core.name.TaxonName;
 import dev.filial.core.register.ProfileStated;
 import dev.filial.core.register.RegisterView;
-import dev.filial.core.register.Taxon;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -12,7 +10,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -93,33 +90,12 @@ record MapInUse(GeneticMap map, @Nullable String statedFor, List<String> notes) 
   }
 
   private static Optional<Stated> stated(RegisterView view, String taxon) {
-    for (String name : upwards(view, taxon)) {
+    for (String name : TaxonProfile.upwards(view, taxon)) {
       Optional<GeneticMap> map = view.profile(name).flatMap(ProfileStated::geneticMap);
       if (map.isPresent()) {
         return Optional.of(new Stated(view.accepted(name).name(), map.get()));
       }
     }
     return Optional.empty();
-  }
-
-  /** The taxon, those it was said to count into, and by their names the species and the genus. */
-  static Set<String> upwards(RegisterView view, String taxon) {
-    Set<String> chain = new LinkedHashSet<>();
-    @Nullable String next = taxon;
-    while (next != null) {
-      Taxon accepted = view.accepted(next);
-      next =
-          chain.add(accepted.name()) && accepted.declared() != null
-              ? accepted.declared().within()
-              : null;
-    }
-    Set<String> genera = new LinkedHashSet<>();
-    for (String name : List.copyOf(chain)) {
-      TaxonName read = TaxonName.parse(name).unqualified();
-      read.species().ifPresent(species -> chain.add(species.text()));
-      genera.add((read.hybridGenus() ? "×" : "") + read.genus());
-    }
-    chain.addAll(genera);
-    return chain;
   }
 }

@@ -133,9 +133,9 @@ public final class OddsQuestion {
     }
     refusal(seed, pollen).ifPresent(notes::add);
     if (seed.plant() != null && pollen.plant() != null) {
-      KinshipQuestion.of(view)
-          .closeCross(seed.plant(), pollen.plant())
-          .ifPresent(close -> notes.add("It is " + close + "."));
+      CloseCross.of(view, seed.plant(), pollen.plant())
+          .map(CloseCross::sentence)
+          .ifPresent(notes::add);
     }
     List<CrossOdds.Scenario> scenarios = new ArrayList<>();
     for (Parents.Pair pair : parents.pairs()) {

@@ -218,7 +218,7 @@ record Parents(
 
     /** Some plant of the taxon; empty if its profile says nothing of a gene that is asked about. */
     private Optional<Parent> ofTaxon(String taxon) {
-      Optional<ProfileStated> profile = PlantGenes.profile(view, taxon);
+      Optional<ProfileStated> profile = TaxonProfile.of(view, taxon);
       Map<String, Map<String, Fraction>> frequencies = new HashMap<>();
       for (Locus locus : genome.loci()) {
         Map<String, Fraction> its =
@@ -261,7 +261,7 @@ record Parents(
       Optional<ProfileStated> profile =
           plant == null
               ? Optional.empty()
-              : known.taxonOf(plant).flatMap(taxon -> PlantGenes.profile(view, taxon));
+              : known.taxonOf(plant).flatMap(taxon -> TaxonProfile.of(view, taxon));
       Pairing pairing = profile.map(ProfileStated::pairing).orElse(null);
       Fraction doubleReduction = profile.map(ProfileStated::doubleReduction).orElse(null);
       List<Choice> choices = new ArrayList<>();

@@ -18,12 +18,10 @@ import dev.filial.core.register.DeclaredGenome;
 import dev.filial.core.register.GenotypeStated;
 import dev.filial.core.register.Item;
 import dev.filial.core.register.Observed;
-import dev.filial.core.register.ProfileStated;
 import dev.filial.core.register.RegisterRefusal;
 import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.Statement;
 import dev.filial.core.register.Subject;
-import dev.filial.core.register.TaxonDeclared;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -134,32 +132,6 @@ final class PlantGenes {
     return founder.makeup().shares().size() == 1 && founder.makeup().unknownShare().isZero();
   }
 
-  /**
-   * The frequencies of the alleles in a taxon; of genes it says nothing of, those it counts into.
-   */
-  static Optional<ProfileStated> profile(RegisterView view, String taxon) {
-    Set<String> seen = new HashSet<>();
-    Map<String, Map<String, Fraction>> frequencies = new HashMap<>();
-    ProfileStated.Pairing pairing = null;
-    Fraction doubleReduction = null;
-    String name = taxon;
-    while (name != null && seen.add(name)) {
-      ProfileStated found = view.profile(name).orElse(null);
-      if (found != null) {
-        found.frequencies().forEach(frequencies::putIfAbsent);
-        if (pairing == null) {
-          pairing = found.pairing();
-          doubleReduction = found.doubleReduction();
-        }
-      }
-      TaxonDeclared declared = view.accepted(name).declared();
-      name = declared == null ? null : declared.within();
-    }
-    return frequencies.isEmpty() && pairing == null
-        ? Optional.empty()
-        : Optional.of(new ProfileStated(taxon, frequencies, pairing, doubleReduction, null));
-  }
-
   private PossibleGenotypes anything(int ploidy) {
     return PossibleGenotypes.madeOf(genome, ploidy == 0 ? 2 : ploidy, Map.of());
   }
@@ -221,7 +193,7 @@ final class PlantGenes {
       boolean known = true;
       for (String taxon : taxa) {
         Set<String> its =
-            profile(view, taxon)
+            TaxonProfile.of(view, taxon)
                 .map(profile -> profile.frequencies().get(locus.name()))
                 .map(PlantGenes::present)
                 .orElse(Set.of());

@@ -10,6 +10,7 @@ import dev.filial.core.pedigree.Pedigree;
 import dev.filial.core.register.RegisterView;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
@@ -126,21 +127,24 @@ public final class SpreadQuestion {
             : null;
     List<Likely> lines = new ArrayList<>();
     for (String taxon : taxa) {
-      GenomeSpread.OfTaxon its = exact.of(taxon);
-      if (its != null) {
-        lines.add(line(its, dropped == null ? null : dropped.of(taxon)));
-      }
+      GenomeSpread.OfTaxon its =
+          Objects.requireNonNull(exact.of(taxon), "what has a share has a spread");
+      lines.add(line(its, dropped == null ? null : dropped.of(taxon)));
     }
-    if (exact.unknown() != null) {
-      lines.add(line(exact.unknown(), dropped == null ? null : dropped.unknown()));
-    }
+    Likely unknown =
+        exact.unknown() == null
+            ? null
+            : line(exact.unknown(), dropped == null ? null : dropped.unknown());
     return new LikelyShares(
         found.map().text(),
-        map.isPresent() ? "asked" : found.statedFor(),
+        found.statedFor(),
+        map.isEmpty() && found.isAssumed(),
         CHANCE,
         number,
         dice,
+        lessThan,
         lines,
+        unknown,
         exact.different(),
         likeClass(exact));
   }

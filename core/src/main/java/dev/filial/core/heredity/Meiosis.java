@@ -19,7 +19,8 @@ public sealed interface Meiosis {
    */
   record Tetrasomic(Fraction doubleReduction) implements Meiosis {
 
-    private static final Fraction MOST = Fraction.of(1, 6);
+    /** The most that double reduction can be. */
+    public static final Fraction MOST = Fraction.of(1, 6);
 
     /**
      * Checks the chance.

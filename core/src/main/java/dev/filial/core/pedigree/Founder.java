@@ -13,7 +13,8 @@ import org.jspecify.annotations.Nullable;
  *     hybrid taxon is a hybrid
  * @param stated the generation its donor stated, for a hybrid
  * @param cultivar the cultivar it is, if any
- * @param fieldNumber the collector's field number it goes back to, if any
+ * @param fieldNumber the collector's field number it goes back to, if any; outer spaces are left
+ *     out, and a blank one is none
  */
 public record Founder(
     Makeup makeup,
@@ -28,13 +29,14 @@ public record Founder(
   public static final int MAX_PLOIDY = 1024;
 
   /**
-   * Checks that the statements can hold together.
+   * Checks that the statements can hold together, and leaves out spaces around a field number.
    *
    * @throws PedigreeException if the ploidy is out of range, a pure plant is not wholly of one
    *     taxon, or a generation is stated for a plant that is no hybrid
    */
   public Founder {
     Objects.requireNonNull(stated, "stated");
+    fieldNumber = fieldNumber == null || fieldNumber.isBlank() ? null : fieldNumber.strip();
     if (ploidy < 1 || ploidy > MAX_PLOIDY) {
       throw new PedigreeException(
           "a ploidy of " + ploidy + " cannot be: state 1 to " + MAX_PLOIDY + ", usually 2 or 4");

@@ -1,6 +1,7 @@
 package dev.filial.core.register;
 
 import dev.filial.core.ancestry.GeneticMap;
+import dev.filial.core.heredity.Meiosis;
 import dev.filial.core.heredity.Parent;
 import dev.filial.core.number.Fraction;
 import java.math.BigDecimal;
@@ -42,9 +43,6 @@ public record ProfileStated(
     DISOMIC
   }
 
-  /** More than this no chromosome gives (Mather 1936, from memory). */
-  private static final Fraction MOST_DOUBLE_REDUCTION = Fraction.of(1, 6);
-
   /**
    * Checks what can be seen from the statement alone.
    *
@@ -65,12 +63,13 @@ public record ProfileStated(
               + " is tetrasomic, or leave it out");
     }
     if (doubleReduction != null
-        && (doubleReduction.signum() < 0 || doubleReduction.compareTo(MOST_DOUBLE_REDUCTION) > 0)) {
+        && (doubleReduction.signum() < 0
+            || doubleReduction.compareTo(Meiosis.Tetrasomic.MOST) > 0)) {
       throw new IllegalArgumentException(
           "a double reduction of "
               + doubleReduction
               + "; it lies between 0 and "
-              + MOST_DOUBLE_REDUCTION);
+              + Meiosis.Tetrasomic.MOST);
     }
     chromosomes = List.copyOf(chromosomes);
     chromosomes.forEach(length -> Require.measure("length of a chromosome", length));

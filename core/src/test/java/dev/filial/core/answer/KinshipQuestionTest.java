@@ -6,13 +6,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import dev.filial.core.answer.KinshipQuestion.Founded;
-import dev.filial.core.answer.KinshipQuestion.IfAkin;
-import dev.filial.core.answer.KinshipQuestion.Inbred;
-import dev.filial.core.answer.KinshipQuestion.Related;
+import dev.filial.core.ancestry.FounderContributions.Contribution;
+import dev.filial.core.answer.Related.IfAkin;
 import dev.filial.core.name.Code;
 import dev.filial.core.number.Fraction;
 import dev.filial.core.register.Determination;
+import dev.filial.core.register.PopulationDeclared;
 import dev.filial.core.register.ProfileStated;
 import dev.filial.core.register.RegisterRefusal;
 import java.util.List;
@@ -77,9 +76,9 @@ class KinshipQuestionTest {
     assertThat(related(offset, laui).samePlant()).isTrue();
     assertThat(related(offset, laui).kin()).isEqualTo("one and the same plant");
     assertThat(related(offset, laui).inbreedingOfSeedlings()).isEqualTo(0.5);
-    assertThat(KinshipQuestion.of(bench.store).closeCross(offset, laui)).isEmpty();
-    assertThat(KinshipQuestion.of(bench.store).closeCross(laui, agavoides)).isEmpty();
-    assertThat(KinshipQuestion.of(bench.store).closeCross(sister, other))
+    assertThat(CloseCross.of(bench.store, offset, laui)).isEmpty();
+    assertThat(CloseCross.of(bench.store, laui, agavoides)).isEmpty();
+    assertThat(CloseCross.of(bench.store, sister, other).map(CloseCross::text))
         .contains(
             "a close cross: "
                 + sister.text()
@@ -95,7 +94,7 @@ class KinshipQuestionTest {
     Code selfed = bench.selfed(sister);
     for (Code cross : List.of(close, selfed, f1)) {
       RegisterPedigree behind = RegisterPedigree.of(bench.store, List.of(cross), false);
-      assertThat(KinshipQuestion.of(bench.store).closeCross(behind, cross).isPresent())
+      assertThat(CloseCross.of(bench.store, behind, cross).isPresent())
           .isEqualTo(cross.equals(close));
     }
   }
@@ -145,6 +144,19 @@ class KinshipQuestionTest {
   }
 
   @Test
+  void numbersOfOnePopulationCountAsOne() {
+    Code one = bench.plant(Determination.of(LAUI), "FO 12");
+    Code two = bench.plant(Determination.of(LAUI), "FO 14");
+    assertThat(related(one, two).ifAkin()).isEmpty();
+
+    bench.say(new PopulationDeclared(List.of("FO 12", "FO 14"), null));
+
+    assertThat(related(one, two).ifAkin().get(1).coancestry()).isEqualTo(0.25);
+    assertThat(KinshipQuestion.of(bench.store).among(List.of(one, two, sister)).notes().get(0))
+        .startsWith("Plants acquired apart as Echeveria laui FO 12 are taken as unrelated");
+  }
+
+  @Test
   void seedlingsOfATriploidAreNotReckoned() {
     bench.taxon("Echeveria lilacina", null, 4);
     Code four = bench.plant("Echeveria lilacina");
@@ -156,7 +168,7 @@ class KinshipQuestionTest {
     assertThat(related(triploid, triploid).samePlant()).isTrue();
     assertThat(pair.inbreedingOfSeedlings()).isNull();
     assertThat(pair.notes()).anyMatch(note -> note.contains("has 3 chromosome sets"));
-    assertThat(KinshipQuestion.of(bench.store).closeCross(triploid, laui)).isEmpty();
+    assertThat(CloseCross.of(bench.store, triploid, laui)).isEmpty();
   }
 
   @Test
@@ -242,8 +254,7 @@ class KinshipQuestionTest {
     assertThat(inbred.inbreeding()).isEqualTo(0.25);
     assertThat(inbred.founders())
         .containsExactly(
-            new KinshipQuestion.FounderShare(laui.text(), 0.75),
-            new KinshipQuestion.FounderShare(agavoides.text(), 0.25));
+            new Contribution(laui.text(), 0.75), new Contribution(agavoides.text(), 0.25));
     assertThat(inbred.effectiveFounders()).isCloseTo(1.6, within(1e-12));
   }
 
@@ -252,19 +263,19 @@ class KinshipQuestionTest {
   void offsetsAreNotCountedAgainAmongWhatTheFoundersGave() {
     Code bc1 = bench.seedling(bench.cross(sister, laui));
     Code offset = bench.offset(bc1, false);
-    Founded founded = KinshipQuestion.of(bench.store).founders(List.of(sister, bc1, offset));
+    Founded founded = FoundersQuestion.of(bench.store).ask(List.of(sister, bc1, offset));
 
-    assertThat(founded.genotypes()).isEqualTo(2);
-    assertThat(founded.founders().get(0).share()).isEqualTo(0.625);
-    assertThat(founded.effectiveFounders()).isCloseTo(64 / 34.0, within(1e-12));
+    assertThat(founded.contributions().genotypes()).isEqualTo(2);
+    assertThat(founded.contributions().founders().get(0).share()).isEqualTo(0.625);
+    assertThat(founded.contributions().effectiveNumber()).isCloseTo(64 / 34.0, within(1e-12));
     assertThat(founded.meanCoancestry()).isCloseTo((0.5 + 0.625 + 2 * 0.375) / 4, within(1e-12));
-    assertThat(founded.unknownParents()).isZero();
+    assertThat(founded.contributions().unknownParents()).isZero();
+    assertThatThrownBy(() -> FoundersQuestion.of(bench.store).ask(List.of()))
+        .isInstanceOf(RegisterRefusal.class);
   }
 
   @Test
   void aCodeNobodyGaveOutIsRefused() {
-    assertThatThrownBy(() -> related(laui, Code.parse("24-099X")))
-        .isInstanceOf(RuntimeException.class);
     assertThatThrownBy(
             () -> KinshipQuestion.of(bench.store).of(NextCode.in(bench.store).ofYear(2026)))
         .isInstanceOf(RegisterRefusal.class);

@@ -37,6 +37,7 @@ class SpreadQuestionTest {
 
     assertThat(likely.map()).isEqualTo("11 chromosomes of 100 cM");
     assertThat(likely.mapFrom()).isNull();
+    assertThat(likely.mapAssumed()).isTrue();
     assertThat(likely.genomes()).isEqualTo(SpreadQuestion.GENOMES);
     assertThat(likely.different()).isCloseTo(0.5, within(1e-12));
     assertThat(likely.likeClass()).isEqualTo("as in a BC1");
@@ -68,7 +69,8 @@ class SpreadQuestionTest {
     assertThat(stated.mapFrom()).isEqualTo("Echeveria");
     LikelyShares given = likely(bc1, SpreadQuestion.usual().withMap(GeneticMap.of(1)));
     assertThat(given.map()).isEqualTo("1 chromosome of 100 cM");
-    assertThat(given.mapFrom()).isEqualTo("asked");
+    assertThat(given.mapFrom()).isNull();
+    assertThat(given.mapAssumed()).isFalse();
     assertThat(given.taxa().get(1).standardDeviation()).isCloseTo(0.1883593045, within(1e-9));
   }
 

@@ -1,17 +1,16 @@
 package dev.filial.cli.command;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
+import dev.filial.core.number.Decimal;
 
 /** Shares that were reckoned in doubles, as percentages. */
-final class Shares {
+final class ShareWords {
 
   /** Halves of halves down to this are worth writing as a fraction. */
   private static final int FINEST = 64;
 
   private static final double NEAR = 1e-9;
 
-  private Shares() {}
+  private ShareWords() {}
 
   /** As {@code 12.5 % (1/8)} where that is what it is, else {@code 13.3 %}. */
   static String text(double share) {
@@ -31,7 +30,6 @@ final class Shares {
     while (share > NEAR && decimals < 4 && share * 100 < 0.95 * Math.pow(10, 1 - decimals)) {
       decimals++;
     }
-    BigDecimal percent = BigDecimal.valueOf(100 * share).setScale(decimals, RoundingMode.HALF_UP);
-    return percent.signum() == 0 ? "0" : percent.stripTrailingZeros().toPlainString();
+    return Decimal.text(100 * share, decimals);
   }
 }
