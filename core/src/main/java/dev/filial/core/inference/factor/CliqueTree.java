@@ -496,6 +496,9 @@ final class CliqueTree {
     for (int at = upwards.length - 1; at >= 0; at--) {
       int c = upwards[at];
       int[] whole = cliques[c];
+      if (separator[c] == whole.length) {
+        continue;
+      }
       double[] table = collected.tables[c];
       int r = 0;
       int rows = 1;

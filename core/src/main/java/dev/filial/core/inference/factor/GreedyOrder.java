@@ -162,6 +162,56 @@ final class GreedyOrder {
     return order.run(tooMuch) ? order : null;
   }
 
+  /**
+   * Variables that, once known, leave tables no larger than a cap over the rest: whenever the next
+   * table would be larger, one of its variables is taken for known, the one that has been so least
+   * often (cutset conditioning; Bidyuk and Dechter, Journal of Artificial Intelligence Research 28,
+   * 2007).
+   *
+   * @param last what is never taken
+   * @param timesTaken how often each has been; counted up here
+   */
+  static boolean[] cutset(
+      int[] states,
+      int[][] base,
+      boolean[] last,
+      double cap,
+      int[] timesTaken,
+      SplittableRandom random) {
+    GreedyOrder order = new GreedyOrder(states, base, last, Rule.FILL, random);
+    boolean[] taken = new boolean[states.length];
+    while (order.heapSize > 0) {
+      int v = order.heap[0];
+      int neighbours = order.collect(v);
+      double table = states[v];
+      for (int i = 0; i < neighbours; i++) {
+        table *= states[order.near[i]];
+      }
+      if (table <= cap) {
+        order.remove(v);
+        order.sumOut(v, neighbours);
+        continue;
+      }
+      int chosen = v;
+      double mark = order.degree[v] * random.nextDouble();
+      for (int i = 0; i < neighbours; i++) {
+        int u = order.near[i];
+        double other = order.degree[u] * random.nextDouble();
+        if (!last[u]
+            && (timesTaken[u] < timesTaken[chosen]
+                || (timesTaken[u] == timesTaken[chosen] && other > mark))) {
+          chosen = u;
+          mark = other;
+        }
+      }
+      taken[chosen] = true;
+      timesTaken[chosen]++;
+      order.remove(chosen);
+      order.forget(chosen);
+    }
+    return taken;
+  }
+
   /** How much searching it took, in looks at neighbours. */
   long effort() {
     return effort;
@@ -174,7 +224,7 @@ final class GreedyOrder {
         return entries < tooMuch;
       }
       int v = heap[0];
-      removeFirst();
+      remove(v);
       int neighbours = collect(v);
       double table = states[v];
       for (int i = 0; i < neighbours; i++) {
@@ -257,6 +307,15 @@ final class GreedyOrder {
       }
     }
     effort += (long) neighbours * neighbours;
+    leave(v, around);
+  }
+
+  /** Takes a variable out as known, which ties nothing. */
+  private void forget(int v) {
+    leave(v, Arrays.copyOf(near, collect(v)));
+  }
+
+  private void leave(int v, int[] around) {
     gone[v] = true;
     for (int u : around) {
       degree[u]--;
@@ -338,13 +397,14 @@ final class GreedyOrder {
     return key[a] != key[b] ? key[a] < key[b] : tie[a] != tie[b] ? tie[a] < tie[b] : a < b;
   }
 
-  private void removeFirst() {
-    place[heap[0]] = -1;
+  private void remove(int v) {
+    int at = place[v];
+    place[v] = -1;
     int moved = heap[--heapSize];
-    if (heapSize > 0) {
-      heap[0] = moved;
-      place[moved] = 0;
-      sink(0);
+    if (moved != v) {
+      heap[at] = moved;
+      place[moved] = at;
+      settle(moved);
     }
   }
 
