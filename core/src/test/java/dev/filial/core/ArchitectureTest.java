@@ -74,6 +74,24 @@ class ArchitectureTest {
   }
 
   @ArchTest
+  static final ArchRule theEngineKnowsNoGeneticsAndNothingButJava =
+      classes()
+          .that()
+          .resideInAPackage(ROOT + "inference.factor..")
+          .should()
+          .onlyDependOnClassesThat()
+          .resideInAnyPackage(ROOT + "inference.factor..", "java..", "org.jspecify.annotations..");
+
+  @ArchTest
+  static final ArchRule theEngineIsForInferenceAlone =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage(ROOT + "inference..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage(ROOT + "inference.factor..");
+
+  @ArchTest
   static final ArchRule publicSignaturesSpeakFilialAndTheJdk =
       classes()
           .that()
