@@ -2,8 +2,8 @@
  * The cross register of a grower who hybridises plants by hand, and what can be computed from it.
  *
  * <p>The packages stand on floors, each importing only what is below it: {@code number} and {@code
- * name}; {@code pedigree}, {@code heredity} and {@code trial}; {@code ancestry}; {@code register};
- * {@code store} and {@code exchange}; {@code answer}.
+ * name}; {@code pedigree}, {@code heredity} and {@code trial}; {@code ancestry} and {@code
+ * inference}; {@code register}; {@code store} and {@code exchange}; {@code answer}.
  */
 @org.jspecify.annotations.NullMarked
 module dev.filial.core {
@@ -23,6 +23,7 @@ module dev.filial.core {
   exports dev.filial.core.answer;
   exports dev.filial.core.exchange;
   exports dev.filial.core.heredity;
+  exports dev.filial.core.inference;
   exports dev.filial.core.name;
   exports dev.filial.core.number;
   exports dev.filial.core.pedigree;

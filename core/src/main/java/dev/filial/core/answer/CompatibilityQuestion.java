@@ -114,6 +114,22 @@ public final class CompatibilityQuestion {
     return new Compatible(name, locus.leak(), List.copyOf(known), List.copyOf(pairs));
   }
 
+  /**
+   * The share of the pollen that comes through, what leaks counted in, if the S alleles of both are
+   * known; empty if they are not, or if a pot is meant.
+   */
+  static Optional<Fraction> through(RegisterView view, Code seed, Code pollen) {
+    if (view.loci().stream().filter(LocusDeclared::incompatibility).count() != 1
+        || seed.isGroup()
+        || pollen.isGroup()) {
+      return Optional.empty();
+    }
+    return of(view).ask(List.of(seed, pollen)).pairs().stream()
+        .filter(pair -> pair.seed().equals(seed) && pair.pollen().equals(pollen))
+        .flatMap(pair -> Optional.ofNullable(pair.leaking()).stream())
+        .findFirst();
+  }
+
   private static Pair pair(
       Code seed, Optional<Genotype> style, Code pollen, Optional<Genotype> grain) {
     if (style.isEmpty() || grain.isEmpty()) {

@@ -26,16 +26,29 @@ final class LastSeen {
     return new LastSeen(view, Subject.trait(trait).key());
   }
 
+  /**
+   * One look at a plant.
+   *
+   * @param entry the entry that says so
+   * @param value what it showed
+   */
+  record Sighting(long entry, String value) {}
+
   /** What a plant showed on the latest day; of one day, or without a day, what was entered last. */
   Optional<String> value(Code plant) {
-    String last = null;
+    return last(plant).map(Sighting::value);
+  }
+
+  /** The same, with the entry. */
+  Optional<Sighting> last(Code plant) {
+    Sighting last = null;
     long latest = Long.MIN_VALUE;
     for (long entry : view.entriesOn(Subject.of(plant))) {
       if (view.effective(entry).orElseThrow() instanceof Observed seen && isOf(seen.trait())) {
         long day = day(seen.date(), latest);
         if (day >= latest) {
           latest = day;
-          last = seen.value();
+          last = new Sighting(entry, seen.value());
         }
       }
     }

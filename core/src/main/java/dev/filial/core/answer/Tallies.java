@@ -69,6 +69,26 @@ final class Tallies {
     return chosen;
   }
 
+  /** The entry of the tally that was chosen of a pot. */
+  long entry(Code pot) {
+    Made found = made.get(pot);
+    if (found == null) {
+      throw new IllegalStateException("no tally of " + pot.text());
+    }
+    return found.entry();
+  }
+
+  /** A pot and what it was filled from, and that, up to the sowing. */
+  List<Code> filledThrough(Code pot) {
+    List<Code> chain = new ArrayList<>();
+    Optional<Code> next = Optional.of(pot);
+    while (next.isPresent() && !chain.contains(next.get())) {
+      chain.add(next.get());
+      next = view.item(next.get()).isPresent() ? source(next.get()) : Optional.empty();
+    }
+    return chain;
+  }
+
   /** What was left out and why, a sentence each. */
   List<String> notes() {
     return notes;

@@ -64,6 +64,17 @@ final class Tables {
     return tables;
   }
 
+  /** These tables in one lot, whether they have a linkage group in common or not. */
+  static Tables together(Genome genome, List<TraitModel> models) {
+    Set<Integer> groups = new TreeSet<>();
+    for (TraitModel model : models) {
+      for (Locus locus : model.loci()) {
+        groups.add(genome.place(locus).group());
+      }
+    }
+    return new Tables(genome, models, groups);
+  }
+
   List<TraitModel> models() {
     return models;
   }

@@ -48,6 +48,15 @@ public record Ratio(List<Fraction> shares) {
   }
 
   /**
+   * The ratio of these terms.
+   *
+   * @throws IllegalArgumentException if there are fewer than two, or one is not above 0
+   */
+  public static Ratio of(List<Fraction> terms) {
+    return ofTerms(terms);
+  }
+
+  /**
    * Reads {@code 3:1}, {@code 9:3:3:1} or {@code 1:1:0.5}.
    *
    * @throws IllegalArgumentException if the text is no ratio of two or more numbers above 0

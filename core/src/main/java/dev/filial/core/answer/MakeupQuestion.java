@@ -1,0 +1,180 @@
+package dev.filial.core.answer;
+
+import dev.filial.core.heredity.Locus;
+import dev.filial.core.heredity.MapFunction;
+import dev.filial.core.inference.Evidence;
+import dev.filial.core.inference.FounderPriors;
+import dev.filial.core.inference.PedigreeOdds;
+import dev.filial.core.name.Code;
+import dev.filial.core.number.Fraction;
+import dev.filial.core.pedigree.Founder;
+import dev.filial.core.pedigree.Makeup;
+import dev.filial.core.pedigree.Pedigree;
+import dev.filial.core.pedigree.PlantRecord;
+import dev.filial.core.pedigree.StatedGeneration;
+import dev.filial.core.register.Item;
+import dev.filial.core.register.RegisterRefusal;
+import dev.filial.core.register.RegisterView;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * What an unlabelled plant is: of some taxa, which of them, or which cross of two, by what it shows
+ * and what the profiles of the taxa say. What is recorded of its parents is not used.
+ */
+public final class MakeupQuestion {
+
+  private final RegisterView view;
+  private final List<String> traits;
+  private final Weighing weighing;
+
+  private MakeupQuestion(RegisterView view, List<String> traits, Weighing weighing) {
+    this.view = view;
+    this.traits = List.copyOf(traits);
+    this.weighing = weighing;
+  }
+
+  /**
+   * By these traits.
+   *
+   * @throws RegisterRefusal if none is named
+   */
+  public static MakeupQuestion of(RegisterView view, List<String> traits) {
+    if (traits.isEmpty()) {
+      throw new RegisterRefusal("say by which traits the plant is to be judged");
+    }
+    return new MakeupQuestion(view, traits, Weighing.PLAIN);
+  }
+
+  /** The same with what was seen weighed in that way. */
+  public MakeupQuestion weighing(Weighing other) {
+    return new MakeupQuestion(view, traits, other);
+  }
+
+  /**
+   * Of a plant, among these taxa: each by itself, and of every two the F1, the F2 and the backcross
+   * to each; all alike likely before anything is seen.
+   *
+   * @throws RegisterRefusal if it is no single plant, nothing was seen of it, no taxon is named, or
+   *     none of the proposals could show what it showed
+   */
+  public PossibleMakeups ask(Code plant, List<String> taxa) {
+    Item item = Things.required(view, plant);
+    if (!item.kind().isPlant()) {
+      throw new RegisterRefusal(
+          item.code().text() + " is a " + item.kind().word() + "; name a single plant");
+    }
+    Set<String> names = new LinkedHashSet<>();
+    taxa.forEach(taxon -> names.add(view.accepted(taxon).name()));
+    if (names.size() < 2) {
+      throw new RegisterRefusal("name two taxa or more that it may be of");
+    }
+    GenesInPlay genes = GenesInPlay.of(view, traits, MapFunction.HALDANE, false);
+    GeneEvidence evidence = GeneEvidence.of(view, genes, weighing, List.of(item.code()));
+    String name = evidence.behind().asked().get(0);
+    long seen = evidence.all().stream().filter(finding -> finding.plant().equals(name)).count();
+    if (seen == 0) {
+      throw new RegisterRefusal(
+          "nothing was seen of "
+              + item.code().text()
+              + " of "
+              + String.join(", ", traits)
+              + "; enter what it shows first");
+    }
+    List<Evidence> findings = evidence.all();
+    Set<String> notes = new LinkedHashSet<>();
+    Map<String, Double> logs = new LinkedHashMap<>();
+    GeneEvidence.Scenario scenario = evidence.scenarios().get(0);
+    FounderPriors priors = evidence.priors();
+    for (String taxon : names) {
+      priors = evidence.with(priors, taxon, taxon);
+      for (Locus locus : genes.genome().loci()) {
+        if (priors.frequencies(taxon, locus.name()).isEmpty()) {
+          notes.add(
+              "Nothing is stated of "
+                  + locus.name()
+                  + " in "
+                  + taxon
+                  + ", so it tells little for or against; give it a profile.");
+        }
+      }
+    }
+    FounderPriors known = priors;
+    proposals(List.copyOf(names))
+        .forEach(
+            (words, founder) -> {
+              PedigreeOdds odds =
+                  PedigreeOdds.of(
+                          as(evidence.pedigree(), name, founder), genes.genome(), genes.models())
+                      .withLosses(genes.losses())
+                      .withPriors(known)
+                      .withMisreading(weighing.misread())
+                      .withEvidence(findings);
+              logs.put(words, LikelyGenesQuestion.told(odds::logLikelihood));
+            });
+    if (scenario.assuming() != null) {
+      notes.add(
+          "Tetraploids are among the plants; any two of their four chromosomes are taken to pair.");
+    }
+    double most = logs.values().stream().mapToDouble(Double::doubleValue).max().orElseThrow();
+    if (most == Double.NEGATIVE_INFINITY) {
+      throw new RegisterRefusal(
+          item.code().text()
+              + " can be none of these, by the profiles of the taxa and what it shows; propose"
+              + " others, or allow for states that were misread");
+    }
+    double sum = logs.values().stream().mapToDouble(log -> Math.exp(log - most)).sum();
+    List<PossibleMakeups.Proposal> all = new ArrayList<>();
+    logs.forEach(
+        (words, log) ->
+            all.add(
+                new PossibleMakeups.Proposal(
+                    words, 1.0 / logs.size(), Math.exp(log - most) / sum)));
+    all.sort(Comparator.comparingDouble(PossibleMakeups.Proposal::after).reversed());
+    notes.addAll(evidence.notes());
+    return new PossibleMakeups(
+        item.code().text(),
+        genes.models().stream().map(model -> model.trait()).toList(),
+        (int) seen,
+        all,
+        List.copyOf(notes));
+  }
+
+  /** The plant as if it had been acquired as such a one. */
+  private static Pedigree as(Pedigree pedigree, String plant, Founder founder) {
+    List<PlantRecord> records = new ArrayList<>();
+    for (int i = 0; i < pedigree.size(); i++) {
+      boolean it = pedigree.code(i).equals(plant);
+      records.add(it ? new PlantRecord(plant, founder) : pedigree.plantRecord(i));
+    }
+    return Pedigree.of(records);
+  }
+
+  private static Map<String, Founder> proposals(List<String> taxa) {
+    Map<String, Founder> proposals = new LinkedHashMap<>();
+    taxa.forEach(taxon -> proposals.put(taxon, Founder.pure(taxon)));
+    for (int i = 0; i < taxa.size(); i++) {
+      for (int j = i + 1; j < taxa.size(); j++) {
+        String one = taxa.get(i);
+        String other = taxa.get(j);
+        Founder half = Founder.hybrid(Makeup.of(Map.of(one, Fraction.HALF, other, Fraction.HALF)));
+        String both = one + " and " + other;
+        proposals.put("F1 of " + both, half.withStated(StatedGeneration.f1(one, other)));
+        proposals.put("F2 of " + both, half.withStated(StatedGeneration.filial(2, one, other)));
+        proposals.put("BC1 of their F1 to " + one + " (" + both + ")", back(one, other));
+        proposals.put("BC1 of their F1 to " + other + " (" + both + ")", back(other, one));
+      }
+    }
+    return proposals;
+  }
+
+  private static Founder back(String recurrent, String donor) {
+    return Founder.hybrid(Makeup.of(Map.of(recurrent, Fraction.of(3, 4), donor, Fraction.of(1, 4))))
+        .withStated(StatedGeneration.backcross(1, recurrent, donor));
+  }
+}

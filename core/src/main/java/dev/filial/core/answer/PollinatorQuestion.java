@@ -1,0 +1,136 @@
+package dev.filial.core.answer;
+
+import dev.filial.core.heredity.MapFunction;
+import dev.filial.core.inference.Evidence;
+import dev.filial.core.inference.PedigreeOdds;
+import dev.filial.core.inference.WayOdds;
+import dev.filial.core.name.Code;
+import dev.filial.core.pedigree.Case;
+import dev.filial.core.register.Item;
+import dev.filial.core.register.RegisterRefusal;
+import dev.filial.core.register.RegisterView;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Whose pollen a seedling or a whole fruit came of, by what the seedlings show. */
+public final class PollinatorQuestion {
+
+  private final RegisterView view;
+  private final List<String> traits;
+  private final Weighing weighing;
+  private final boolean seedBySeed;
+  private final boolean why;
+
+  private PollinatorQuestion(
+      RegisterView view, List<String> traits, Weighing weighing, boolean seedBySeed, boolean why) {
+    this.view = view;
+    this.traits = List.copyOf(traits);
+    this.weighing = weighing;
+    this.seedBySeed = seedBySeed;
+    this.why = why;
+  }
+
+  /**
+   * By these traits.
+   *
+   * @throws RegisterRefusal if none is named
+   */
+  public static PollinatorQuestion of(RegisterView view, List<String> traits) {
+    if (traits.isEmpty()) {
+      throw new RegisterRefusal("say by which trait the pollinator is to be told");
+    }
+    return new PollinatorQuestion(view, traits, Weighing.PLAIN, false, false);
+  }
+
+  /** The same with what was seen weighed in that way. */
+  public PollinatorQuestion weighing(Weighing other) {
+    return new PollinatorQuestion(view, traits, other, seedBySeed, why);
+  }
+
+  /** The same with the pollinator of each seed drawn by itself, where a whole fruit is asked. */
+  public PollinatorQuestion seedBySeed() {
+    return new PollinatorQuestion(view, traits, weighing, true, why);
+  }
+
+  /** The same with the entries that moved the odds. */
+  public PollinatorQuestion saysWhy() {
+    return new PollinatorQuestion(view, traits, weighing, seedBySeed, true);
+  }
+
+  /**
+   * Of a seedling, or of a plant whose tag was lost; of a cross, a lot or a pot that one plant
+   * pollinated all of it.
+   *
+   * @throws RegisterRefusal if there is nothing to choose from, or as {@link
+   *     LikelyGenesQuestion#ask}
+   */
+  public Pollinators ask(Code asked) {
+    Item item = Things.required(view, asked);
+    boolean single = item.kind().isPlant();
+    Code code = single ? item.code() : item.code().whole();
+    GenesInPlay genes =
+        GenesInPlay.of(view, GeneEvidence.withLinked(view, traits), MapFunction.HALDANE, false);
+    GeneEvidence evidence = GeneEvidence.of(view, genes, weighing, List.of(code));
+    String name = evidence.behind().asked().get(0);
+    if (evidence.pedigree().caseCount(evidence.pedigree().indexOf(name)) < 2) {
+      throw new RegisterRefusal(
+          code.text()
+              + " is recorded to have come about in one way, so nobody else is to choose from; record"
+              + " its pollination as open, with the plants that were in flower");
+    }
+    boolean wholeFruit = !single && !seedBySeed;
+    Set<String> family = new HashSet<>(Set.of(name));
+    int seen = 0;
+    for (Evidence finding : evidence.all()) {
+      boolean sib =
+          evidence
+              .behind()
+              .family(finding.plant())
+              .filter(of -> of.code().equals(code.whole()))
+              .isPresent();
+      if (sib || finding.plant().equals(name)) {
+        family.add(finding.plant());
+        seen++;
+      }
+    }
+    GeneEvidence.Scenario scenario = evidence.scenarios().get(0);
+    PedigreeOdds odds = wholeFruit ? scenario.odds().withOnePollinator(family) : scenario.odds();
+    WayOdds ways = LikelyGenesQuestion.told(() -> odds.ways(name));
+    List<Pollinators.Candidate> candidates = new ArrayList<>();
+    int likeliest = 0;
+    for (int i = 0; i < ways.ways().size(); i++) {
+      WayOdds.Chance way = ways.ways().get(i);
+      likeliest = way.after() > ways.ways().get(likeliest).after() ? i : likeliest;
+      candidates.add(
+          new Pollinators.Candidate(
+              who(way.way()), way.way().route().text(), way.before(), way.after(), way.error()));
+    }
+    candidates.sort(Comparator.comparingDouble(Pollinators.Candidate::after).reversed());
+    Set<String> notes = new LinkedHashSet<>(LikelyGenesQuestion.leaning(ways.reckoning()));
+    if (scenario.assuming() != null) {
+      notes.add("Taken for granted: " + scenario.assuming() + ".");
+    }
+    notes.addAll(evidence.notes());
+    notes.addAll(LikelyGenesQuestion.noted(genes));
+    int top = likeliest;
+    List<Influence> influences =
+        why
+            ? LikelyGenesQuestion.told(
+                () -> Influences.of(view, odds, some -> some.ways(name).ways().get(top).after()))
+            : List.of();
+    return new Pollinators(
+        code.text(), wholeFruit, seen, candidates, influences, List.copyOf(notes));
+  }
+
+  private static String who(Case way) {
+    if (way instanceof Case.Sexual sexual) {
+      String pollen = sexual.pollen().parent();
+      return pollen == null ? "somebody else" : pollen;
+    }
+    return ((Case.Copy) way).of();
+  }
+}

@@ -1,0 +1,181 @@
+package dev.filial.core.inference;
+
+import dev.filial.core.heredity.GenomeStates;
+import dev.filial.core.heredity.GenomeStates.Form;
+import dev.filial.core.heredity.LinkageGroup;
+import dev.filial.core.heredity.Locus;
+import dev.filial.core.inference.factor.FactorGraph;
+import dev.filial.core.number.Fraction;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The variables of a network: the genotypes of the plants and the unknown frequencies of the taxa,
+ * each entered when it is first asked for, and what gametes come of them.
+ */
+final class Sources {
+
+  private final GenomeStates states;
+  private final FounderPriors priors;
+  private final FactorGraph.Builder builder;
+  private final int draws;
+  private final Map<PlantAt, Integer> plants = new HashMap<>();
+  private final Map<String, Frequency> frequencies = new HashMap<>();
+  private final List<Integer> sizes = new ArrayList<>();
+  private final List<String> leanedOn = new ArrayList<>();
+
+  private record PlantAt(int plant, int group) {}
+
+  /** The frequency of the alleles of a locus in a taxon. */
+  private static final class Frequency {
+    private final int variable;
+    private final double[][] points;
+
+    Frequency(int variable, double[][] points) {
+      this.variable = variable;
+      this.points = points;
+    }
+
+    int variable() {
+      return variable;
+    }
+
+    double[][] points() {
+      return points;
+    }
+  }
+
+  /** What gametes come from somewhere. */
+  static final class Source {
+    private final int[] variables;
+    private final double[][] rows;
+
+    Source(int[] variables, double[][] rows) {
+      this.variables = variables;
+      this.rows = rows;
+    }
+
+    int[] variables() {
+      return variables;
+    }
+
+    double[][] rows() {
+      return rows;
+    }
+  }
+
+  Sources(GenomeStates states, FounderPriors priors, FactorGraph.Builder builder, int draws) {
+    this.states = states;
+    this.priors = priors;
+    this.builder = builder;
+    this.draws = draws;
+  }
+
+  /** A new variable. */
+  int variable(int size) {
+    sizes.add(size);
+    return builder.variable(size);
+  }
+
+  int size(int variable) {
+    return sizes.get(variable);
+  }
+
+  /** The variable of a plant's genotype at a group. */
+  int plant(int plant, int group) {
+    Integer found = plants.get(new PlantAt(plant, group));
+    if (found == null) {
+      throw new IllegalStateException("plant " + plant + " is not in the network");
+    }
+    return found;
+  }
+
+  int addPlant(int plant, int group, Form form) {
+    int variable = variable(states.count(group, form));
+    plants.put(new PlantAt(plant, group), variable);
+    return variable;
+  }
+
+  /** Taxa and loci whose frequencies were unknown, in words. */
+  List<String> leanedOn() {
+    return leanedOn;
+  }
+
+  Source of(Gift gift, int group, boolean pollen) {
+    if (gift instanceof Gift.Of parent) {
+      int variable = plant(parent.plant(), group);
+      return new Source(
+          new int[] {variable}, states.gametes(group, parent.from(), parent.meiosis(), pollen));
+    }
+    return drawn((Gift.Drawn) gift, group, pollen);
+  }
+
+  private Source drawn(Gift.Drawn gift, int group, boolean pollen) {
+    if (states.isCytoplasm(group) && pollen) {
+      return new Source(new int[0], new double[][] {{1}});
+    }
+    LinkageGroup linked = states.genome().groups().get(group);
+    List<Frequency> each = new ArrayList<>();
+    List<Integer> variables = new ArrayList<>();
+    int rows = 1;
+    for (Locus locus : linked.loci()) {
+      Frequency frequency = frequency(gift.taxon(), locus, linked.loci().size());
+      each.add(frequency);
+      if (frequency.variable() >= 0) {
+        variables.add(frequency.variable());
+        rows *= frequency.points().length;
+      }
+    }
+    double[][] table = new double[rows][];
+    for (int row = 0; row < rows; row++) {
+      double[][] at = new double[each.size()][];
+      int rest = row;
+      for (int i = each.size() - 1; i >= 0; i--) {
+        double[][] points = each.get(i).points();
+        at[i] = points[rest % points.length];
+        rest /= points.length;
+      }
+      table[row] = states.drawn(group, gift.form(), at);
+    }
+    return new Source(variables.stream().mapToInt(Integer::intValue).toArray(), table);
+  }
+
+  private Frequency frequency(String taxon, Locus locus, int linkedLoci) {
+    String key = taxon + "\n" + locus.name();
+    Frequency known = frequencies.get(key);
+    if (known == null) {
+      known =
+          priors
+              .frequencies(taxon, locus.name())
+              .map(stated -> new Frequency(-1, new double[][] {stated(locus, stated)}))
+              .orElseGet(() -> unknown(taxon, locus, linkedLoci));
+      frequencies.put(key, known);
+    }
+    return known;
+  }
+
+  private static double[] stated(Locus locus, Map<String, Fraction> alleles) {
+    double[] each = new double[locus.alleles().size()];
+    alleles.forEach((allele, share) -> each[locus.alleles().indexOf(allele)] = share.toDouble());
+    return each;
+  }
+
+  private Frequency unknown(String taxon, Locus locus, int linkedLoci) {
+    // Several unknown frequencies of one linkage group are gone through together.
+    int most = linkedLoci == 1 ? 32 : linkedLoci == 2 ? 12 : 6;
+    FrequencyGrid grid = FrequencyGrid.of(locus.alleles().size(), draws, most);
+    leanedOn.add(
+        locus.name()
+            + (taxon.equals(FounderPriors.UNKNOWN)
+                ? " in plants of unknown taxa"
+                : " in " + taxon));
+    if (grid.weights().length == 1) {
+      return new Frequency(-1, grid.frequencies());
+    }
+    int variable = variable(grid.weights().length);
+    builder.factor(new int[] {variable}, grid.weights());
+    return new Frequency(variable, grid.frequencies());
+  }
+}
