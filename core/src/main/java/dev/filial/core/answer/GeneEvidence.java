@@ -89,7 +89,9 @@ final class GeneEvidence {
     Set<Code> roots = new LinkedHashSet<>(asked);
     roots.addAll(reading.plants);
     RegisterPedigree behind = RegisterPedigree.of(view, roots, false);
-    reading.notes.addAll(behind.notes());
+    if (!asked.isEmpty()) {
+      reading.notes.addAll(RegisterPedigree.of(view, asked, false).notes());
+    }
     Pedigree pedigree = new Refusals(view, behind, reading.notes).applied();
     return new GeneEvidence(view, genes, weighing, behind, pedigree, reading);
   }

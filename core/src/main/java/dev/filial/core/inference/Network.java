@@ -110,8 +110,8 @@ final class Network {
     return logConstant;
   }
 
-  List<String> leanedOn() {
-    return sources.leanedOn();
+  List<String> leanedOn(BitSet bearing) {
+    return sources.leanedOn(bearing);
   }
 
   int variable(int plant, int group) {

@@ -4,6 +4,7 @@ import dev.filial.core.heredity.Genome;
 import dev.filial.core.heredity.GenomeStates;
 import dev.filial.core.heredity.Meiosis;
 import dev.filial.core.heredity.TraitModel;
+import dev.filial.core.inference.factor.Bearing;
 import dev.filial.core.inference.factor.BlockSampler;
 import dev.filial.core.inference.factor.Calibrated;
 import dev.filial.core.inference.factor.Elimination;
@@ -413,13 +414,20 @@ public final class PedigreeOdds {
   public EveryPlant everyPlant() {
     Built built =
         build(IntStream.range(0, pedigree.size()).mapToObj(pedigree::code).toList(), null);
-    Elimination plan = Elimination.of(built.network.graph());
+    FactorGraph graph = built.network.graph();
+    Elimination plan = Elimination.of(graph);
     Calibrated done = run(plan);
     if (!done.isPossible()) {
       throw new ImpossibleFindingsException();
     }
+    int[] every = IntStream.range(0, graph.variables()).toArray();
     return new EveryPlant(
-        pedigree, states, built.lineages, built.network, done, reckoning(built, plan, 0));
+        pedigree,
+        states,
+        built.lineages,
+        built.network,
+        done,
+        reckoning(built, graph, plan, 0, every));
   }
 
   // How it is done.
@@ -548,14 +556,15 @@ public final class PedigreeOdds {
     if (plan.entries() > bound && sweeps > 0) {
       Sampled drawn =
           BlockSampler.of(graph).withBound(bound).withSweeps(sweeps).withSeed(seed).run(asked);
-      return new Answer(drawn.joint(), drawn.standardErrors(), reckoning(built, plan, sweeps));
+      return new Answer(
+          drawn.joint(), drawn.standardErrors(), reckoning(built, graph, plan, sweeps, asked));
     }
     Calibrated done = run(plan);
     if (!done.isPossible()) {
       throw new ImpossibleFindingsException();
     }
     double[] joint = done.joint();
-    return new Answer(joint, new double[joint.length], reckoning(built, plan, 0));
+    return new Answer(joint, new double[joint.length], reckoning(built, graph, plan, 0, asked));
   }
 
   private Calibrated run(Elimination plan) {
@@ -566,8 +575,10 @@ public final class PedigreeOdds {
     }
   }
 
-  private static Reckoning reckoning(Built built, Elimination plan, int sweeps) {
-    return new Reckoning(plan.width(), plan.entries(), sweeps, built.network.leanedOn());
+  private static Reckoning reckoning(
+      Built built, FactorGraph graph, Elimination plan, int sweeps, int... asked) {
+    return new Reckoning(
+        plan.width(), plan.entries(), sweeps, built.network.leanedOn(Bearing.on(graph, asked)));
   }
 
   private interface Possible {

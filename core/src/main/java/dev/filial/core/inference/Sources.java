@@ -7,7 +7,9 @@ import dev.filial.core.heredity.Locus;
 import dev.filial.core.inference.factor.FactorGraph;
 import dev.filial.core.number.Fraction;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -24,7 +26,7 @@ final class Sources {
   private final Map<PlantAt, Integer> plants = new HashMap<>();
   private final Map<String, Frequency> frequencies = new HashMap<>();
   private final List<Integer> sizes = new ArrayList<>();
-  private final List<String> leanedOn = new ArrayList<>();
+  private final Map<String, Integer> unknowns = new LinkedHashMap<>();
 
   private record PlantAt(int plant, int group) {}
 
@@ -98,9 +100,20 @@ final class Sources {
     return variable;
   }
 
-  /** Taxa and loci whose frequencies were unknown, in words. */
-  List<String> leanedOn() {
-    return leanedOn;
+  /**
+   * Taxa and loci whose frequencies were unknown, in words.
+   *
+   * @param bearing the variables that bear on what was asked
+   */
+  List<String> leanedOn(BitSet bearing) {
+    List<String> words = new ArrayList<>();
+    unknowns.forEach(
+        (word, variable) -> {
+          if (bearing.get(variable)) {
+            words.add(word);
+          }
+        });
+    return words;
   }
 
   Source of(Gift gift, int group, boolean pollen) {
@@ -166,16 +179,15 @@ final class Sources {
     // Several unknown frequencies of one linkage group are gone through together.
     int most = linkedLoci == 1 ? 32 : linkedLoci == 2 ? 12 : 6;
     FrequencyGrid grid = FrequencyGrid.of(locus.alleles().size(), draws, most);
-    leanedOn.add(
-        locus.name()
-            + (taxon.equals(FounderPriors.UNKNOWN)
-                ? " in plants of unknown taxa"
-                : " in " + taxon));
     if (grid.weights().length == 1) {
       return new Frequency(-1, grid.frequencies());
     }
     int variable = variable(grid.weights().length);
     builder.factor(new int[] {variable}, grid.weights());
+    unknowns.put(
+        locus.name()
+            + (taxon.equals(FounderPriors.UNKNOWN) ? " in plants of unknown taxa" : " in " + taxon),
+        variable);
     return new Frequency(variable, grid.frequencies());
   }
 }
