@@ -41,6 +41,9 @@ public final class PedigreeOdds {
   /** So many numbers in all tables together are gone through unless another bound is set. */
   public static final long USUAL_BOUND = 1L << 25;
 
+  /** A sampler that takes much at a time mixes well; one that takes too much is slow. */
+  private static final long MOST_OF_A_BLOCK = 200_000;
+
   private final Pedigree pedigree;
   private final GenomeStates states;
   private final List<TraitModel> models;
@@ -555,7 +558,11 @@ public final class PedigreeOdds {
     Elimination plan = Elimination.of(graph, asked);
     if (plan.entries() > bound && sweeps > 0) {
       Sampled drawn =
-          BlockSampler.of(graph).withBound(bound).withSweeps(sweeps).withSeed(seed).run(asked);
+          BlockSampler.of(graph)
+              .withBound(Math.min(bound, MOST_OF_A_BLOCK))
+              .withSweeps(sweeps)
+              .withSeed(seed)
+              .run(asked);
       return new Answer(
           drawn.joint(), drawn.standardErrors(), reckoning(built, graph, plan, sweeps, asked));
     }
