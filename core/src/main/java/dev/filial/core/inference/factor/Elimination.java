@@ -22,12 +22,13 @@ public final class Elimination {
 
   private Elimination(FactorGraph graph, int @Nullable [] asked) {
     this.asked = asked;
-    this.reduced = Reduced.of(graph);
+    this.reduced = Reduced.of(graph, asked);
     int n = reduced.states.length;
     boolean[] last = new boolean[n];
     int[] together = new int[n];
     int togetherCount = 0;
-    double whole = 1;
+    // Where nothing is possible there is nothing to write down either.
+    double whole = reduced.possible ? 1 : 0;
     if (asked != null) {
       for (int variable : asked) {
         whole = Math.min(whole * graph.states(variable), Double.MAX_VALUE);
@@ -84,8 +85,10 @@ public final class Elimination {
 
   /**
    * A plan for the distribution of some variables together. They are summed out last, and the
-   * tables are gone through once, where all marginals take a second pass. What is not connected to
-   * them is worked through too, because it may be impossible and because it weighs.
+   * tables are gone through once, where all marginals take a second pass. A variable that one table
+   * ties to others and that, summed over, says the same of all of them is left out with its table:
+   * a descendant of whom nothing is known, and so on upwards. What is not connected to them is
+   * worked through too, because it may be impossible and because it weighs.
    *
    * @param asked the variables, each once, in the order of the table that is wanted
    * @throws IllegalArgumentException if a variable is unknown or named twice
