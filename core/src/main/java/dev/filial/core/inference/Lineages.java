@@ -14,7 +14,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The plants of a pedigree as genotypes: each clone once, in the ways in which it may have come
@@ -185,27 +184,32 @@ final class Lineages {
     }
     List<Way> its = new ArrayList<>();
     for (Descent descent : descents) {
-      its.add(way(descent, assumptions.otherPollen().get(code)));
+      its.add(way(descent, code));
     }
     return added(its);
   }
 
-  private Way way(Descent descent, @Nullable String otherPollen) {
+  private Way way(Descent descent, String code) {
     double share = descent.share().toDouble();
     if (descent instanceof Descent.Copy copy) {
       return new Way.Again(share, numbers[copy.of()]);
     }
     Descent.Sexual sexual = (Descent.Sexual) descent;
     Gift egg = gift(sexual.seed(), sexual.seedSets());
-    if (otherPollen != null) {
-      Integer other = others.get(otherPollen);
-      if (other == null) {
-        other = founder(FounderPriors.UNKNOWN, 2 * sexual.pollenSets());
-        others.put(otherPollen, other);
-      }
-      return new Way.Union(share, egg, ofPlant(other, sexual.pollenSets()));
+    String stranger = assumptions.otherPollen().get(code);
+    if (stranger == null && sexual.pollen() == Pedigree.UNKNOWN) {
+      // One pollinator of a whole fruit is one plant, though nobody knows which.
+      stranger = assumptions.onePollinator().get(code);
     }
-    return new Way.Union(share, egg, gift(sexual.pollen(), sexual.pollenSets()));
+    if (stranger == null) {
+      return new Way.Union(share, egg, gift(sexual.pollen(), sexual.pollenSets()));
+    }
+    Integer other = others.get(stranger);
+    if (other == null) {
+      other = founder(FounderPriors.UNKNOWN, 2 * sexual.pollenSets());
+      others.put(stranger, other);
+    }
+    return new Way.Union(share, egg, ofPlant(other, sexual.pollenSets()));
   }
 
   private Gift gift(int plant, int sets) {

@@ -262,9 +262,8 @@ class PedigreeOddsTest {
     assertThat(one.ways().get(0).after()).isEqualTo(0.5 / weight, ROUNDING);
     assertThat(one.ways().get(1).after()).isZero();
     WayOdds together = odds.withOnePollinator(Set.of("s1", "s2")).ways("s1");
-    // One unknown plant pollinated neither or both only if one plant is said to have: each grain
-    // of nobody's pollen is a draw of its own here.
-    double both = 0.5 + 0.25 * 0.25;
+    // A stranger of TT, Tt or tt (¼, ½, ¼) gives two red seedlings with 1, ¼ and 0.
+    double both = 0.5 + 0.25 * (0.25 + 0.5 * 0.25);
     assertThat(together.ways().get(0).after()).isEqualTo(0.5 / both, ROUNDING);
   }
 
