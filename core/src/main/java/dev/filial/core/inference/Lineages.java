@@ -92,6 +92,28 @@ final class Lineages {
     return numbers[pedigree.indexOf(plant)];
   }
 
+  /**
+   * In which ways seedlings of the family of a plant came about. What repeats another plant for
+   * certain has that one's genotype and number, but its family are the seeds of that one.
+   */
+  List<Way> family(String plant) {
+    int at = pedigree.indexOf(plant);
+    while (pedigree.isRamet(at) && !pedigree.isDoubled(at) && !isDoubtful(pedigree.code(at))) {
+      at = pedigree.rametOf(at);
+    }
+    List<Descent> descents = pedigree.descents(at);
+    if (!isDoubtful(pedigree.code(at))
+        && descents.size() == 1
+        && descents.get(0) instanceof Descent.Copy copy) {
+      return List.of(new Way.Again(1, numbers[copy.of()]));
+    }
+    return ways.get(numbers[at]);
+  }
+
+  private boolean isDoubtful(String code) {
+    return assumptions.unknownOrigin().contains(code) || assumptions.sports().contains(code);
+  }
+
   /** What the drawing of this plant's pollen parent is called, if it is shared with others. */
   Optional<String> drawing(int number) {
     return Optional.ofNullable(drawings.get(number));
@@ -156,9 +178,7 @@ final class Lineages {
   }
 
   private int numberOf(int plant, String code) {
-    boolean doubtful =
-        assumptions.unknownOrigin().contains(code) || assumptions.sports().contains(code);
-    if (doubtful) {
+    if (isDoubtful(code)) {
       int sets = pedigree.ploidy(plant);
       return founder(FounderPriors.UNKNOWN, sets == 0 ? 2 : sets);
     }

@@ -571,7 +571,7 @@ final class Network {
   }
 
   /** So many seedlings of the family of a plant showed each state. */
-  void counted(int plant, Evidence.Counted counted) {
+  void counted(int plant, List<Way> ways, Evidence.Counted counted) {
     TraitModel model = model(counted.trait());
     counted.counts().keySet().forEach(model::requireState);
     List<String> named =
@@ -604,7 +604,7 @@ final class Network {
         named.stream().mapToLong(state -> counted.counts().getOrDefault(state, 0L)).toArray();
     family(
         plant,
-        lineages.ways(plant),
+        ways,
         shows,
         classes,
         chances -> {

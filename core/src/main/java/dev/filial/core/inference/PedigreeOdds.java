@@ -481,7 +481,7 @@ public final class PedigreeOdds {
     for (Evidence finding : findings) {
       int number = lineages.number(finding.plant());
       if (finding instanceof Evidence.Counted) {
-        lineages.ways(number).forEach(way -> Network.parents(way, needed));
+        lineages.family(finding.plant()).forEach(way -> Network.parents(way, needed));
         continue;
       }
       needed.set(number);
@@ -511,7 +511,8 @@ public final class PedigreeOdds {
       if (finding instanceof Evidence.Carried carried) {
         network.carried(lineages.number(finding.plant()), carried);
       } else if (finding instanceof Evidence.Counted counted) {
-        network.counted(lineages.number(finding.plant()), counted);
+        network.counted(
+            lineages.number(finding.plant()), lineages.family(finding.plant()), counted);
       }
     }
     return built;
