@@ -65,14 +65,22 @@ final class Lineages {
     int draws = 2;
     for (List<Way> its : ways) {
       for (Way way : its) {
-        if (way instanceof Way.Union union) {
-          draws += drawnSets(union.egg()) + drawnSets(union.grain());
-        } else if (way instanceof Way.Twice twice) {
-          draws += drawnSets(twice.gamete());
-        }
+        draws += drawnSets(way);
       }
     }
     return draws;
+  }
+
+  /** How many alleles each seedling of a family draws from taxa, in the way in which it is most. */
+  static int draws(List<Way> family) {
+    return family.stream().mapToInt(Lineages::drawnSets).max().orElse(0);
+  }
+
+  private static int drawnSets(Way way) {
+    if (way instanceof Way.Union union) {
+      return drawnSets(union.egg()) + drawnSets(union.grain());
+    }
+    return way instanceof Way.Twice twice ? drawnSets(twice.gamete()) : 0;
   }
 
   private static int drawnSets(Gift gift) {

@@ -40,6 +40,9 @@ public final class PedigreeOdds {
   /** So many numbers in all tables together are gone through unless another bound is set. */
   public static final long USUAL_BOUND = 1L << 25;
 
+  /** No rule is exact for what is divided by; it is worked out as finely as for so many draws. */
+  private static final int DIVIDED = 64;
+
   private final Pedigree pedigree;
   private final GenomeStates states;
   private final List<TraitModel> models;
@@ -470,7 +473,15 @@ public final class PedigreeOdds {
             : lineages.cross(lineages.number(parents[0]), lineages.number(parents[1]));
     List<TraitModel> killing = new ArrayList<>(losses);
     models.stream().filter(TraitModel::touchesLife).forEach(killing::add);
-    Network network = new Network(states, models, killing, priors, misread, lineages);
+    Network network =
+        new Network(
+            states,
+            models,
+            killing,
+            priors,
+            misread,
+            lineages,
+            unnumbered(lineages, !killing.isEmpty()));
     BitSet needed = new BitSet();
     asked.forEach(plant -> needed.set(lineages.number(plant)));
     if (crossed >= 0) {
@@ -516,6 +527,23 @@ public final class PedigreeOdds {
       }
     }
     return built;
+  }
+
+  /** How many alleles are drawn from taxa by seedlings that are no plants of the network. */
+  private int unnumbered(Lineages lineages, boolean losses) {
+    double draws = losses ? DIVIDED : 0;
+    for (Evidence finding : findings) {
+      if (finding instanceof Evidence.Counted counted) {
+        int each = Lineages.draws(lineages.family(finding.plant()));
+        for (long count : counted.counts().values()) {
+          draws += (double) count * each;
+        }
+      } else if (finding instanceof Evidence.Shown shown && shown.picked()) {
+        int each = Lineages.draws(lineages.ways(lineages.number(finding.plant())));
+        draws += each > 0 ? DIVIDED : 0;
+      }
+    }
+    return (int) Math.min(draws, 1e9);
   }
 
   /** The chances of what was asked. */
