@@ -194,13 +194,26 @@ final class Enumerated {
     return Garden.states(trait).get(0).equals(state);
   }
 
-  /** How often one of a family is read to show a state. */
+  private double lives(int g) {
+    return garden.lethal && textbook.text(g).equals(Garden.DIES) ? 0 : 1;
+  }
+
+  private double lives(double[] family) {
+    double sum = 0;
+    for (int g = 0; g < family.length; g++) {
+      sum += family[g] * lives(g);
+    }
+    return sum;
+  }
+
+  /** How often one of a family lives and is read to show a state. */
   private double readOf(double[] family, String trait, String state) {
     double sum = 0;
     for (int g = 0; g < family.length; g++) {
       double shown = dominantShown(trait, g);
       sum +=
           family[g]
+              * lives(g)
               * (shown * read(true, isDominant(trait, state))
                   + (1 - shown) * read(false, isDominant(trait, state)));
     }
@@ -225,6 +238,15 @@ final class Enumerated {
 
   private void add(double before) {
     double chance = before;
+    for (int plant = 0; plant < n; plant++) {
+      if (lives(genotype[plant]) == 0) {
+        return;
+      }
+    }
+    for (int plant = 0; plant < n; plant++) {
+      // That it lived says nothing of its parents.
+      chance /= garden.plants.get(plant).again() < 0 ? lives(family(plant)) : 1;
+    }
     for (Evidence finding : garden.seen) {
       int plant = garden.number(finding.plant());
       if (finding instanceof Evidence.Carried carried) {
@@ -233,10 +255,13 @@ final class Enumerated {
       } else if (finding instanceof Evidence.Counted counted) {
         double[] family = family(plant);
         for (Map.Entry<String, Long> count : counted.counts().entrySet()) {
-          chance *= Math.pow(readOf(family, counted.trait(), count.getKey()), count.getValue());
+          double share = readOf(family, counted.trait(), count.getKey()) / lives(family);
+          chance *= Math.pow(share, count.getValue());
         }
       } else if (finding instanceof Evidence.Shown shown && shown.picked()) {
-        double noticed = readOf(family(garden.genet(plant)), shown.trait(), shown.state());
+        double[] family = family(garden.genet(plant));
+        // That it lived is divided out already.
+        double noticed = readOf(family, shown.trait(), shown.state()) / lives(family);
         chance = noticed > 0 ? chance / noticed : 0;
       }
     }
@@ -290,26 +315,19 @@ final class Enumerated {
     }
   }
 
-  /** What seedlings nobody raised yet of two plants will be, as their parents are likely to be. */
-  double[] cross(int seed, int pollen) {
-    double[] chances = new double[textbook.genotypes()];
+  /** How often seedlings nobody raised yet of two plants, if they live, will show a trait. */
+  double crossShows(int seed, int pollen, String trait) {
+    double sum = 0;
     for (int s = 0; s < textbook.genotypes(); s++) {
       for (int p = 0; p < textbook.genotypes(); p++) {
-        double[] here = united(textbook.gametes(s, false), textbook.gametes(p, true));
-        for (int g = 0; g < here.length; g++) {
-          chances[g] += joint[seed][pollen][s][p] * here[g];
+        double both = joint[seed][pollen][s][p];
+        if (both > 0) {
+          double[] family = united(textbook.gametes(s, false), textbook.gametes(p, true));
+          for (int g = 0; g < family.length; g++) {
+            sum += both * family[g] * lives(g) / lives(family) * dominantShown(trait, g);
+          }
         }
       }
-    }
-    return chances;
-  }
-
-  /** How often those will show the dominant state. */
-  double crossShows(int seed, int pollen, String trait) {
-    double[] chances = cross(seed, pollen);
-    double sum = 0;
-    for (int g = 0; g < chances.length; g++) {
-      sum += chances[g] * dominantShown(trait, g);
     }
     return sum;
   }

@@ -6,6 +6,7 @@ import dev.filial.core.heredity.Genome;
 import dev.filial.core.heredity.LinkageGroup;
 import dev.filial.core.heredity.Locus;
 import dev.filial.core.heredity.Meiosis;
+import dev.filial.core.heredity.Pattern;
 import dev.filial.core.heredity.TraitModel;
 import dev.filial.core.number.Fraction;
 import dev.filial.core.pedigree.Case;
@@ -40,6 +41,9 @@ final class Garden {
 
   /** The taxon nobody knows. */
   static final String NOBODYS = FounderPriors.UNKNOWN;
+
+  /** The genotype that dies where one does. */
+  static final String DIES = "TT";
 
   /** The number that stands for pollen of nobody knows what. */
   static final int UNKNOWN = -1;
@@ -122,6 +126,9 @@ final class Garden {
   final Map<String, Fraction> penetrance = new LinkedHashMap<>();
 
   double misread;
+
+  /** Whether diploids of TT die as seedlings. */
+  boolean lethal;
 
   Garden(Kind kind) {
     this.kind = kind;
@@ -324,6 +331,7 @@ final class Garden {
                 TraitModel.dominant(trait, genome().locus(trait), states(trait))
                     .withPenetrance(
                         states(trait).get(0), penetrance.get(trait), states(trait).get(1)))
+        .map(model -> lethal ? model.withLethal(Pattern.read(genome().loci(), DIES)) : model)
         .toList();
   }
 
@@ -384,7 +392,8 @@ final class Garden {
   /** All of it in words, for a check that fails. */
   @Override
   public String toString() {
-    StringBuilder text = new StringBuilder("misread " + misread + ", shows " + penetrance);
+    StringBuilder text =
+        new StringBuilder("misread " + misread + ", shows " + penetrance + ", lethal " + lethal);
     dominant.forEach((taxon, p) -> text.append("\n").append(taxon).append(Arrays.toString(p)));
     text.append("\ninbred ").append(inbreeding).append(", fruits ").append(fruits.values());
     records().forEach(record -> text.append("\n").append(record));

@@ -3,6 +3,11 @@ package dev.filial.core.inference;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.filial.core.heredity.Cross;
+import dev.filial.core.heredity.Genotype;
+import dev.filial.core.heredity.Meiosis;
+import dev.filial.core.heredity.Parent;
+import dev.filial.core.heredity.TraitModel;
 import dev.filial.core.number.Fraction;
 import dev.filial.core.pedigree.Case;
 import dev.filial.core.pedigree.Gamete;
@@ -247,6 +252,33 @@ class PedigreeLawsTest {
     assertThat(chances.get("Tt")).isCloseTo(heterozygous, within(1e-14));
     assertThat(chances.get("TT")).isCloseTo((1 - heterozygous) / 2, within(1e-14));
     assertThat(chances.get("tt")).isCloseTo((1 - heterozygous) / 2, within(1e-14));
+  }
+
+  /** What one plant carries and another, and then Mendel's tables for the two: the other engine. */
+  @Property(tries = 60)
+  void aCrossIsWhatEachPairOfParentsThrowsWeighedByTheirOdds(
+      @ForAll("gardens") Garden garden, @ForAll long seed) {
+    PedigreeOdds odds = garden.odds();
+    Assume.that(odds.isPossible());
+    SplittableRandom random = new SplittableRandom(seed);
+    String one = garden.plants.get(random.nextInt(garden.plants.size())).code();
+    String other = garden.plants.get(random.nextInt(garden.plants.size())).code();
+    for (TraitModel model : garden.models()) {
+      double sum = 0;
+      String state = model.states().get(0);
+      for (JointOdds.Pair pair : odds.jointly(one, other).pairs()) {
+        Cross cross =
+            Cross.of(garden.genome(), parent(garden, pair.first()), parent(garden, pair.second()));
+        sum += pair.chance() * cross.odds(model).chanceOf(state).toDouble();
+      }
+      assertThat(odds.cross(one, other, model.trait()).of(state))
+          .as("%s by %s in%n%s", one, other, garden)
+          .isCloseTo(sum, ROUNDING);
+    }
+  }
+
+  private static Parent parent(Garden garden, Genotype genotype) {
+    return Parent.of(genotype, garden.kind.sets() == 4 ? garden.kind.meiosis() : Meiosis.REDUCED);
   }
 
   @Property(tries = 60)
