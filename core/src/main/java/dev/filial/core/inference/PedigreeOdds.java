@@ -44,6 +44,9 @@ public final class PedigreeOdds {
   /** A sampler that takes much at a time mixes well; one that takes too much is slow. */
   private static final long MOST_OF_A_BLOCK = 200_000;
 
+  /** No rule is exact for what is divided by; it is worked out as finely as for so many draws. */
+  private static final int DIVIDED = 64;
+
   private final Pedigree pedigree;
   private final GenomeStates states;
   private final List<TraitModel> models;
@@ -481,7 +484,15 @@ public final class PedigreeOdds {
             : lineages.cross(lineages.number(parents[0]), lineages.number(parents[1]));
     List<TraitModel> killing = new ArrayList<>(losses);
     models.stream().filter(TraitModel::touchesLife).forEach(killing::add);
-    Network network = new Network(states, models, killing, priors, misread, lineages);
+    Network network =
+        new Network(
+            states,
+            models,
+            killing,
+            priors,
+            misread,
+            lineages,
+            unnumbered(lineages, !killing.isEmpty()));
     BitSet needed = new BitSet();
     asked.forEach(plant -> needed.set(lineages.number(plant)));
     if (crossed >= 0) {
@@ -492,7 +503,7 @@ public final class PedigreeOdds {
     for (Evidence finding : findings) {
       int number = lineages.number(finding.plant());
       if (finding instanceof Evidence.Counted) {
-        lineages.ways(number).forEach(way -> Network.parents(way, needed));
+        lineages.family(finding.plant()).forEach(way -> Network.parents(way, needed));
         continue;
       }
       needed.set(number);
@@ -522,10 +533,28 @@ public final class PedigreeOdds {
       if (finding instanceof Evidence.Carried carried) {
         network.carried(lineages.number(finding.plant()), carried);
       } else if (finding instanceof Evidence.Counted counted) {
-        network.counted(lineages.number(finding.plant()), counted);
+        network.counted(
+            lineages.number(finding.plant()), lineages.family(finding.plant()), counted);
       }
     }
     return built;
+  }
+
+  /** How many alleles are drawn from taxa by seedlings that are no plants of the network. */
+  private int unnumbered(Lineages lineages, boolean losses) {
+    double draws = losses ? DIVIDED : 0;
+    for (Evidence finding : findings) {
+      if (finding instanceof Evidence.Counted counted) {
+        int each = Lineages.draws(lineages.family(finding.plant()));
+        for (long count : counted.counts().values()) {
+          draws += (double) count * each;
+        }
+      } else if (finding instanceof Evidence.Shown shown && shown.picked()) {
+        int each = Lineages.draws(lineages.ways(lineages.number(finding.plant())));
+        draws += each > 0 ? DIVIDED : 0;
+      }
+    }
+    return (int) Math.min(draws, 1e9);
   }
 
   /** The chances of what was asked. */

@@ -23,6 +23,7 @@ final class Sources {
   private final FounderPriors priors;
   private final FactorGraph.Builder builder;
   private final int draws;
+  private final int unnumbered;
   private final Map<PlantAt, Integer> plants = new HashMap<>();
   private final Map<String, Frequency> frequencies = new HashMap<>();
   private final List<Integer> sizes = new ArrayList<>();
@@ -68,11 +69,17 @@ final class Sources {
     }
   }
 
-  Sources(GenomeStates states, FounderPriors priors, FactorGraph.Builder builder, int draws) {
+  Sources(
+      GenomeStates states,
+      FounderPriors priors,
+      FactorGraph.Builder builder,
+      int draws,
+      int unnumbered) {
     this.states = states;
     this.priors = priors;
     this.builder = builder;
     this.draws = draws;
+    this.unnumbered = unnumbered;
   }
 
   /** A new variable. */
@@ -176,9 +183,10 @@ final class Sources {
   }
 
   private Frequency unknown(String taxon, Locus locus, int linkedLoci) {
-    // Several unknown frequencies of one linkage group are gone through together.
-    int most = linkedLoci == 1 ? 32 : linkedLoci == 2 ? 12 : 6;
-    FrequencyGrid grid = FrequencyGrid.of(locus.alleles().size(), draws, most);
+    // Several unknown frequencies of one linkage group are gone through together. Many counted
+    // seedlings narrow a frequency to less than lies between the points of a coarse grid.
+    int most = linkedLoci == 1 ? (unnumbered > 0 ? 200 : 32) : linkedLoci == 2 ? 12 : 6;
+    FrequencyGrid grid = FrequencyGrid.of(locus.alleles().size(), draws + unnumbered, most);
     if (grid.weights().length == 1) {
       return new Frequency(-1, grid.frequencies());
     }

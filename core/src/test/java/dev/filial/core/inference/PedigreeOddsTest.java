@@ -533,4 +533,23 @@ class PedigreeOddsTest {
     assertThat(both.pairs()).hasSize(4);
     both.pairs().forEach(pair -> assertThat(pair.chance()).isEqualTo(0.25, ROUNDING));
   }
+
+  @Test
+  void seedsWithoutFertilisationAreCountedAsTheirMotherAgain() {
+    List<Evidence> seen = new ArrayList<>(List.of(carries("a", "Tt"), carries("b", "tt")));
+    PedigreeOdds odds =
+        odds(
+            pure("a"),
+            pure("b"),
+            PlantRecord.cross("mother", "a", "b"),
+            PlantRecord.apomict("s", "mother"),
+            PlantRecord.ramet("s offset", "s"));
+    double before = odds.withEvidence(seen).logLikelihood();
+    seen.add(new Evidence.Counted("s offset", "tips", Map.of("red", 3L, "plain", 0L), "tally"));
+    odds = odds.withEvidence(seen);
+    // Three copies of the mother are red, and so is she; three sibs of hers would be, once in
+    // eight.
+    assertThat(odds.genotype("mother").of("Tt")).isEqualTo(1, ROUNDING);
+    assertThat(odds.logLikelihood() - before).isEqualTo(Math.log(0.5), ROUNDING);
+  }
 }
