@@ -151,4 +151,12 @@ class KinVerbsTest {
     assertThat(demo.told("odds", "24-007-1", "22-001", "--trait", "tips").replaceAll("\\s+", " "))
         .contains("It is a close cross: 24-007E-1 and 22-001E are closer kin than full sibs");
   }
+
+  @Test
+  void ofACrossThatWasMadeItIsTooLateToSayThatItIsClose() {
+    // The same two parents, by the code of their cross.
+    assertThat(demo.told("related", "24-007-1", "22-001")).contains("a close cross");
+    assertThat(demo.told("odds", "26-013", "--trait", "tips")).doesNotContain("close");
+    assertThat(demo.told("fit", "26-013", "--trait", "tips")).doesNotContain("close");
+  }
 }
