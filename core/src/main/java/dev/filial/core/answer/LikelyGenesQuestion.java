@@ -121,7 +121,7 @@ public final class LikelyGenesQuestion {
 
   private List<Influence> influences(PedigreeOdds odds, String name) {
     Genotype likeliest = odds.genotype(name).genotypes().get(0).genotype();
-    return Influences.of(view, odds, some -> some.genotype(name).of(likeliest));
+    return Influences.of(view, heard(odds, name), some -> some.genotype(name).of(likeliest));
   }
 
   /**
@@ -175,10 +175,14 @@ public final class LikelyGenesQuestion {
                 () ->
                     Influences.of(
                         view,
-                        scenarios.get(0).odds(),
+                        heard(scenarios.get(0).odds(), one.text(), other.text()),
                         some -> some.cross(one.text(), other.text(), trait).of(last)))
             : List.of();
     return new LikelyCross(one.text(), other.text(), ways, influences, List.copyOf(notes));
+  }
+
+  private static PedigreeOdds heard(PedigreeOdds odds, String... plants) {
+    return odds.withEvidence(odds.bearingOn(List.of(plants)));
   }
 
   private GenesInPlay genes() {
@@ -271,7 +275,7 @@ public final class LikelyGenesQuestion {
             .toList(),
         carried,
         of,
-        scenario.odds().evidence().size(),
+        odds.reckoning().findings(),
         odds.reckoning().isExact(),
         odds.reckoning().width());
   }

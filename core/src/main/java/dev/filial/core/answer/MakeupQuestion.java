@@ -11,6 +11,7 @@ import dev.filial.core.pedigree.Founder;
 import dev.filial.core.pedigree.Makeup;
 import dev.filial.core.pedigree.Pedigree;
 import dev.filial.core.pedigree.PlantRecord;
+import dev.filial.core.pedigree.Standing;
 import dev.filial.core.pedigree.StatedGeneration;
 import dev.filial.core.register.Item;
 import dev.filial.core.register.RegisterRefusal;
@@ -21,6 +22,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -77,7 +79,13 @@ public final class MakeupQuestion {
     GenesInPlay genes = GenesInPlay.of(view, traits, MapFunction.HALDANE, false);
     GeneEvidence evidence = GeneEvidence.of(view, genes, weighing, List.of(item.code()));
     String name = evidence.behind().asked().get(0);
-    long seen = evidence.all().stream().filter(finding -> finding.plant().equals(name)).count();
+    Pedigree pedigree = evidence.pedigree();
+    int genet = pedigree.genet(pedigree.indexOf(name));
+    long seen =
+        evidence.all().stream()
+            .filter(finding -> pedigree.genet(pedigree.indexOf(finding.plant())) == genet)
+            .filter(finding -> !(finding instanceof Evidence.Counted))
+            .count();
     if (seen == 0) {
       throw new RegisterRefusal(
           "nothing was seen of "
@@ -86,7 +94,7 @@ public final class MakeupQuestion {
               + String.join(", ", traits)
               + "; enter what it shows first");
     }
-    List<Evidence> findings = evidence.all();
+    int sets = pedigree.ploidy(genet) == 0 ? 2 : pedigree.ploidy(genet);
     Set<String> notes = new LinkedHashSet<>();
     Map<String, Double> logs = new LinkedHashMap<>();
     GeneEvidence.Scenario scenario = evidence.scenarios().get(0);
@@ -105,21 +113,21 @@ public final class MakeupQuestion {
       }
     }
     FounderPriors known = priors;
-    proposals(List.copyOf(names))
+    proposals(List.copyOf(names), sets)
         .forEach(
             (words, founder) -> {
               PedigreeOdds odds =
-                  PedigreeOdds.of(
-                          as(evidence.pedigree(), name, founder), genes.genome(), genes.models())
-                      .withLosses(genes.losses())
-                      .withPriors(known)
-                      .withMisreading(weighing.misread())
-                      .withEvidence(findings);
-              logs.put(words, LikelyGenesQuestion.told(odds::logLikelihood));
+                  scenario
+                      .odds()
+                      .withPedigree(as(pedigree, pedigree.code(genet), founder))
+                      .withPriors(known);
+              logs.put(
+                  words,
+                  LikelyGenesQuestion.told(
+                      () -> odds.withEvidence(odds.bearingOn(List.of(name))).logLikelihood()));
             });
     if (scenario.assuming() != null) {
-      notes.add(
-          "Tetraploids are among the plants; any two of their four chromosomes are taken to pair.");
+      notes.add("Taken for granted: " + scenario.assuming() + ".");
     }
     double most = logs.values().stream().mapToDouble(Double::doubleValue).max().orElseThrow();
     if (most == Double.NEGATIVE_INFINITY) {
@@ -155,26 +163,32 @@ public final class MakeupQuestion {
     return Pedigree.of(records);
   }
 
-  private static Map<String, Founder> proposals(List<String> taxa) {
+  private static Map<String, Founder> proposals(List<String> taxa, int sets) {
     Map<String, Founder> proposals = new LinkedHashMap<>();
-    taxa.forEach(taxon -> proposals.put(taxon, Founder.pure(taxon)));
+    taxa.forEach(taxon -> proposals.put(taxon, Founder.pure(taxon, sets)));
     for (int i = 0; i < taxa.size(); i++) {
       for (int j = i + 1; j < taxa.size(); j++) {
         String one = taxa.get(i);
         String other = taxa.get(j);
-        Founder half = Founder.hybrid(Makeup.of(Map.of(one, Fraction.HALF, other, Fraction.HALF)));
+        Makeup half = Makeup.of(Map.of(one, Fraction.HALF, other, Fraction.HALF));
         String both = one + " and " + other;
-        proposals.put("F1 of " + both, half.withStated(StatedGeneration.f1(one, other)));
-        proposals.put("F2 of " + both, half.withStated(StatedGeneration.filial(2, one, other)));
-        proposals.put("BC1 of their F1 to " + one + " (" + both + ")", back(one, other));
-        proposals.put("BC1 of their F1 to " + other + " (" + both + ")", back(other, one));
+        proposals.put("F1 of " + both, hybrid(half, sets, StatedGeneration.f1(one, other)));
+        proposals.put("F2 of " + both, hybrid(half, sets, StatedGeneration.filial(2, one, other)));
+        proposals.put("BC1 of their F1 to " + one + " (" + both + ")", back(one, other, sets));
+        proposals.put("BC1 of their F1 to " + other + " (" + both + ")", back(other, one, sets));
       }
     }
     return proposals;
   }
 
-  private static Founder back(String recurrent, String donor) {
-    return Founder.hybrid(Makeup.of(Map.of(recurrent, Fraction.of(3, 4), donor, Fraction.of(1, 4))))
-        .withStated(StatedGeneration.backcross(1, recurrent, donor));
+  private static Founder back(String recurrent, String donor, int sets) {
+    return hybrid(
+        Makeup.of(Map.of(recurrent, Fraction.of(3, 4), donor, Fraction.of(1, 4))),
+        sets,
+        StatedGeneration.backcross(1, recurrent, donor));
+  }
+
+  private static Founder hybrid(Makeup makeup, int sets, StatedGeneration generation) {
+    return new Founder(makeup, sets, Standing.HYBRID, Optional.of(generation), null, null);
   }
 }

@@ -106,6 +106,12 @@ public final class PedigreeOdds {
         1);
   }
 
+  /** The same of another pedigree, with the same genes, evidence and assumptions. */
+  public PedigreeOdds withPedigree(Pedigree other) {
+    return new PedigreeOdds(
+        other, states, models, losses, priors, findings, assumptions, misread, bound, sweeps, seed);
+  }
+
   /** The same with what is known of the taxa. */
   public PedigreeOdds withPriors(FounderPriors known) {
     return new PedigreeOdds(
@@ -444,13 +450,15 @@ public final class PedigreeOdds {
     final Network network;
     final int groups;
     final int crossed;
+    final int heard;
     final Map<Integer, Integer> shown = new HashMap<>();
 
-    Built(Lineages lineages, Network network, int groups, int crossed) {
+    Built(Lineages lineages, Network network, int groups, int crossed, int heard) {
       this.lineages = lineages;
       this.network = network;
       this.groups = groups;
       this.crossed = crossed;
+      this.heard = heard;
     }
 
     int[] all(int plant) {
@@ -465,18 +473,39 @@ public final class PedigreeOdds {
 
   private record Seen(int plant, String trait) {}
 
-  private Built build(List<String> asked, @Nullable String shownTrait, String... parents) {
-    BitSet wanted = new BitSet();
-    asked.forEach(plant -> wanted.set(pedigree.indexOf(plant)));
-    findings.forEach(finding -> wanted.set(pedigree.indexOf(finding.plant())));
+  /**
+   * What was seen that can bear on some plants: of those they are tied to by descent, of clones, of
+   * plants of taxa whose frequencies are unknown.
+   *
+   * @throws dev.filial.core.pedigree.PedigreeException if there is no such plant
+   */
+  public List<Evidence> bearingOn(List<String> plants) {
+    BitSet asked = new BitSet();
+    plants.forEach(plant -> asked.set(pedigree.indexOf(plant)));
+    BitSet with =
+        Connected.with(
+            pedigree, priors, states.genome(), assumptions, behind(plants, findings), asked);
+    return findings.stream()
+        .filter(finding -> with.get(pedigree.indexOf(finding.plant())))
+        .toList();
+  }
+
+  private BitSet behind(List<String> plants, List<Evidence> heard) {
     BitSet behind = new BitSet();
+    plants.forEach(plant -> behind.set(pedigree.indexOf(plant)));
+    heard.forEach(finding -> behind.set(pedigree.indexOf(finding.plant())));
     // Parents have lower indices: one pass downwards meets each plant once.
-    behind.or(wanted);
     for (int i = behind.length() - 1; i >= 0; i = behind.previousSetBit(i - 1)) {
       for (int parent : pedigree.parents(i)) {
         behind.set(parent);
       }
     }
+    return behind;
+  }
+
+  private Built build(List<String> asked, @Nullable String shownTrait, String... parents) {
+    List<Evidence> heard = asked.isEmpty() ? findings : bearingOn(asked);
+    BitSet behind = behind(asked, heard);
     Lineages lineages = Lineages.of(pedigree, priors, assumptions, behind);
     int crossed =
         parents.length == 0
@@ -492,7 +521,7 @@ public final class PedigreeOdds {
             priors,
             misread,
             lineages,
-            unnumbered(lineages, !killing.isEmpty()));
+            unnumbered(lineages, heard, !killing.isEmpty()));
     BitSet needed = new BitSet();
     asked.forEach(plant -> needed.set(lineages.number(plant)));
     if (crossed >= 0) {
@@ -500,7 +529,7 @@ public final class PedigreeOdds {
     }
     Map<Seen, List<String>> sightings = new LinkedHashMap<>();
     Map<Integer, Evidence.Shown> picked = new HashMap<>();
-    for (Evidence finding : findings) {
+    for (Evidence finding : heard) {
       int number = lineages.number(finding.plant());
       if (finding instanceof Evidence.Counted) {
         lineages.family(finding.plant()).forEach(way -> Network.parents(way, needed));
@@ -519,7 +548,8 @@ public final class PedigreeOdds {
     BitSet entered = network.behind(needed);
     network.enter(entered);
     network.noticed(entered, picked);
-    Built built = new Built(lineages, network, states.genome().groups().size(), crossed);
+    Built built =
+        new Built(lineages, network, states.genome().groups().size(), crossed, heard.size());
     sightings.forEach(
         (seen, shownStates) -> {
           if (seen.trait().equals(shownTrait) && seen.plant() == lineages.number(asked.get(0))) {
@@ -529,7 +559,7 @@ public final class PedigreeOdds {
             network.shown(seen.plant(), seen.trait(), shownStates);
           }
         });
-    for (Evidence finding : findings) {
+    for (Evidence finding : heard) {
       if (finding instanceof Evidence.Carried carried) {
         network.carried(lineages.number(finding.plant()), carried);
       } else if (finding instanceof Evidence.Counted counted) {
@@ -541,9 +571,9 @@ public final class PedigreeOdds {
   }
 
   /** How many alleles are drawn from taxa by seedlings that are no plants of the network. */
-  private int unnumbered(Lineages lineages, boolean losses) {
+  private static int unnumbered(Lineages lineages, List<Evidence> heard, boolean losses) {
     double draws = losses ? DIVIDED : 0;
-    for (Evidence finding : findings) {
+    for (Evidence finding : heard) {
       if (finding instanceof Evidence.Counted counted) {
         int each = Lineages.draws(lineages.family(finding.plant()));
         for (long count : counted.counts().values()) {
@@ -614,7 +644,11 @@ public final class PedigreeOdds {
   private static Reckoning reckoning(
       Built built, FactorGraph graph, Elimination plan, int sweeps, int... asked) {
     return new Reckoning(
-        plan.width(), plan.entries(), sweeps, built.network.leanedOn(Bearing.on(graph, asked)));
+        built.heard,
+        plan.width(),
+        plan.entries(),
+        sweeps,
+        built.network.leanedOn(Bearing.on(graph, asked)));
   }
 
   private interface Possible {

@@ -223,9 +223,16 @@ final class Garden {
     }
   }
 
+  /** A stranger who pollinates a whole fruit is one plant, which these gardens have not. */
+  private static boolean isByAStranger(Way way) {
+    return way.pollen() == UNKNOWN && !way.copy();
+  }
+
   private boolean anotherOfAFruit(SplittableRandom random, String code) {
     for (int i = 0; i < plants.size(); i++) {
-      if (plants.get(i).ways().size() > 1 && random.nextInt(2) == 0) {
+      if (plants.get(i).ways().size() > 1
+          && plants.get(i).ways().stream().noneMatch(Garden::isByAStranger)
+          && random.nextInt(2) == 0) {
         int first = fruit(i) >= 0 ? fruit(i) : i;
         Set<Integer> fruit = fruits.computeIfAbsent(first, any -> new LinkedHashSet<>());
         fruit.add(i);

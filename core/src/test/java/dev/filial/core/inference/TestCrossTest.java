@@ -42,7 +42,7 @@ class TestCrossTest {
               (double) genotypesAndChances[i + 1],
               0));
     }
-    return new GenotypeOdds("doubtful", chances, new Reckoning(0, 0, 0, List.of()));
+    return new GenotypeOdds("doubtful", chances, new Reckoning(0, 0, 0, 0, List.of()));
   }
 
   /** A red seedling of two carriers: a carrier with two to one. */
