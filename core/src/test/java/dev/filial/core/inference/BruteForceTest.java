@@ -18,14 +18,14 @@ class BruteForceTest {
   /** Chances that are divided by are no polynomials of a frequency, and no rule is exact. */
   private static final Offset<Double> INTEGRAL = within(1e-7);
 
-  @Property(tries = 300)
+  @Property(tries = 200)
   void aDiploidLocusIsWhatEveryCaseTogetherGives(@ForAll long seed) {
     SplittableRandom random = new SplittableRandom(seed);
     Garden garden = Garden.random(random, Garden.diploid(), 8);
     agrees(garden, Enumerated.of(garden), random, ROUNDING);
   }
 
-  @Property(tries = 100)
+  @Property(tries = 60)
   void whereSomeDieAsSeedlingsThoseThatLiveAreWhatEveryCaseTogetherGives(@ForAll long seed) {
     SplittableRandom random = new SplittableRandom(seed);
     Garden garden = Garden.random(random, Garden.diploid(), 7);
@@ -33,28 +33,28 @@ class BruteForceTest {
     agrees(garden, Enumerated.of(garden), random, ROUNDING);
   }
 
-  @Property(tries = 40)
+  @Property(tries = 30)
   void twoLinkedLociWithTheirPhaseAreWhatEveryCaseTogetherGives(@ForAll long seed) {
     SplittableRandom random = new SplittableRandom(seed);
     Garden garden = Garden.random(random, Garden.linked(Fraction.of(random.nextInt(6), 10)), 4);
     agrees(garden, Enumerated.of(garden), random, ROUNDING);
   }
 
-  @Property(tries = 80)
+  @Property(tries = 40)
   void aTetraploidLocusIsWhatEveryCaseTogetherGives(@ForAll long seed) {
     SplittableRandom random = new SplittableRandom(seed);
     Garden garden = Garden.random(random, Garden.tetraploid(Fraction.of(random.nextInt(5), 24)), 6);
     agrees(garden, Enumerated.of(garden), random, ROUNDING);
   }
 
-  @Property(tries = 80)
+  @Property(tries = 60)
   void theCytoplasmIsWhatEveryCaseTogetherGives(@ForAll long seed) {
     SplittableRandom random = new SplittableRandom(seed);
     Garden garden = Garden.random(random, Garden.cytoplasm(), 8);
     agrees(garden, Enumerated.of(garden), random, ROUNDING);
   }
 
-  @Property(tries = 60)
+  @Property(tries = 30)
   void anUnknownFrequencyIsAnIntegralOverIt(@ForAll long seed) {
     SplittableRandom random = new SplittableRandom(seed);
     Garden garden = Garden.random(random, Garden.diploid(), 5);
@@ -62,7 +62,7 @@ class BruteForceTest {
     agrees(garden, Enumerated.ofUnknown(garden, Garden.LAUI, 100), random, INTEGRAL);
   }
 
-  @Property(tries = 60)
+  @Property(tries = 30)
   void unknownFrequenciesOfNobodysPollenAreAnIntegralToo(@ForAll long seed) {
     SplittableRandom random = new SplittableRandom(seed);
     Garden garden = Garden.random(random, Garden.diploid(), 5);

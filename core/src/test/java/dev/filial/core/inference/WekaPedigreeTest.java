@@ -133,7 +133,7 @@ class WekaPedigreeTest {
     return calculator;
   }
 
-  @Property(tries = 30)
+  @Property(tries = 20)
   void everyPlantIsAsLikelyToCarryAnAlleleAsWekaFinds(@ForAll long seed) throws Exception {
     SplittableRandom random = new SplittableRandom(seed);
     Drawn drawn = new Drawn(random);
