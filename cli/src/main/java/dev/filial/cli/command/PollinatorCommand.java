@@ -11,6 +11,7 @@ import dev.filial.cli.screen.Table;
 import dev.filial.core.answer.Finding;
 import dev.filial.core.answer.PollinatorQuestion;
 import dev.filial.core.answer.Pollinators;
+import dev.filial.core.pedigree.Route;
 import dev.filial.core.register.RegisterView;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
@@ -67,7 +68,7 @@ public final class PollinatorCommand implements BenchCommand {
           pollinators.code()
               + " "
               + LikelyWords.surely(first.after())
-              + " came of "
+              + (first.how().equals(Route.IDENTITY.text()) ? " is " : " came of ")
               + first.who()
               + (first.after() < 1 ? ": " + LikelyWords.percent(first.after(), first.error()) : "")
               + (pollinators.wholeFruit()
