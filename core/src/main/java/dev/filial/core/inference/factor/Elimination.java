@@ -22,7 +22,7 @@ public final class Elimination {
 
   private Elimination(FactorGraph graph, int @Nullable [] asked) {
     this.asked = asked;
-    this.reduced = Reduced.of(graph);
+    this.reduced = Reduced.of(graph, asked);
     int n = reduced.states.length;
     boolean[] last = new boolean[n];
     int[] together = new int[n];
@@ -84,8 +84,10 @@ public final class Elimination {
 
   /**
    * A plan for the distribution of some variables together. They are summed out last, and the
-   * tables are gone through once, where all marginals take a second pass. What is not connected to
-   * them is worked through too, because it may be impossible and because it weighs.
+   * tables are gone through once, where all marginals take a second pass. A variable that one table
+   * ties to others and that, summed over, says the same of all of them is left out with its table:
+   * a descendant of whom nothing is known, and so on upwards. What is not connected to them is
+   * worked through too, because it may be impossible and because it weighs.
    *
    * @param asked the variables, each once, in the order of the table that is wanted
    * @throws IllegalArgumentException if a variable is unknown or named twice

@@ -21,7 +21,9 @@ final class GreedyOrder {
   enum Rule {
     FILL,
     WEIGHT,
-    WEIGHTED_FILL
+    WEIGHTED_FILL,
+    /** Through the graph as ranks say, but first whatever has no fill. */
+    SWEEP
   }
 
   /** Past this many neighbours a table has more entries than an array can hold. */
@@ -33,17 +35,22 @@ final class GreedyOrder {
   private static final double OUT_OF_REACH = Double.MAX_VALUE;
 
   /** What searching one order may cost before the rest is taken for a single table. */
-  private static final long PATIENCE = 200_000_000L;
+  private static final long PATIENCE = 20_000_000L;
+
+  private static final long PATIENCE_FOR_EACH = 2500;
 
   private final int[] states;
   private final boolean[] last;
   private final Rule rule;
   private final @Nullable SplittableRandom random;
+  private final int[] rank;
 
   private final int[][] adjacent;
   private final int[] length;
   private final int[] degree;
   private final boolean[] gone;
+
+  private final double[] fill;
 
   // An indexed binary heap by (key, tie).
   private final double[] key;
@@ -70,16 +77,23 @@ final class GreedyOrder {
   int width;
 
   private GreedyOrder(
-      int[] states, int[][] base, boolean[] last, Rule rule, @Nullable SplittableRandom random) {
+      int[] states,
+      int[][] base,
+      boolean[] last,
+      Rule rule,
+      @Nullable SplittableRandom random,
+      int[] rank) {
     this.states = states;
     this.last = last;
     this.rule = rule;
     this.random = random;
+    this.rank = rank;
     int n = states.length;
     adjacent = new int[n][];
     length = new int[n];
     degree = new int[n];
     gone = new boolean[n];
+    fill = new double[n];
     key = new double[n];
     tie = new double[n];
     heap = new int[n];
@@ -158,8 +172,53 @@ final class GreedyOrder {
       Rule rule,
       @Nullable SplittableRandom random,
       double tooMuch) {
-    GreedyOrder order = new GreedyOrder(states, base, last, rule, random);
+    GreedyOrder order = new GreedyOrder(states, base, last, rule, random, new int[0]);
     return order.run(tooMuch) ? order : null;
+  }
+
+  /** The same by {@link Rule#SWEEP}, lower ranks first. */
+  static @Nullable GreedyOrder sweep(
+      int[] states, int[][] base, boolean[] last, int[] rank, double tooMuch) {
+    GreedyOrder order = new GreedyOrder(states, base, last, Rule.SWEEP, null, rank);
+    return order.run(tooMuch) ? order : null;
+  }
+
+  /**
+   * Ranks by distance from an end of the graph: each component is gone through breadth first, from
+   * a variable that is farthest from another.
+   */
+  static int[] distanceRanks(int[][] base) {
+    int n = base.length;
+    int[] queue = new int[n];
+    int[] rank = new int[n];
+    boolean[] met = new boolean[n];
+    boolean[] ranked = new boolean[n];
+    int done = 0;
+    for (int v = 0; v < n; v++) {
+      if (!met[v]) {
+        int end = breadthFirst(base, v, queue, done, met);
+        int count = breadthFirst(base, queue[end - 1], queue, done, ranked);
+        for (; done < count; done++) {
+          rank[queue[done]] = done;
+        }
+      }
+    }
+    return rank;
+  }
+
+  private static int breadthFirst(int[][] base, int root, int[] queue, int from, boolean[] met) {
+    int count = from;
+    met[root] = true;
+    queue[count++] = root;
+    for (int head = from; head < count; head++) {
+      for (int u : base[queue[head]]) {
+        if (!met[u]) {
+          met[u] = true;
+          queue[count++] = u;
+        }
+      }
+    }
+    return count;
   }
 
   /**
@@ -178,7 +237,7 @@ final class GreedyOrder {
       double cap,
       int[] timesTaken,
       SplittableRandom random) {
-    GreedyOrder order = new GreedyOrder(states, base, last, Rule.FILL, random);
+    GreedyOrder order = new GreedyOrder(states, base, last, Rule.FILL, random, new int[0]);
     boolean[] taken = new boolean[states.length];
     while (order.heapSize > 0) {
       int v = order.heap[0];
@@ -219,7 +278,7 @@ final class GreedyOrder {
 
   private boolean run(double tooMuch) {
     while (heapSize > 0) {
-      if (effort > PATIENCE) {
+      if (effort > PATIENCE + PATIENCE_FOR_EACH * states.length) {
         takeTheRestAsOne();
         return entries < tooMuch;
       }
@@ -343,7 +402,8 @@ final class GreedyOrder {
         if (place[c] >= 0
             && key[c] < OUT_OF_REACH
             && Arrays.binarySearch(adjacent[more], 0, length[more], c) >= 0) {
-          key[c] -= less;
+          fill[c] -= less;
+          key[c] = keyByFill(c);
           rise(place[c]);
         }
       }
@@ -380,17 +440,22 @@ final class GreedyOrder {
       tie[v] = neighbours;
       return;
     }
-    double fill = 0;
+    double missing = 0;
     for (int i = 0; i < neighbours; i++) {
       for (int j = i + 1; j < neighbours; j++) {
         if (!areAdjacent(near[i], near[j])) {
-          fill += fillOf(near[i], near[j]);
+          missing += fillOf(near[i], near[j]);
         }
       }
     }
     effort += (long) neighbours * neighbours / 2;
-    key[v] = fill;
+    fill[v] = missing;
+    key[v] = keyByFill(v);
     tie[v] = random == null ? weight : random.nextDouble();
+  }
+
+  private double keyByFill(int v) {
+    return rule != Rule.SWEEP ? fill[v] : fill[v] == 0 ? 0 : 1.0 + rank[v];
   }
 
   private boolean isBefore(int a, int b) {

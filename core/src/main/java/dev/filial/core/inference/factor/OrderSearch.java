@@ -1,5 +1,6 @@
 package dev.filial.core.inference.factor;
 
+import java.util.Arrays;
 import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
 
@@ -14,6 +15,10 @@ final class OrderSearch {
   private static final double CHEAP = 2e4;
 
   private static final double COSTLY = 1e5;
+
+  /** Past this no shaking brings an order within reach. */
+  private static final double HOPELESS = 1e16;
+
   private static final int MOST_TRIES = 60;
 
   /** Looks at neighbours that all further tries may take together. */
@@ -37,14 +42,27 @@ final class OrderSearch {
     if (best.entries <= CHEAP || best.entries <= 1.5 * least) {
       return best;
     }
-    GreedyOrder.Rule[] rules = {GreedyOrder.Rule.WEIGHTED_FILL, GreedyOrder.Rule.WEIGHT};
-    for (GreedyOrder.Rule rule : rules) {
-      best = better(best, GreedyOrder.find(states, base, last, rule, null, best.entries));
+    if (best.entries <= HOPELESS) {
+      GreedyOrder.Rule[] rules = {GreedyOrder.Rule.WEIGHTED_FILL, GreedyOrder.Rule.WEIGHT};
+      for (GreedyOrder.Rule rule : rules) {
+        best = better(best, GreedyOrder.find(states, base, last, rule, null, best.entries));
+      }
     }
     if (best.entries > COSTLY && best.entries > 3 * least) {
+      // Many generations of few plants are long and thin, which a greedy rule does not see.
+      best = swept(best, states, base, last, GreedyOrder.distanceRanks(base));
+      int[] numbers = new int[states.length];
+      Arrays.setAll(numbers, v -> v);
+      best = swept(best, states, base, last, numbers);
+      Arrays.setAll(numbers, v -> numbers.length - v);
+      best = swept(best, states, base, last, numbers);
+    }
+    if (best.entries > COSTLY && best.entries > 3 * least && best.entries <= HOPELESS) {
       SplittableRandom random = new SplittableRandom(20_090_731L);
       long spent = 0;
-      GreedyOrder.Rule[] all = GreedyOrder.Rule.values();
+      GreedyOrder.Rule[] all = {
+        GreedyOrder.Rule.FILL, GreedyOrder.Rule.WEIGHTED_FILL, GreedyOrder.Rule.WEIGHT
+      };
       for (int i = 0; i < MOST_TRIES && spent + effort < BUDGET; i++) {
         GreedyOrder next =
             GreedyOrder.find(states, base, last, all[i % all.length], random.split(), best.entries);
@@ -53,6 +71,11 @@ final class OrderSearch {
       }
     }
     return best;
+  }
+
+  private static GreedyOrder swept(
+      GreedyOrder best, int[] states, int[][] base, boolean[] last, int[] rank) {
+    return better(best, GreedyOrder.sweep(states, base, last, rank, best.entries));
   }
 
   private static GreedyOrder first(int[] states, int[][] base, boolean[] last) {

@@ -2,6 +2,7 @@ package dev.filial.core.inference.factor;
 
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A graph without what is impossible: states that no table supports are gone, variables with one
@@ -54,7 +55,16 @@ final class Reduced {
     this.tables = tables;
   }
 
+  /** Of a graph of which any variable may be wanted. */
   static Reduced of(FactorGraph graph) {
+    return of(graph, null);
+  }
+
+  /**
+   * Of a graph of which some variables are wanted, if any are named: what says nothing of others,
+   * whatever they are, is left out too, such as offspring nobody has seen.
+   */
+  static Reduced of(FactorGraph graph, int @Nullable [] wanted) {
     List<Factor> factors = graph.factors();
     int[][] scopes = new int[factors.size()][];
     double[][] tables = new double[factors.size()][];
@@ -78,23 +88,15 @@ final class Reduced {
     }
     int variables = all.length;
     int[][] kept = new int[variables][];
-    int[] remaining = new int[variables];
-    int[] original = new int[variables];
-    int[] states = new int[variables];
-    int count = 0;
+    boolean[] settled = new boolean[variables];
     for (int v = 0; v < variables; v++) {
       kept[v] = domains.kept(v);
-      remaining[v] = -1;
-      if (kept[v].length > 1) {
-        original[count] = v;
-        states[count] = kept[v].length;
-        remaining[v] = count++;
-      }
+      settled[v] = kept[v].length == 1;
     }
     double logConstant = 0;
-    int[][] newScopes = new int[scopes.length][];
-    double[][] newTables = new double[scopes.length][];
-    int factorCount = 0;
+    int[][] openScopes = new int[scopes.length][];
+    double[][] openTables = new double[scopes.length][];
+    int open = 0;
     for (int f = 0; f < scopes.length; f++) {
       double[] table = compressed(scopes[f], tables[f], all, kept);
       double most = 0;
@@ -109,8 +111,40 @@ final class Reduced {
         for (int i = 0; i < table.length; i++) {
           table[i] /= most;
         }
-        newScopes[factorCount] = renamed(scopes[f], remaining);
-        newTables[factorCount++] = table;
+        openScopes[open] = without(scopes[f], settled);
+        openTables[open++] = table;
+      }
+    }
+    openScopes = Arrays.copyOf(openScopes, open);
+    openTables = Arrays.copyOf(openTables, open);
+    boolean[] silent = new boolean[open];
+    if (wanted != null) {
+      Barren barren = new Barren(kept, settled, openScopes, openTables, wanted);
+      logConstant += barren.drop();
+      silent = barren.dropped;
+    }
+    int[] remaining = new int[variables];
+    int[] original = new int[variables];
+    int[] states = new int[variables];
+    int count = 0;
+    for (int v = 0; v < variables; v++) {
+      remaining[v] = -1;
+      if (!settled[v]) {
+        original[count] = v;
+        states[count] = kept[v].length;
+        remaining[v] = count++;
+      }
+    }
+    int[][] newScopes = new int[open][];
+    double[][] newTables = new double[open][];
+    int factorCount = 0;
+    for (int f = 0; f < open; f++) {
+      if (!silent[f]) {
+        newScopes[factorCount] = new int[openScopes[f].length];
+        for (int d = 0; d < openScopes[f].length; d++) {
+          newScopes[factorCount][d] = remaining[openScopes[f][d]];
+        }
+        newTables[factorCount++] = openTables[f];
       }
     }
     return new Reduced(
@@ -125,15 +159,15 @@ final class Reduced {
         Arrays.copyOf(newTables, factorCount));
   }
 
-  private static int[] renamed(int[] scope, int[] remaining) {
-    int[] renamed = new int[scope.length];
+  private static int[] without(int[] scope, boolean[] settled) {
+    int[] open = new int[scope.length];
     int count = 0;
     for (int v : scope) {
-      if (remaining[v] >= 0) {
-        renamed[count++] = remaining[v];
+      if (!settled[v]) {
+        open[count++] = v;
       }
     }
-    return count == scope.length ? renamed : Arrays.copyOf(renamed, count);
+    return count == scope.length ? open : Arrays.copyOf(open, count);
   }
 
   private static double[] compressed(int[] scope, double[] table, int[] states, int[][] kept) {

@@ -179,6 +179,97 @@ class EliminationTest {
   }
 
   @Test
+  void descendantsNobodyHasSeenCostNothingWhereAParentIsAskedFor() {
+    // Thirty parents in every cross, and their offspring in crosses again.
+    FactorGraph.Builder builder = FactorGraph.builder();
+    int[] parents = new int[30];
+    for (int i = 0; i < 30; i++) {
+      parents[i] = Pedigrees.founder(builder);
+    }
+    int before = -1;
+    for (int i = 0; i < 30; i++) {
+      for (int j = 0; j < i; j++) {
+        int child = Pedigrees.offspring(builder, parents[i], parents[j]);
+        before = before < 0 ? child : Pedigrees.offspring(builder, before, child);
+      }
+    }
+    int seen = Pedigrees.offspring(builder, parents[3], parents[4]);
+    Pedigrees.seen(builder, seen, true, 0);
+    FactorGraph graph = builder.build();
+    assertThat(Elimination.of(graph).entries()).isGreaterThan(1e10);
+    Elimination plan = Elimination.of(graph, parents[3]);
+    assertThat(plan.entries()).isLessThan(100);
+    Calibrated calibrated = plan.run(100);
+    assertThat(calibrated.joint()).containsExactly(new double[] {0, 0.5, 0.5}, within(1e-12));
+    assertThat(calibrated.logWeight()).isCloseTo(Math.log(0.25), within(1e-10));
+  }
+
+  @Test
+  void manyOffspringOfEachCrossAreEachHeard() {
+    // The same with every offspring but one summed over by hand, and then every assignment.
+    FactorGraph.Builder whole = FactorGraph.builder();
+    FactorGraph.Builder small = FactorGraph.builder();
+    for (int i = 0; i < 5; i++) {
+      Pedigrees.founder(whole);
+      Pedigrees.founder(small);
+    }
+    int child = -1;
+    int lone = -1;
+    for (int i = 0; i < 5; i++) {
+      for (int j = 0; j < i; j++) {
+        for (int k = 0; k < 4; k++) {
+          child = Pedigrees.offspring(whole, i, j);
+          boolean recessive = (i + j + k) % 3 == 0;
+          Pedigrees.seen(whole, child, recessive, 0.2);
+          boolean last = i == 4 && j == 3 && k == 3;
+          if (last) {
+            lone = Pedigrees.offspring(small, i, j);
+            Pedigrees.seen(small, lone, recessive, 0.2);
+          } else {
+            double[] likelihood = new double[9];
+            for (int a = 0; a < 3; a++) {
+              for (int b = 0; b < 3; b++) {
+                double q = a * b / 4.0;
+                likelihood[3 * a + b] =
+                    recessive ? 0.8 * q + 0.2 * (1 - q) : 0.2 * q + 0.8 * (1 - q);
+              }
+            }
+            small.factor(new int[] {i, j}, likelihood);
+          }
+        }
+      }
+    }
+    FactorGraph known = small.build();
+    Calibrated calibrated = Elimination.of(whole.build()).run(100_000);
+    for (int v = 0; v < 5; v++) {
+      assertThat(calibrated.marginal(v))
+          .containsExactly(Enumeration.joint(known, v), within(1e-12));
+    }
+    assertThat(calibrated.marginal(child))
+        .containsExactly(Enumeration.joint(known, lone), within(1e-12));
+    assertThat(calibrated.logWeight())
+        .isCloseTo(Math.log(Enumeration.weight(known)), within(1e-10));
+  }
+
+  @Test
+  void tenLinesBesideEachOtherAreGoneThroughByGenerations() {
+    // Without an eye for their length the tables take 6e10 entries.
+    FactorGraph.Builder builder = FactorGraph.builder();
+    int[] lines = new int[10];
+    for (int i = 0; i < 10; i++) {
+      lines[i] = Pedigrees.founder(builder);
+    }
+    for (int g = 0; g < 30; g++) {
+      int[] next = new int[10];
+      for (int i = 0; i < 10; i++) {
+        next[i] = Pedigrees.offspring(builder, lines[i], lines[(i + 1) % 10]);
+      }
+      lines = next;
+    }
+    assertThat(Elimination.of(builder.build()).entries()).isLessThan(5e8);
+  }
+
+  @Test
   void twentyLinesOfThreeThousandGenerationsAreDone() {
     FactorGraph.Builder builder = FactorGraph.builder();
     int[] lines = new int[20];
