@@ -39,9 +39,29 @@ final class Network {
   private final Sources sources;
   private final Map<String, Integer> drawings = new HashMap<>();
   private final Map<Integer, Integer> selectors = new HashMap<>();
-  private final Map<String, Appearance> appearances = new HashMap<>();
+  private final List<Shows> appearances = new ArrayList<>();
   private final Map<Plant3, double[]> direct = new HashMap<>();
   private double logConstant;
+
+  /** Tables by identity: there are few of them, and comparing them would read every row. */
+  private static final class Shows {
+    final List<TraitModel> tables;
+    final Appearance appearance;
+
+    Shows(List<TraitModel> tables, Appearance appearance) {
+      this.tables = tables;
+      this.appearance = appearance;
+    }
+
+    @SuppressWarnings("ReferenceEquality")
+    boolean isOf(List<TraitModel> others) {
+      boolean same = others.size() == tables.size();
+      for (int i = 0; same && i < tables.size(); i++) {
+        same = tables.get(i) == others.get(i);
+      }
+      return same;
+    }
+  }
 
   private record Plant3(Gift.Of egg, Gift.Of grain, int group, boolean one) {}
 
@@ -389,9 +409,14 @@ final class Network {
   }
 
   private Appearance shows(List<TraitModel> tables) {
-    String key =
-        String.join("\n", tables.stream().map(table -> table.trait() + table.rows()).toList());
-    return appearances.computeIfAbsent(key, any -> Appearance.of(states, tables));
+    for (Shows known : appearances) {
+      if (known.isOf(tables)) {
+        return known.appearance;
+      }
+    }
+    Shows made = new Shows(List.copyOf(tables), Appearance.of(states, tables));
+    appearances.add(made);
+    return made.appearance;
   }
 
   /** What plants of one genotype showed of one trait, all of it one drawing. */
