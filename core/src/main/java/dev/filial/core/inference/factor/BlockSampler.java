@@ -120,7 +120,7 @@ public final class BlockSampler {
     for (int v : last) {
       size *= reduced.states[v];
     }
-    Tally tally = new Tally(reduced.states, size, CHAINS * BATCHES_OF_A_CHAIN);
+    Tally tally = new Tally(reduced.states, size);
     for (int chain = 0; chain < CHAINS; chain++) {
       SplittableRandom own = random.split();
       int[] assignment = Start.find(reduced, neighbours, own);
@@ -167,14 +167,18 @@ public final class BlockSampler {
   /** Sums while sampling. */
   private static final class Tally {
 
-    private final double[][] sums;
-    private final int[] added;
+    private final double[] sums;
+    private final double[] means;
+    private final double[] squares;
     private final int[][] counts;
+    private int added;
     private int batch;
+    private int batches;
 
-    Tally(int[] states, int size, int batches) {
-      sums = new double[batches][size];
-      added = new int[batches];
+    Tally(int[] states, int size) {
+      sums = new double[size];
+      means = new double[size];
+      squares = new double[size];
       counts = new int[states.length][];
       for (int v = 0; v < states.length; v++) {
         counts[v] = new int[states[v]];
@@ -182,15 +186,30 @@ public final class BlockSampler {
     }
 
     void turnTo(int next) {
-      batch = next;
+      if (next != batch) {
+        closeBatch();
+        batch = next;
+      }
+    }
+
+    /** Takes the mean of a batch into the mean of means and the squares around it (Welford). */
+    private void closeBatch() {
+      batches++;
+      for (int i = 0; i < sums.length; i++) {
+        double mean = sums[i] / added;
+        double before = mean - means[i];
+        means[i] += before / batches;
+        squares[i] += before * (mean - means[i]);
+        sums[i] = 0;
+      }
+      added = 0;
     }
 
     void add(double[] joint) {
-      double[] sum = sums[batch];
-      for (int i = 0; i < sum.length; i++) {
-        sum[i] += joint[i];
+      for (int i = 0; i < sums.length; i++) {
+        sums[i] += joint[i];
       }
-      added[batch]++;
+      added++;
     }
 
     void count(int[] assignment) {
@@ -200,27 +219,14 @@ public final class BlockSampler {
     }
 
     Sampled sampled(Reduced reduced, int[] asked, int sweeps) {
-      int batches = sums.length;
-      int size = sums[0].length;
-      double[] joint = new double[size];
-      double[] errors = new double[size];
-      double[] means = new double[batches];
-      for (int i = 0; i < size; i++) {
-        double sum = 0;
-        for (int b = 0; b < batches; b++) {
-          means[b] = sums[b][i] / added[b];
-          sum += means[b];
-        }
-        joint[i] = sum / batches;
-        double squares = 0;
-        for (double mean : means) {
-          squares += (mean - joint[i]) * (mean - joint[i]);
-        }
-        errors[i] = Math.sqrt(squares / (batches * (batches - 1.0)));
+      closeBatch();
+      double[] errors = new double[squares.length];
+      for (int i = 0; i < errors.length; i++) {
+        errors[i] = Math.sqrt(squares[i] / (batches * (batches - 1.0)));
       }
       return new Sampled(
           reduced,
-          Expansion.joint(reduced, asked, joint),
+          Expansion.joint(reduced, asked, means),
           Expansion.joint(reduced, asked, errors),
           sweeps,
           counts);

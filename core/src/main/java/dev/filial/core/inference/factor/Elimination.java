@@ -27,7 +27,8 @@ public final class Elimination {
     boolean[] last = new boolean[n];
     int[] together = new int[n];
     int togetherCount = 0;
-    double whole = 1;
+    // Where nothing is possible there is nothing to write down either.
+    double whole = reduced.possible ? 1 : 0;
     if (asked != null) {
       for (int variable : asked) {
         whole = Math.min(whole * graph.states(variable), Double.MAX_VALUE);

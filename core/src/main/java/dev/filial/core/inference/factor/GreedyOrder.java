@@ -278,7 +278,8 @@ final class GreedyOrder {
 
   private boolean run(double tooMuch) {
     while (heapSize > 0) {
-      if (effort > PATIENCE + PATIENCE_FOR_EACH * states.length) {
+      // Twice as many variables as a table can have make one that cannot be held.
+      if (effort > PATIENCE + PATIENCE_FOR_EACH * states.length && heapSize > 2 * MOST_NEIGHBOURS) {
         takeTheRestAsOne();
         return entries < tooMuch;
       }
