@@ -151,7 +151,7 @@ final class Network {
       Integer shared = drawing == null ? null : drawings.get(drawing);
       if (shared == null) {
         shared = sources.variable(ways.size());
-        builder.factor(new int[] {shared}, ways.stream().mapToDouble(Way::share).toArray());
+        sources.factor(new int[] {shared}, ways.stream().mapToDouble(Way::share).toArray());
         if (drawing != null) {
           drawings.put(drawing, shared);
         }
@@ -236,7 +236,7 @@ final class Network {
       table = table(egg, grain, group, one, sources.size(child));
       direct.put(key, table);
     }
-    builder.factor(one ? new int[] {seed, child} : new int[] {seed, pollen, child}, table);
+    sources.factor(one ? new int[] {seed, child} : new int[] {seed, pollen, child}, table);
     return true;
   }
 
@@ -272,7 +272,7 @@ final class Network {
   private int gamete(Gift gift, int group, boolean pollen) {
     Source source = sources.of(gift, group, pollen);
     int gamete = sources.variable(states.gametes(group, gift.form(), pollen));
-    builder.factor(with(source.variables(), gamete), flat(source.rows()));
+    sources.factor(with(source.variables(), gamete), flat(source.rows()));
     return gamete;
   }
 
@@ -285,7 +285,7 @@ final class Network {
       if (ways.get(w) instanceof Way.Union union && union.grain().form().equals(form)) {
         Source source = sources.of(union.grain(), group, true);
         if (selector < 0) {
-          builder.factor(with(source.variables(), grain), flat(source.rows()));
+          sources.factor(with(source.variables(), grain), flat(source.rows()));
           return;
         }
         int rows = source.rows().length;
@@ -294,13 +294,13 @@ final class Network {
         for (int row = 0; row < rows; row++) {
           System.arraycopy(source.rows()[row], 0, table, (w * rows + row) * kinds, kinds);
         }
-        builder.factor(with(before(selector, source.variables()), grain), table);
+        sources.factor(with(before(selector, source.variables()), grain), table);
       } else {
         // A seedling of no such grain: the variable is to count once and mean nothing.
         Arrays.fill(elsewhere, w * kinds + 1, (w + 1) * kinds, 0);
       }
     }
-    builder.factor(new int[] {selector, grain}, elsewhere);
+    sources.factor(new int[] {selector, grain}, elsewhere);
   }
 
   private void joined(
@@ -315,6 +315,7 @@ final class Network {
     int children = sources.size(child);
     int block = joined.length * joined[0].length * children;
     int blocks = selector < 0 ? 1 : sources.size(selector);
+    sources.requireRoom((double) blocks * block);
     double[] table = new double[blocks * block];
     for (int b = 0; b < blocks; b++) {
       if (selector >= 0 && !which.contains(b)) {
@@ -328,7 +329,7 @@ final class Network {
       }
     }
     int[] scope = {egg, grain, child};
-    builder.factor(selector < 0 ? scope : before(selector, scope), table);
+    sources.factor(selector < 0 ? scope : before(selector, scope), table);
   }
 
   private void twice(Way.Twice way, int group, int gamete, int child, int selector, int w) {
@@ -369,7 +370,7 @@ final class Network {
       }
     }
     int[] scope = {from, child};
-    builder.factor(selector < 0 ? scope : before(selector, scope), table);
+    sources.factor(selector < 0 ? scope : before(selector, scope), table);
   }
 
   private static int[] with(int[] variables, int last) {
@@ -461,7 +462,7 @@ final class Network {
                 .forEach(
                     (state, chance) ->
                         table[cell * order.size() + order.indexOf(state)] = chance.toDouble()));
-    builder.factor(with(variables, shown), table);
+    sources.factor(with(variables, shown), table);
     double[] reading = new double[order.size()];
     for (int i = 0; i < reading.length; i++) {
       reading[i] = 1;
@@ -469,7 +470,7 @@ final class Network {
         reading[i] *= read(model, order.get(i), read);
       }
     }
-    builder.factor(new int[] {shown}, reading);
+    sources.factor(new int[] {shown}, reading);
     return shown;
   }
 
@@ -503,7 +504,7 @@ final class Network {
     }
     double[] table = new double[(int) cells];
     eachKinds(plant, shows, sizes, (cell, kinds) -> table[cell] = chance.chance(kinds));
-    builder.factor(variables, table);
+    sources.factor(variables, table);
   }
 
   private void eachKinds(int plant, Appearance shows, int[] sizes, Cell cell) {
@@ -534,7 +535,7 @@ final class Network {
             carried.whole().isEmpty() || states.isLike(group, form, i, carried.whole().get());
         table[i] = whole && states.fits(group, form, i, carried.patterns()) ? 1 : 0;
       }
-      builder.factor(new int[] {sources.plant(plant, group)}, table);
+      sources.factor(new int[] {sources.plant(plant, group)}, table);
     }
   }
 
@@ -693,13 +694,13 @@ final class Network {
       }
       int[] variables = each.get(w).variables();
       if (!shared) {
-        builder.factor(variables, table);
+        sources.factor(variables, table);
       } else {
         int selector = selector(plant);
         double[] switched = new double[sources.size(selector) * table.length];
         Arrays.fill(switched, 1);
         System.arraycopy(table, 0, switched, w * table.length, table.length);
-        builder.factor(before(selector, variables), switched);
+        sources.factor(before(selector, variables), switched);
       }
     }
   }
