@@ -496,7 +496,7 @@ final class GeneEvidence {
                 + " only "
                 + through.get().toPercent(1)
                 + " comes through, by its S alleles; its share in "
-                + code
+                + behind.family(code).map(family -> family.code().text()).orElse(code)
                 + " is reckoned so.");
       }
       return through.orElse(Fraction.ONE);

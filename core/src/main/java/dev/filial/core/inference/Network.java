@@ -39,9 +39,29 @@ final class Network {
   private final Sources sources;
   private final Map<String, Integer> drawings = new HashMap<>();
   private final Map<Integer, Integer> selectors = new HashMap<>();
-  private final Map<String, Appearance> appearances = new HashMap<>();
+  private final List<Shows> appearances = new ArrayList<>();
   private final Map<Plant3, double[]> direct = new HashMap<>();
   private double logConstant;
+
+  /** Tables by identity: there are few of them, and comparing them would read every row. */
+  private static final class Shows {
+    final List<TraitModel> tables;
+    final Appearance appearance;
+
+    Shows(List<TraitModel> tables, Appearance appearance) {
+      this.tables = tables;
+      this.appearance = appearance;
+    }
+
+    @SuppressWarnings("ReferenceEquality")
+    boolean isOf(List<TraitModel> others) {
+      boolean same = others.size() == tables.size();
+      for (int i = 0; same && i < tables.size(); i++) {
+        same = tables.get(i) == others.get(i);
+      }
+      return same;
+    }
+  }
 
   private record Plant3(Gift.Of egg, Gift.Of grain, int group, boolean one) {}
 
@@ -133,7 +153,7 @@ final class Network {
       Integer shared = drawing == null ? null : drawings.get(drawing);
       if (shared == null) {
         shared = sources.variable(ways.size());
-        builder.factor(new int[] {shared}, ways.stream().mapToDouble(Way::share).toArray());
+        sources.factor(new int[] {shared}, ways.stream().mapToDouble(Way::share).toArray());
         if (drawing != null) {
           drawings.put(drawing, shared);
         }
@@ -218,7 +238,7 @@ final class Network {
       table = table(egg, grain, group, one, sources.size(child));
       direct.put(key, table);
     }
-    builder.factor(one ? new int[] {seed, child} : new int[] {seed, pollen, child}, table);
+    sources.factor(one ? new int[] {seed, child} : new int[] {seed, pollen, child}, table);
     return true;
   }
 
@@ -254,7 +274,7 @@ final class Network {
   private int gamete(Gift gift, int group, boolean pollen) {
     Source source = sources.of(gift, group, pollen);
     int gamete = sources.variable(states.gametes(group, gift.form(), pollen));
-    builder.factor(with(source.variables(), gamete), flat(source.rows()));
+    sources.factor(with(source.variables(), gamete), flat(source.rows()));
     return gamete;
   }
 
@@ -267,7 +287,7 @@ final class Network {
       if (ways.get(w) instanceof Way.Union union && union.grain().form().equals(form)) {
         Source source = sources.of(union.grain(), group, true);
         if (selector < 0) {
-          builder.factor(with(source.variables(), grain), flat(source.rows()));
+          sources.factor(with(source.variables(), grain), flat(source.rows()));
           return;
         }
         int rows = source.rows().length;
@@ -276,13 +296,13 @@ final class Network {
         for (int row = 0; row < rows; row++) {
           System.arraycopy(source.rows()[row], 0, table, (w * rows + row) * kinds, kinds);
         }
-        builder.factor(with(before(selector, source.variables()), grain), table);
+        sources.factor(with(before(selector, source.variables()), grain), table);
       } else {
         // A seedling of no such grain: the variable is to count once and mean nothing.
         Arrays.fill(elsewhere, w * kinds + 1, (w + 1) * kinds, 0);
       }
     }
-    builder.factor(new int[] {selector, grain}, elsewhere);
+    sources.factor(new int[] {selector, grain}, elsewhere);
   }
 
   private void joined(
@@ -297,6 +317,7 @@ final class Network {
     int children = sources.size(child);
     int block = joined.length * joined[0].length * children;
     int blocks = selector < 0 ? 1 : sources.size(selector);
+    sources.requireRoom((double) blocks * block);
     double[] table = new double[blocks * block];
     for (int b = 0; b < blocks; b++) {
       if (selector >= 0 && !which.contains(b)) {
@@ -310,7 +331,7 @@ final class Network {
       }
     }
     int[] scope = {egg, grain, child};
-    builder.factor(selector < 0 ? scope : before(selector, scope), table);
+    sources.factor(selector < 0 ? scope : before(selector, scope), table);
   }
 
   private void twice(Way.Twice way, int group, int gamete, int child, int selector, int w) {
@@ -351,7 +372,7 @@ final class Network {
       }
     }
     int[] scope = {from, child};
-    builder.factor(selector < 0 ? scope : before(selector, scope), table);
+    sources.factor(selector < 0 ? scope : before(selector, scope), table);
   }
 
   private static int[] with(int[] variables, int last) {
@@ -391,9 +412,14 @@ final class Network {
   }
 
   private Appearance shows(List<TraitModel> tables) {
-    String key =
-        String.join("\n", tables.stream().map(table -> table.trait() + table.rows()).toList());
-    return appearances.computeIfAbsent(key, any -> Appearance.of(states, tables));
+    for (Shows known : appearances) {
+      if (known.isOf(tables)) {
+        return known.appearance;
+      }
+    }
+    Shows made = new Shows(List.copyOf(tables), Appearance.of(states, tables));
+    appearances.add(made);
+    return made.appearance;
   }
 
   /** What plants of one genotype showed of one trait, all of it one drawing. */
@@ -438,7 +464,7 @@ final class Network {
                 .forEach(
                     (state, chance) ->
                         table[cell * order.size() + order.indexOf(state)] = chance.toDouble()));
-    builder.factor(with(variables, shown), table);
+    sources.factor(with(variables, shown), table);
     double[] reading = new double[order.size()];
     for (int i = 0; i < reading.length; i++) {
       reading[i] = 1;
@@ -446,7 +472,7 @@ final class Network {
         reading[i] *= read(model, order.get(i), read);
       }
     }
-    builder.factor(new int[] {shown}, reading);
+    sources.factor(new int[] {shown}, reading);
     return shown;
   }
 
@@ -480,7 +506,7 @@ final class Network {
     }
     double[] table = new double[(int) cells];
     eachKinds(plant, shows, sizes, (cell, kinds) -> table[cell] = chance.chance(kinds));
-    builder.factor(variables, table);
+    sources.factor(variables, table);
   }
 
   private void eachKinds(int plant, Appearance shows, int[] sizes, Cell cell) {
@@ -511,7 +537,7 @@ final class Network {
             carried.whole().isEmpty() || states.isLike(group, form, i, carried.whole().get());
         table[i] = whole && states.fits(group, form, i, carried.patterns()) ? 1 : 0;
       }
-      builder.factor(new int[] {sources.plant(plant, group)}, table);
+      sources.factor(new int[] {sources.plant(plant, group)}, table);
     }
   }
 
@@ -670,13 +696,13 @@ final class Network {
       }
       int[] variables = each.get(w).variables();
       if (!shared) {
-        builder.factor(variables, table);
+        sources.factor(variables, table);
       } else {
         int selector = selector(plant);
         double[] switched = new double[sources.size(selector) * table.length];
         Arrays.fill(switched, 1);
         System.arraycopy(table, 0, switched, w * table.length, table.length);
-        builder.factor(before(selector, variables), switched);
+        sources.factor(before(selector, variables), switched);
       }
     }
   }

@@ -41,11 +41,14 @@ public final class PedigreeOdds {
   /** So many numbers in all tables together are gone through unless another bound is set. */
   public static final long USUAL_BOUND = 1L << 25;
 
-  /** A sampler that takes much at a time mixes well; one that takes too much is slow. */
-  private static final long MOST_OF_A_BLOCK = 200_000;
-
   /** No rule is exact for what is divided by; it is worked out as finely as for so many draws. */
   private static final int DIVIDED = 64;
+
+  /**
+   * So many numbers are drawn together where odds are sampled. Larger blocks lessen the error of a
+   * draw far less than they slow it.
+   */
+  private static final long DRAWN_TOGETHER = 1L << 15;
 
   private final Pedigree pedigree;
   private final GenomeStates states;
@@ -616,12 +619,13 @@ public final class PedigreeOdds {
     FactorGraph graph = built.network.graph();
     Elimination plan = Elimination.of(graph, asked);
     if (plan.entries() > bound && sweeps > 0) {
+      long whole = 1;
+      for (int variable : asked) {
+        whole = Math.min(whole * graph.states(variable), bound);
+      }
+      long together = Math.min(bound, Math.max(DRAWN_TOGETHER, 8 * whole));
       Sampled drawn =
-          BlockSampler.of(graph)
-              .withBound(Math.min(bound, MOST_OF_A_BLOCK))
-              .withSweeps(sweeps)
-              .withSeed(seed)
-              .run(asked);
+          BlockSampler.of(graph).withBound(together).withSweeps(sweeps).withSeed(seed).run(asked);
       return new Answer(
           drawn.joint(), drawn.standardErrors(), reckoning(built, graph, plan, sweeps, asked));
     }

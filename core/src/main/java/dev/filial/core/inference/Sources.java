@@ -19,6 +19,9 @@ import java.util.Map;
  */
 final class Sources {
 
+  /** So many numbers in the tables that are written down, before anything is worked out. */
+  private static final int MOST_NUMBERS = 50_000_000;
+
   private final GenomeStates states;
   private final FounderPriors priors;
   private final FactorGraph.Builder builder;
@@ -28,6 +31,7 @@ final class Sources {
   private final Map<String, Frequency> frequencies = new HashMap<>();
   private final List<Integer> sizes = new ArrayList<>();
   private final Map<String, Integer> unknowns = new LinkedHashMap<>();
+  private double numbers;
 
   private record PlantAt(int plant, int group) {}
 
@@ -86,6 +90,27 @@ final class Sources {
   int variable(int size) {
     sizes.add(size);
     return builder.variable(size);
+  }
+
+  /**
+   * A new table.
+   *
+   * @throws IllegalArgumentException if all tables together become too large to hold
+   */
+  void factor(int[] variables, double[] table) {
+    requireRoom(table.length);
+    numbers += table.length;
+    builder.factor(variables, table);
+  }
+
+  /** Checks that a table of so many numbers can be held beside those that are there. */
+  void requireRoom(double more) {
+    if (numbers + more > MOST_NUMBERS) {
+      throw new IllegalArgumentException(
+          "what these plants can hand on takes tables of more than "
+              + MOST_NUMBERS
+              + " numbers to write down; ask for fewer linked genes at once");
+    }
   }
 
   int size(int variable) {
@@ -191,7 +216,7 @@ final class Sources {
       return new Frequency(-1, grid.frequencies());
     }
     int variable = variable(grid.weights().length);
-    builder.factor(new int[] {variable}, grid.weights());
+    factor(new int[] {variable}, grid.weights());
     unknowns.put(
         locus.name()
             + (taxon.equals(FounderPriors.UNKNOWN) ? " in plants of unknown taxa" : " in " + taxon),

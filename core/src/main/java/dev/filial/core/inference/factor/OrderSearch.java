@@ -21,7 +21,10 @@ final class OrderSearch {
 
   private static final int MOST_TRIES = 60;
 
-  /** Looks at neighbours that all further tries may take together. */
+  /**
+   * Looks at neighbours that all further tries may take together; and no more than there are
+   * entries, as one look takes about as long as the work at one entry.
+   */
   private static final long BUDGET = 20_000_000L;
 
   private OrderSearch() {}
@@ -63,7 +66,7 @@ final class OrderSearch {
       GreedyOrder.Rule[] all = {
         GreedyOrder.Rule.FILL, GreedyOrder.Rule.WEIGHTED_FILL, GreedyOrder.Rule.WEIGHT
       };
-      for (int i = 0; i < MOST_TRIES && spent + effort < BUDGET; i++) {
+      for (int i = 0; i < MOST_TRIES && spent + effort < Math.min(BUDGET, best.entries); i++) {
         GreedyOrder next =
             GreedyOrder.find(states, base, last, all[i % all.length], random.split(), best.entries);
         spent += next == null ? effort / 2 : next.effort();
