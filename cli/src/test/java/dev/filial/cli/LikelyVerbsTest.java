@@ -148,6 +148,16 @@ class LikelyVerbsTest {
     assertThat(made.get(3).get("after").doubleValue()).isEqualTo(3.0 / 17, within(1e-12));
     assertThat(made.get(5).get("makeup").stringValue()).isEqualTo("Echeveria laui");
     assertThat(made.get(5).get("after").doubleValue()).isZero();
+    assertThat(
+            demo.told(
+                "makeup",
+                "26-013-7",
+                "Echeveria laui",
+                "Echeveria agavoides",
+                "--trait",
+                "tips",
+                "--why"))
+        .containsPattern("197  2026-06-06  26-013E-7: tips red +16\\.7 %");
   }
 
   @Test

@@ -13,6 +13,7 @@ import dev.filial.core.answer.MakeupQuestion;
 import dev.filial.core.answer.PossibleMakeups;
 import dev.filial.core.register.RegisterView;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 
 /** {@code filial makeup}. */
@@ -21,6 +22,7 @@ public final class MakeupCommand implements BenchCommand {
   private final Supplier<String> plant;
   private final Supplier<List<String>> taxa;
   private final WeighingOptions weighing;
+  private final BooleanSupplier why;
   private final OpenRegister register;
 
   /** Declares its words. */
@@ -28,6 +30,7 @@ public final class MakeupCommand implements BenchCommand {
     plant = words.argument("PLANT", "The plant without a label.", Reading.THING);
     taxa = words.arguments("TAXON", "Two or more species it may be of.", true, RecordReadings.LINE);
     weighing = new WeighingOptions(words);
+    why = words.flag("--why", "Say which entries moved the odds, and by how much.");
     register = OpenRegister.toRead(words);
     words
         .describe(
@@ -42,8 +45,9 @@ public final class MakeupCommand implements BenchCommand {
    * The answer.
    *
    * @param makeups what was found
+   * @param why whether reasons were asked for
    */
-  record Told(PossibleMakeups makeups) implements Answer {
+  record Told(PossibleMakeups makeups, boolean why) implements Answer {
     @Override
     public Object json() {
       return makeups;
@@ -83,6 +87,9 @@ public final class MakeupCommand implements BenchCommand {
                       LikelyWords.percent(one.before()),
                       LikelyWords.percent(one.after())));
       screen.table(table);
+      if (why) {
+        LikelyWords.why(screen, makeups.why(), "the odds of " + first.makeup());
+      }
       makeups.notes().forEach(note -> screen.field("note", note));
     }
   }
@@ -93,9 +100,12 @@ public final class MakeupCommand implements BenchCommand {
   }
 
   private Answer answer(RegisterView view) {
+    MakeupQuestion question =
+        MakeupQuestion.of(view, weighing.traits(view)).weighing(weighing.weighing(view));
+    if (why.getAsBoolean()) {
+      question = question.saysWhy();
+    }
     return new Told(
-        MakeupQuestion.of(view, weighing.traits(view))
-            .weighing(weighing.weighing(view))
-            .ask(Finding.in(view).one(plant.get()).code(), taxa.get()));
+        question.ask(Finding.in(view).one(plant.get()).code(), taxa.get()), why.getAsBoolean());
   }
 }

@@ -17,6 +17,7 @@ import dev.filial.core.register.Item;
 import dev.filial.core.register.RegisterRefusal;
 import dev.filial.core.register.RegisterView;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -34,11 +35,13 @@ public final class MakeupQuestion {
   private final RegisterView view;
   private final List<String> traits;
   private final Weighing weighing;
+  private final boolean why;
 
-  private MakeupQuestion(RegisterView view, List<String> traits, Weighing weighing) {
+  private MakeupQuestion(RegisterView view, List<String> traits, Weighing weighing, boolean why) {
     this.view = view;
     this.traits = List.copyOf(traits);
     this.weighing = weighing;
+    this.why = why;
   }
 
   /**
@@ -50,12 +53,17 @@ public final class MakeupQuestion {
     if (traits.isEmpty()) {
       throw new RegisterRefusal("say by which traits the plant is to be judged");
     }
-    return new MakeupQuestion(view, traits, Weighing.PLAIN);
+    return new MakeupQuestion(view, traits, Weighing.PLAIN, false);
   }
 
   /** The same with what was seen weighed in that way. */
   public MakeupQuestion weighing(Weighing other) {
-    return new MakeupQuestion(view, traits, other);
+    return new MakeupQuestion(view, traits, other, why);
+  }
+
+  /** The same with the entries that moved the odds. */
+  public MakeupQuestion saysWhy() {
+    return new MakeupQuestion(view, traits, weighing, true);
   }
 
   /**
@@ -96,7 +104,6 @@ public final class MakeupQuestion {
     }
     int sets = pedigree.ploidy(genet) == 0 ? 2 : pedigree.ploidy(genet);
     Set<String> notes = new LinkedHashSet<>();
-    Map<String, Double> logs = new LinkedHashMap<>();
     GeneEvidence.Scenario scenario = evidence.scenarios().get(0);
     FounderPriors priors = evidence.priors();
     for (String taxon : names) {
@@ -113,44 +120,67 @@ public final class MakeupQuestion {
       }
     }
     FounderPriors known = priors;
+    List<String> words = new ArrayList<>();
+    List<PedigreeOdds> each = new ArrayList<>();
+    // What bears on one of the proposals is heard of all, or they could not be compared.
+    Set<Evidence> bearing = new LinkedHashSet<>();
     proposals(List.copyOf(names), sets)
         .forEach(
-            (words, founder) -> {
+            (proposal, founder) -> {
               PedigreeOdds odds =
                   scenario
                       .odds()
                       .withPedigree(as(pedigree, pedigree.code(genet), founder))
                       .withPriors(known);
-              logs.put(
-                  words,
-                  LikelyGenesQuestion.told(
-                      () -> odds.withEvidence(odds.bearingOn(List.of(name))).logLikelihood()));
+              words.add(proposal);
+              each.add(odds);
+              bearing.addAll(odds.bearingOn(List.of(name)));
             });
-    if (scenario.assuming() != null) {
-      notes.add("Taken for granted: " + scenario.assuming() + ".");
-    }
-    double most = logs.values().stream().mapToDouble(Double::doubleValue).max().orElseThrow();
-    if (most == Double.NEGATIVE_INFINITY) {
+    List<Evidence> heard = List.copyOf(bearing);
+    double[] after = LikelyGenesQuestion.told(() -> chances(each, heard));
+    if (Double.isNaN(after[0])) {
       throw new RegisterRefusal(
           item.code().text()
               + " can be none of these, by the profiles of the taxa and what it shows; propose"
               + " others, or allow for states that were misread");
     }
-    double sum = logs.values().stream().mapToDouble(log -> Math.exp(log - most)).sum();
+    if (scenario.assuming() != null) {
+      notes.add("Taken for granted: " + scenario.assuming() + ".");
+    }
     List<PossibleMakeups.Proposal> all = new ArrayList<>();
-    logs.forEach(
-        (words, log) ->
-            all.add(
-                new PossibleMakeups.Proposal(
-                    words, 1.0 / logs.size(), Math.exp(log - most) / sum)));
+    int likeliest = 0;
+    for (int i = 0; i < after.length; i++) {
+      all.add(new PossibleMakeups.Proposal(words.get(i), 1.0 / after.length, after[i]));
+      likeliest = after[i] > after[likeliest] ? i : likeliest;
+    }
     all.sort(Comparator.comparingDouble(PossibleMakeups.Proposal::after).reversed());
+    int top = likeliest;
+    List<Influence> influences =
+        why
+            ? LikelyGenesQuestion.told(
+                () ->
+                    Influences.of(
+                        view,
+                        each.get(0).withEvidence(heard),
+                        some -> chances(each, some.evidence())[top]))
+            : List.of();
     notes.addAll(evidence.notes());
     return new PossibleMakeups(
         item.code().text(),
         genes.models().stream().map(model -> model.trait()).toList(),
         (int) seen,
         all,
+        influences,
         List.copyOf(notes));
+  }
+
+  /** How likely each is, all being alike before; not a number if none is possible. */
+  private static double[] chances(List<PedigreeOdds> each, List<Evidence> heard) {
+    double[] logs =
+        each.stream().mapToDouble(odds -> odds.withEvidence(heard).logLikelihood()).toArray();
+    double most = Arrays.stream(logs).max().orElseThrow();
+    double sum = Arrays.stream(logs).map(log -> Math.exp(log - most)).sum();
+    return Arrays.stream(logs).map(log -> Math.exp(log - most) / sum).toArray();
   }
 
   /** The plant as if it had been acquired as such a one. */

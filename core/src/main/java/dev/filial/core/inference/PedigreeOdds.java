@@ -61,6 +61,7 @@ public final class PedigreeOdds {
   private final long bound;
   private final int sweeps;
   private final long seed;
+  private @Nullable EveryPlant every;
 
   private PedigreeOdds(
       Pedigree pedigree,
@@ -422,11 +423,18 @@ public final class PedigreeOdds {
   }
 
   /**
-   * The odds of every plant of the pedigree in one pass.
+   * The odds of every plant of the pedigree in one pass, which is made once and kept.
    *
    * @throws RuntimeException as {@link #genotype}
    */
   public EveryPlant everyPlant() {
+    if (every == null) {
+      every = workedOut();
+    }
+    return every;
+  }
+
+  private EveryPlant workedOut() {
     Built built =
         build(IntStream.range(0, pedigree.size()).mapToObj(pedigree::code).toList(), null);
     FactorGraph graph = built.network.graph();
@@ -435,14 +443,14 @@ public final class PedigreeOdds {
     if (!done.isPossible()) {
       throw new ImpossibleFindingsException();
     }
-    int[] every = IntStream.range(0, graph.variables()).toArray();
+    int[] variables = IntStream.range(0, graph.variables()).toArray();
     return new EveryPlant(
         pedigree,
         states,
         built.lineages,
         built.network,
         done,
-        reckoning(built, graph, plan, 0, every));
+        reckoning(built, graph, plan, 0, variables));
   }
 
   // How it is done.
