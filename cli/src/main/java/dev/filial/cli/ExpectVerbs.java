@@ -1,13 +1,17 @@
 package dev.filial.cli;
 
 import dev.filial.cli.command.AttachedCommand;
+import dev.filial.cli.command.CarriesCommand;
 import dev.filial.cli.command.CompatibleCommand;
 import dev.filial.cli.command.FitCommand;
 import dev.filial.cli.command.ForecastCommand;
 import dev.filial.cli.command.GenesCommand;
 import dev.filial.cli.command.HowmanyCommand;
 import dev.filial.cli.command.LinkageCommand;
+import dev.filial.cli.command.MakeupCommand;
+import dev.filial.cli.command.MistakesCommand;
 import dev.filial.cli.command.OddsCommand;
+import dev.filial.cli.command.PollinatorCommand;
 import dev.filial.cli.frame.BenchCommand;
 import dev.filial.cli.frame.Words;
 import java.util.List;
@@ -26,7 +30,11 @@ final class ExpectVerbs {
         verb("linkage", "Say how closely two genes are linked, by the counts of a family"),
         verb("attached", "Say how much of a donor still hangs on around a gene after backcrosses"),
         verb("forecast", "Say what a cross may bring where no gene is known"),
-        verb("compatible", "Say which plants can set seed on which"));
+        verb("compatible", "Say which plants can set seed on which"),
+        verb("carries", "Say what a plant most likely carries, by everything that was seen"),
+        verb("pollinator", "Say whose pollen it was, by what the seedlings show"),
+        verb("makeup", "Say what an unlabelled plant most likely is"),
+        verb("mistakes", "Find the record that must be wrong"));
   }
 
   private static Verb verb(String name, String summary) {
@@ -43,6 +51,10 @@ final class ExpectVerbs {
       case "attached" -> new AttachedCommand(words);
       case "forecast" -> new ForecastCommand(words);
       case "compatible" -> new CompatibleCommand(words);
+      case "carries" -> new CarriesCommand(words);
+      case "pollinator" -> new PollinatorCommand(words);
+      case "makeup" -> new MakeupCommand(words);
+      case "mistakes" -> new MistakesCommand(words);
       default -> throw new IllegalArgumentException(name);
     };
   }

@@ -48,7 +48,7 @@ class DemoTest {
     assertThat(outcome.err()).isEmpty();
     assertThat(outcome.status()).isZero();
     assertThat(outcome.out())
-        .startsWith("Wrote 197 entries to bench.register: five seasons of Echeveria")
+        .startsWith("Wrote 211 entries to bench.register: five seasons of Echeveria")
         .contains("All of it is invented")
         .contains("    KB 26-013E H2  BC2\n    Morgenrot × Rosa\n")
         .contains("24-007E-1: BC1 to Echeveria laui")
@@ -101,7 +101,7 @@ class DemoTest {
     List<String> proposed =
         demo.out().lines().map(String::strip).filter(line -> line.startsWith("filial ")).toList();
 
-    assertThat(proposed).hasSize(10);
+    assertThat(proposed).hasSize(12);
     for (String line : proposed) {
       List<String> words = CommandWords.of(line);
       if (Verbs.all().list().stream().anyMatch(verb -> verb.name().equals(words.get(0)))) {
@@ -214,7 +214,14 @@ class DemoTest {
     "188, LocusDeclared",
     "189, LocusDeclared",
     "192, GenotypeStated",
-    "197, Observed"
+    "197, Observed",
+    "198, ProfileStated",
+    "199, Tallied",
+    "202, Tallied",
+    "205, ModelDeclared",
+    "208, Observed",
+    "210, Tallied",
+    "211, Tallied"
   })
   void theEntriesThatThePageNamesAreThose(long number, String kind) throws IOException {
     String written =

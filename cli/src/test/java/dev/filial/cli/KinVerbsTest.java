@@ -29,7 +29,8 @@ class KinVerbsTest {
         .contains("taxon                share        likely between\n")
         .containsPattern("Echeveria agavoides    1/4  25 %  1[56] and 3[45] %\n")
         .contains("two species meet  at 50 % of the loci, as in a BC1\n")
-        .contains("(assumed), 2000 genomes dropped\n");
+        .contains("likely between    9 of 10 such seedlings; 11 chromosomes of 100 cM (assumed),\n")
+        .contains("2000 genomes dropped\n");
     JsonNode likely =
         demo.json("ancestry", "24-007-1", "--map", "100", "--genomes", "100").get("likely");
     assertThat(likely.get("map").stringValue()).isEqualTo("1 chromosome of 100 cM");
@@ -149,5 +150,13 @@ class KinVerbsTest {
         .contains("It is a close cross: ");
     assertThat(demo.told("odds", "24-007-1", "22-001", "--trait", "tips").replaceAll("\\s+", " "))
         .contains("It is a close cross: 24-007E-1 and 22-001E are closer kin than full sibs");
+  }
+
+  @Test
+  void ofACrossThatWasMadeItIsTooLateToSayThatItIsClose() {
+    // The same two parents, by the code of their cross.
+    assertThat(demo.told("related", "24-007-1", "22-001")).contains("a close cross");
+    assertThat(demo.told("odds", "26-013", "--trait", "tips")).doesNotContain("close");
+    assertThat(demo.told("fit", "26-013", "--trait", "tips")).doesNotContain("close");
   }
 }

@@ -83,6 +83,15 @@ class ArchitectureTest {
           .resideInAnyPackage(ROOT + "inference.factor..", "java..", "org.jspecify.annotations..");
 
   @ArchTest
+  static final ArchRule whatContradictsItselfIsFoundByNothingButJava =
+      classes()
+          .that()
+          .resideInAPackage(ROOT + "inference.conflict..")
+          .should()
+          .onlyDependOnClassesThat()
+          .resideInAnyPackage(ROOT + "inference.conflict..", "java..");
+
+  @ArchTest
   static final ArchRule theEngineIsForInferenceAlone =
       noClasses()
           .that()

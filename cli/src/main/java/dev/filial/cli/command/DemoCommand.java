@@ -137,7 +137,9 @@ public final class DemoCommand implements BenchCommand {
               "filial ancestry 25-002",
               "filial history 24-009",
               "filial hangs 22-001",
-              "filial odds 24-001",
+              "filial odds 24-001 --trait tips",
+              "filial carries 24-001-3 --trait tips",
+              "filial mistakes --trait down",
               "filial fit 24-001 24-007 --trait tips",
               "filial sow 26-012 40 --pots 2",
               "filial list")) {

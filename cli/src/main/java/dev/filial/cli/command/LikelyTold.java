@@ -41,9 +41,9 @@ final class LikelyTold {
       return;
     }
     screen.field(
-        "likely",
+        "likely between",
         Math.round(10 * likely.chance())
-            + " of 10 such seedlings lie between; "
+            + " of 10 such seedlings; "
             + likely.map()
             + (likely.mapAssumed()
                 ? " (assumed)"

@@ -114,7 +114,7 @@ public final class OddsCommand implements BenchCommand {
             "Says what a cross will throw, by the genes of its parents: those recorded of them,"
                 + " those that follow from their taxon, their own parents or what they showed, or"
                 + " those given here. With --want it says how many seeds to sow.")
-        .example("filial odds 26-013")
+        .example("filial odds 26-013 --trait tips")
         .example("filial odds 26-013 --want tips=plain --at-least 3");
   }
 

@@ -298,10 +298,14 @@ final class DemoBook {
   }
 
   DemoBook tips(String pot, long red, long plain) {
+    return tally(pot, "tips", "red", red, "plain", plain);
+  }
+
+  DemoBook tally(String pot, String trait, String one, long ones, String other, long others) {
     Map<String, Long> counts = new LinkedHashMap<>();
-    counts.put("red", red);
-    counts.put("plain", plain);
-    return write(new Tallied(code(pot), "tips", counts, today(), null));
+    counts.put(one, ones);
+    counts.put(other, others);
+    return write(new Tallied(code(pot), trait, counts, today(), null));
   }
 
   DemoBook saw(String plant, String trait, String value) {

@@ -59,6 +59,34 @@ final class Season2026 {
             new Noted(code("24-007-3"), "the whitest of all; flower it next year", book.today()));
     genes(book);
     pricking(book);
+    lookedAt(book);
+  }
+
+  /**
+   * What Klara saw one evening: who the bee of 24-006 was, what 24-001-1 carries, and that
+   * something is wrong with 25-004.
+   */
+  private static void lookedAt(DemoBook book) {
+    book.on("2026-06-10")
+        .fixed("Echeveria colorata", "tips", "t")
+        .tips("24-006 P1", 4, 5)
+        .saw("24-006-1", "tips", "plain")
+        .saw("24-006-2", "tips", "red")
+        .tips("26-005 P1", 10, 9)
+        .write(new TraitDeclared("down", List.of("smooth", "downy"), null, null, null, null))
+        .gene("down", "D", "d")
+        .write(
+            new ModelDeclared(
+                "down",
+                List.of("down"),
+                List.of(ModelDeclared.Row.of("D_", "smooth"), ModelDeclared.Row.of("dd", "downy")),
+                null))
+        .fixed("Echeveria colorata", "down", "d")
+        .fixed("Echeveria elegans", "down", "d")
+        .saw("22-010-1", "down", "downy")
+        .saw("22-010-2", "down", "downy")
+        .tally("25-004 P1", "down", "smooth", 7, "downy", 8)
+        .tally("25-004 P2", "down", "smooth", 6, "downy", 7);
   }
 
   /** What Klara makes of her tallies, and two genes of which she only heard. */

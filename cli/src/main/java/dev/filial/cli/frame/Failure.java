@@ -1,5 +1,6 @@
 package dev.filial.cli.frame;
 
+import dev.filial.core.answer.NotReckoned;
 import dev.filial.core.answer.NotStated;
 import dev.filial.core.pedigree.PedigreeException;
 import dev.filial.core.register.RegisterRefusal;
@@ -47,6 +48,9 @@ public record Failure(Status status, String message, String remedy) {
     if (cause instanceof NotStated missing) {
       return new Failure(Status.REFUSED, words(missing), remedy(missing));
     }
+    if (cause instanceof NotReckoned without) {
+      return new Failure(Status.REFUSED, words(without), remedy(without));
+    }
     // What the library will not take: each says what is wrong with it and what to do.
     if (cause instanceof RegisterRefusal
         || cause instanceof PedigreeException
@@ -63,6 +67,17 @@ public record Failure(Status status, String message, String remedy) {
         Status.DEFECT,
         "this is a defect in Filial: " + cause.getClass().getSimpleName() + ", " + words(cause),
         "Set FILIAL_TRACE=1 and repeat the command to see where it happened, and report that.");
+  }
+
+  private static String remedy(NotReckoned without) {
+    return switch (without.reason()) {
+      case CONTRADICTION ->
+          "Find the entries that contradict each other: filial mistakes. Or allow for states that"
+              + " were misread: --misread 1%.";
+      case TANGLED ->
+          "Ask for one trait at a time, record the genotypes of some plants, or have the odds drawn:"
+              + " --draws 2000.";
+    };
   }
 
   private static String remedy(NotStated missing) {

@@ -3,6 +3,7 @@ package dev.filial.core.answer;
 import dev.filial.core.heredity.Checkerboard;
 import dev.filial.core.heredity.Odds;
 import dev.filial.core.number.Fraction;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -49,4 +50,11 @@ public record CrossOdds(
       boolean exact,
       @Nullable Hope hope,
       @Nullable Checkerboard checkerboard) {}
+
+  /** The same with a further note, behind the others. */
+  CrossOdds noting(String note) {
+    List<String> more = new ArrayList<>(notes);
+    more.add(note);
+    return new CrossOdds(seed, pollen, traits, scenarios, method, List.copyOf(more));
+  }
 }

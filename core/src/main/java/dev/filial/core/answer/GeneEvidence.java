@@ -13,6 +13,7 @@ import dev.filial.core.inference.PedigreeOdds;
 import dev.filial.core.name.Code;
 import dev.filial.core.number.Fraction;
 import dev.filial.core.pedigree.Case;
+import dev.filial.core.pedigree.Founder;
 import dev.filial.core.pedigree.Pedigree;
 import dev.filial.core.pedigree.PlantRecord;
 import dev.filial.core.pedigree.Route;
@@ -23,7 +24,6 @@ import dev.filial.core.register.Item;
 import dev.filial.core.register.LocusDeclared;
 import dev.filial.core.register.Numbered;
 import dev.filial.core.register.Observed;
-import dev.filial.core.register.PartialDate;
 import dev.filial.core.register.ProfileStated;
 import dev.filial.core.register.ProfileStated.Pairing;
 import dev.filial.core.register.RegisterView;
@@ -89,7 +89,9 @@ final class GeneEvidence {
     Set<Code> roots = new LinkedHashSet<>(asked);
     roots.addAll(reading.plants);
     RegisterPedigree behind = RegisterPedigree.of(view, roots, false);
-    reading.notes.addAll(behind.notes());
+    if (!asked.isEmpty()) {
+      reading.notes.addAll(RegisterPedigree.of(view, asked, false).notes());
+    }
     Pedigree pedigree = new Refusals(view, behind, reading.notes).applied();
     return new GeneEvidence(view, genes, weighing, behind, pedigree, reading);
   }
@@ -154,23 +156,34 @@ final class GeneEvidence {
             .withSports(sports)
             .withMisreading(weighing.misread())
             .withSampling(weighing.sweeps(), weighing.dice());
-    Set<String> taxa = new TreeSet<>(pedigree.taxa());
     boolean tetraploid = false;
+    Set<String> taxa = new TreeSet<>();
     for (int plant = 0; plant < pedigree.size(); plant++) {
       tetraploid |= pedigree.ploidy(plant) == 4;
+      Founder founder = pedigree.founder(plant);
+      if (founder != null && founder.ploidy() == 4) {
+        taxa.addAll(founder.makeup().shares().keySet());
+      }
     }
     if (!tetraploid) {
       return List.of(new Scenario(null, odds));
     }
+    if (taxa.isEmpty()) {
+      taxa.addAll(pedigree.taxa()); // tetraploid by doubling
+    }
     Set<Pairing> pairings = new HashSet<>();
-    Fraction doubleReduction = Fraction.ZERO;
+    Set<Fraction> doubling = new TreeSet<>();
+    boolean stated = true;
     for (String taxon : taxa) {
       Optional<ProfileStated> profile = TaxonProfile.of(view, taxon);
-      profile.map(ProfileStated::pairing).ifPresent(pairings::add);
-      doubleReduction = profile.map(ProfileStated::doubleReduction).orElse(doubleReduction);
+      Optional<Pairing> pairing = profile.map(ProfileStated::pairing);
+      pairing.ifPresent(pairings::add);
+      stated &= pairing.isPresent();
+      profile.map(ProfileStated::doubleReduction).ifPresent(doubling::add);
     }
+    stated &= pairings.size() == 1 && doubling.size() <= 1;
+    Fraction doubleReduction = doubling.isEmpty() ? Fraction.ZERO : doubling.iterator().next();
     List<Scenario> ways = new ArrayList<>();
-    boolean stated = pairings.size() == 1;
     if (!stated || pairings.contains(Pairing.TETRASOMIC)) {
       ways.add(
           new Scenario(
@@ -380,7 +393,7 @@ final class GeneEvidence {
           new Evidence.Shown(code.text(), model.trait(), sighting.value(), picked, source));
     }
 
-    /** The pot whose tally counted a seedling before it was numbered. */
+    /** The pot whose tally counted a numbered seedling too: a tally counts all. */
     private Optional<Code> tallyWith(
         Numbered numbered, Map<Code, Tallies> tallies, Map<Code, Map<String, Long>> left) {
       for (Map.Entry<Code, Tallies> pot : tallies.entrySet()) {
@@ -388,21 +401,11 @@ final class GeneEvidence {
             pot.getKey().whole().equals(numbered.from().whole())
                 && (numbered.from().isWhole()
                     || pot.getValue().filledThrough(numbered.from()).contains(pot.getKey()));
-        if (same && left.containsKey(pot.getKey()) && !isBefore(numbered, pot)) {
+        if (same && left.containsKey(pot.getKey())) {
           return Optional.of(pot.getKey());
         }
       }
       return Optional.empty();
-    }
-
-    /** A seedling pricked out before the tally was not in the pot any more. */
-    private boolean isBefore(Numbered numbered, Map.Entry<Code, Tallies> pot) {
-      PartialDate taken = numbered.date();
-      return view.effective(pot.getValue().entry(pot.getKey())).orElse(null)
-              instanceof Tallied tally
-          && taken != null
-          && tally.date() != null
-          && taken.isSurelyBefore(tally.date());
     }
   }
 
@@ -493,7 +496,7 @@ final class GeneEvidence {
                 + " only "
                 + through.get().toPercent(1)
                 + " comes through, by its S alleles; its share in "
-                + code
+                + behind.family(code).map(family -> family.code().text()).orElse(code)
                 + " is reckoned so.");
       }
       return through.orElse(Fraction.ONE);

@@ -66,6 +66,14 @@ public final class GenesQuestion {
     return new Genes(view.loci(), List.copyOf(models), profiles());
   }
 
+  /** The traits of which it is said how they are inherited, by name. */
+  public static List<String> modelled(RegisterView view) {
+    return view.traits().stream()
+        .map(TraitDeclared::trait)
+        .filter(trait -> view.model(Subject.trait(trait).key()).isPresent())
+        .toList();
+  }
+
   private List<Carried> profiles() {
     Map<String, Carried> byTaxon = new LinkedHashMap<>();
     for (String key : view.keys(Subject.Kind.TAXON)) {

@@ -16,6 +16,8 @@ import dev.filial.core.inference.StateOdds;
 import dev.filial.core.inference.TangledPedigreeException;
 import dev.filial.core.inference.TestCross;
 import dev.filial.core.name.Code;
+import dev.filial.core.number.Decimal;
+import dev.filial.core.number.Fraction;
 import dev.filial.core.register.RegisterRefusal;
 import dev.filial.core.register.RegisterView;
 import java.util.ArrayList;
@@ -70,8 +72,15 @@ public final class LikelyGenesQuestion {
    * The same with test crosses that settle it so surely.
    *
    * @param other above 0 and below 1
+   * @throws IllegalArgumentException if it is not
    */
   public LikelyGenesQuestion settling(double other) {
+    if (!(other > 0 && other < 1)) {
+      throw new IllegalArgumentException(
+          "a sureness of "
+              + Decimal.text(other, 3)
+              + "; nothing is surer than 1, and 0 takes no seedlings: give one between, as 95%");
+    }
     return new LikelyGenesQuestion(view, traits, weighing, other, why);
   }
 
@@ -112,7 +121,7 @@ public final class LikelyGenesQuestion {
 
   private List<Influence> influences(PedigreeOdds odds, String name) {
     Genotype likeliest = odds.genotype(name).genotypes().get(0).genotype();
-    return Influences.of(view, odds, some -> some.genotype(name).of(likeliest));
+    return Influences.of(view, heard(odds, name), some -> some.genotype(name).of(likeliest));
   }
 
   /**
@@ -166,10 +175,14 @@ public final class LikelyGenesQuestion {
                 () ->
                     Influences.of(
                         view,
-                        scenarios.get(0).odds(),
+                        heard(scenarios.get(0).odds(), one.text(), other.text()),
                         some -> some.cross(one.text(), other.text(), trait).of(last)))
             : List.of();
     return new LikelyCross(one.text(), other.text(), ways, influences, List.copyOf(notes));
+  }
+
+  private static PedigreeOdds heard(PedigreeOdds odds, String... plants) {
+    return odds.withEvidence(odds.bearingOn(List.of(plants)));
   }
 
   private GenesInPlay genes() {
@@ -227,24 +240,14 @@ public final class LikelyGenesQuestion {
     try {
       return answer.get();
     } catch (ImpossibleFindingsException e) {
-      throw refusal(
-          e,
+      throw new NotReckoned(
+          NotReckoned.Reason.CONTRADICTION,
           "what is recorded cannot all be true, so there are no odds: somewhere a plant shows what"
-              + " its parents cannot have given it. Look for the entries that contradict each"
-              + " other, or allow for states that were misread");
+              + " its parents cannot have given it",
+          e);
     } catch (TangledPedigreeException e) {
-      throw refusal(
-          e,
-          e.getMessage()
-              + ". Ask for one trait at a time, state the genotypes of some plants, or have the"
-              + " odds sampled");
+      throw new NotReckoned(NotReckoned.Reason.TANGLED, String.valueOf(e.getMessage()), e);
     }
-  }
-
-  private static RegisterRefusal refusal(RuntimeException cause, String message) {
-    RegisterRefusal refusal = new RegisterRefusal(message);
-    refusal.initCause(cause);
-    return refusal;
   }
 
   private LikelyGenes.Way way(
@@ -272,7 +275,7 @@ public final class LikelyGenesQuestion {
             .toList(),
         carried,
         of,
-        scenario.odds().evidence().size(),
+        odds.reckoning().findings(),
         odds.reckoning().isExact(),
         odds.reckoning().width());
   }
@@ -299,10 +302,7 @@ public final class LikelyGenesQuestion {
       return null;
     }
     boolean disomic = odds.genotypes().get(0).genotype().isDisomic();
-    Meiosis meiosis =
-        ploidy == 4 && !disomic
-            ? Meiosis.tetrasomic(dev.filial.core.number.Fraction.ZERO)
-            : Meiosis.REDUCED;
+    Meiosis meiosis = ploidy == 4 && !disomic ? Meiosis.tetrasomic(Fraction.ZERO) : Meiosis.REDUCED;
     TestCross cross;
     try {
       cross = TestCross.of(odds, meiosis, tester.get(), model);

@@ -11,16 +11,19 @@ import dev.filial.core.pedigree.Founder;
 import dev.filial.core.pedigree.Makeup;
 import dev.filial.core.pedigree.Pedigree;
 import dev.filial.core.pedigree.PlantRecord;
+import dev.filial.core.pedigree.Standing;
 import dev.filial.core.pedigree.StatedGeneration;
 import dev.filial.core.register.Item;
 import dev.filial.core.register.RegisterRefusal;
 import dev.filial.core.register.RegisterView;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -32,11 +35,13 @@ public final class MakeupQuestion {
   private final RegisterView view;
   private final List<String> traits;
   private final Weighing weighing;
+  private final boolean why;
 
-  private MakeupQuestion(RegisterView view, List<String> traits, Weighing weighing) {
+  private MakeupQuestion(RegisterView view, List<String> traits, Weighing weighing, boolean why) {
     this.view = view;
     this.traits = List.copyOf(traits);
     this.weighing = weighing;
+    this.why = why;
   }
 
   /**
@@ -48,12 +53,17 @@ public final class MakeupQuestion {
     if (traits.isEmpty()) {
       throw new RegisterRefusal("say by which traits the plant is to be judged");
     }
-    return new MakeupQuestion(view, traits, Weighing.PLAIN);
+    return new MakeupQuestion(view, traits, Weighing.PLAIN, false);
   }
 
   /** The same with what was seen weighed in that way. */
   public MakeupQuestion weighing(Weighing other) {
-    return new MakeupQuestion(view, traits, other);
+    return new MakeupQuestion(view, traits, other, why);
+  }
+
+  /** The same with the entries that moved the odds. */
+  public MakeupQuestion saysWhy() {
+    return new MakeupQuestion(view, traits, weighing, true);
   }
 
   /**
@@ -77,7 +87,13 @@ public final class MakeupQuestion {
     GenesInPlay genes = GenesInPlay.of(view, traits, MapFunction.HALDANE, false);
     GeneEvidence evidence = GeneEvidence.of(view, genes, weighing, List.of(item.code()));
     String name = evidence.behind().asked().get(0);
-    long seen = evidence.all().stream().filter(finding -> finding.plant().equals(name)).count();
+    Pedigree pedigree = evidence.pedigree();
+    int genet = pedigree.genet(pedigree.indexOf(name));
+    long seen =
+        evidence.all().stream()
+            .filter(finding -> pedigree.genet(pedigree.indexOf(finding.plant())) == genet)
+            .filter(finding -> !(finding instanceof Evidence.Counted))
+            .count();
     if (seen == 0) {
       throw new RegisterRefusal(
           "nothing was seen of "
@@ -86,9 +102,8 @@ public final class MakeupQuestion {
               + String.join(", ", traits)
               + "; enter what it shows first");
     }
-    List<Evidence> findings = evidence.all();
+    int sets = pedigree.ploidy(genet) == 0 ? 2 : pedigree.ploidy(genet);
     Set<String> notes = new LinkedHashSet<>();
-    Map<String, Double> logs = new LinkedHashMap<>();
     GeneEvidence.Scenario scenario = evidence.scenarios().get(0);
     FounderPriors priors = evidence.priors();
     for (String taxon : names) {
@@ -105,44 +120,67 @@ public final class MakeupQuestion {
       }
     }
     FounderPriors known = priors;
-    proposals(List.copyOf(names))
+    List<String> words = new ArrayList<>();
+    List<PedigreeOdds> each = new ArrayList<>();
+    // What bears on one of the proposals is heard of all, or they could not be compared.
+    Set<Evidence> bearing = new LinkedHashSet<>();
+    proposals(List.copyOf(names), sets)
         .forEach(
-            (words, founder) -> {
+            (proposal, founder) -> {
               PedigreeOdds odds =
-                  PedigreeOdds.of(
-                          as(evidence.pedigree(), name, founder), genes.genome(), genes.models())
-                      .withLosses(genes.losses())
-                      .withPriors(known)
-                      .withMisreading(weighing.misread())
-                      .withEvidence(findings);
-              logs.put(words, LikelyGenesQuestion.told(odds::logLikelihood));
+                  scenario
+                      .odds()
+                      .withPedigree(as(pedigree, pedigree.code(genet), founder))
+                      .withPriors(known);
+              words.add(proposal);
+              each.add(odds);
+              bearing.addAll(odds.bearingOn(List.of(name)));
             });
-    if (scenario.assuming() != null) {
-      notes.add(
-          "Tetraploids are among the plants; any two of their four chromosomes are taken to pair.");
-    }
-    double most = logs.values().stream().mapToDouble(Double::doubleValue).max().orElseThrow();
-    if (most == Double.NEGATIVE_INFINITY) {
+    List<Evidence> heard = List.copyOf(bearing);
+    double[] after = LikelyGenesQuestion.told(() -> chances(each, heard));
+    if (Double.isNaN(after[0])) {
       throw new RegisterRefusal(
           item.code().text()
               + " can be none of these, by the profiles of the taxa and what it shows; propose"
               + " others, or allow for states that were misread");
     }
-    double sum = logs.values().stream().mapToDouble(log -> Math.exp(log - most)).sum();
+    if (scenario.assuming() != null) {
+      notes.add("Taken for granted: " + scenario.assuming() + ".");
+    }
     List<PossibleMakeups.Proposal> all = new ArrayList<>();
-    logs.forEach(
-        (words, log) ->
-            all.add(
-                new PossibleMakeups.Proposal(
-                    words, 1.0 / logs.size(), Math.exp(log - most) / sum)));
+    int likeliest = 0;
+    for (int i = 0; i < after.length; i++) {
+      all.add(new PossibleMakeups.Proposal(words.get(i), 1.0 / after.length, after[i]));
+      likeliest = after[i] > after[likeliest] ? i : likeliest;
+    }
     all.sort(Comparator.comparingDouble(PossibleMakeups.Proposal::after).reversed());
+    int top = likeliest;
+    List<Influence> influences =
+        why
+            ? LikelyGenesQuestion.told(
+                () ->
+                    Influences.of(
+                        view,
+                        each.get(0).withEvidence(heard),
+                        some -> chances(each, some.evidence())[top]))
+            : List.of();
     notes.addAll(evidence.notes());
     return new PossibleMakeups(
         item.code().text(),
         genes.models().stream().map(model -> model.trait()).toList(),
         (int) seen,
         all,
+        influences,
         List.copyOf(notes));
+  }
+
+  /** How likely each is, all being alike before; not a number if none is possible. */
+  private static double[] chances(List<PedigreeOdds> each, List<Evidence> heard) {
+    double[] logs =
+        each.stream().mapToDouble(odds -> odds.withEvidence(heard).logLikelihood()).toArray();
+    double most = Arrays.stream(logs).max().orElseThrow();
+    double sum = Arrays.stream(logs).map(log -> Math.exp(log - most)).sum();
+    return Arrays.stream(logs).map(log -> Math.exp(log - most) / sum).toArray();
   }
 
   /** The plant as if it had been acquired as such a one. */
@@ -155,26 +193,32 @@ public final class MakeupQuestion {
     return Pedigree.of(records);
   }
 
-  private static Map<String, Founder> proposals(List<String> taxa) {
+  private static Map<String, Founder> proposals(List<String> taxa, int sets) {
     Map<String, Founder> proposals = new LinkedHashMap<>();
-    taxa.forEach(taxon -> proposals.put(taxon, Founder.pure(taxon)));
+    taxa.forEach(taxon -> proposals.put(taxon, Founder.pure(taxon, sets)));
     for (int i = 0; i < taxa.size(); i++) {
       for (int j = i + 1; j < taxa.size(); j++) {
         String one = taxa.get(i);
         String other = taxa.get(j);
-        Founder half = Founder.hybrid(Makeup.of(Map.of(one, Fraction.HALF, other, Fraction.HALF)));
+        Makeup half = Makeup.of(Map.of(one, Fraction.HALF, other, Fraction.HALF));
         String both = one + " and " + other;
-        proposals.put("F1 of " + both, half.withStated(StatedGeneration.f1(one, other)));
-        proposals.put("F2 of " + both, half.withStated(StatedGeneration.filial(2, one, other)));
-        proposals.put("BC1 of their F1 to " + one + " (" + both + ")", back(one, other));
-        proposals.put("BC1 of their F1 to " + other + " (" + both + ")", back(other, one));
+        proposals.put("F1 of " + both, hybrid(half, sets, StatedGeneration.f1(one, other)));
+        proposals.put("F2 of " + both, hybrid(half, sets, StatedGeneration.filial(2, one, other)));
+        proposals.put("BC1 of their F1 to " + one + " (" + both + ")", back(one, other, sets));
+        proposals.put("BC1 of their F1 to " + other + " (" + both + ")", back(other, one, sets));
       }
     }
     return proposals;
   }
 
-  private static Founder back(String recurrent, String donor) {
-    return Founder.hybrid(Makeup.of(Map.of(recurrent, Fraction.of(3, 4), donor, Fraction.of(1, 4))))
-        .withStated(StatedGeneration.backcross(1, recurrent, donor));
+  private static Founder back(String recurrent, String donor, int sets) {
+    return hybrid(
+        Makeup.of(Map.of(recurrent, Fraction.of(3, 4), donor, Fraction.of(1, 4))),
+        sets,
+        StatedGeneration.backcross(1, recurrent, donor));
+  }
+
+  private static Founder hybrid(Makeup makeup, int sets, StatedGeneration generation) {
+    return new Founder(makeup, sets, Standing.HYBRID, Optional.of(generation), null, null);
   }
 }

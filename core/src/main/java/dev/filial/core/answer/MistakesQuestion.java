@@ -360,6 +360,14 @@ public final class MistakesQuestion {
                   + family(born)
                   + " was another plant's: a bee was faster, or a tag was swapped on the flower",
               believing(believed).withOtherPollen(born).logLikelihood());
+          add(
+              weighed,
+              entry,
+              "the seedlings under "
+                  + family(born)
+                  + " are not of this cross: other seed was sown, or it was written the wrong way"
+                  + " round",
+              believing(believed).withUnknownOrigin(born).logLikelihood());
         }
         if (profiles.containsKey(entry)) {
           Set<Long> rest = new HashSet<>(believed);

@@ -102,7 +102,8 @@ public final class OddsQuestion {
   public record Side(@Nullable Code plant, @Nullable String genes, @Nullable Meiosis meiosis) {}
 
   /**
-   * What seed parent and pollen parent throw; a selfing if both are one plant.
+   * What seed parent and pollen parent throw; a selfing if both are one plant. A note says so where
+   * a cross of two plants would be close.
    *
    * @throws RegisterRefusal if a trait has no model, or the genes of a parent are not known; the
    *     message says what is possible and how to state them
@@ -110,6 +111,17 @@ public final class OddsQuestion {
    *     computed
    */
   public CrossOdds ask(Side seed, Side pollen) {
+    CrossOdds odds = ofPair(seed, pollen);
+    if (seed.plant() == null || pollen.plant() == null) {
+      return odds;
+    }
+    return CloseCross.of(view, seed.plant(), pollen.plant())
+        .map(close -> odds.noting(close.sentence()))
+        .orElse(odds);
+  }
+
+  /** The same of a cross that was made, where it is too late to say that it is close. */
+  CrossOdds ofPair(Side seed, Side pollen) {
     GenesInPlay genes = GenesInPlay.of(view, traits, function, true);
     Parents parents = Parents.of(view, genes, seed, pollen);
     if (parents.lacksRefusal()) {
@@ -132,11 +144,6 @@ public final class OddsQuestion {
               + " is not reckoned with. Ask for a trait that goes by it too.");
     }
     refusal(seed, pollen).ifPresent(notes::add);
-    if (seed.plant() != null && pollen.plant() != null) {
-      CloseCross.of(view, seed.plant(), pollen.plant())
-          .map(CloseCross::sentence)
-          .ifPresent(notes::add);
-    }
     List<CrossOdds.Scenario> scenarios = new ArrayList<>();
     for (Parents.Pair pair : parents.pairs()) {
       scenarios.add(scenario(genes, pair));

@@ -98,7 +98,8 @@ public final class PollinatorQuestion {
       }
     }
     GeneEvidence.Scenario scenario = evidence.scenarios().get(0);
-    PedigreeOdds odds = wholeFruit ? scenario.odds().withOnePollinator(family) : scenario.odds();
+    PedigreeOdds all = wholeFruit ? scenario.odds().withOnePollinator(family) : scenario.odds();
+    PedigreeOdds odds = all.withEvidence(all.bearingOn(List.of(name)));
     WayOdds ways = LikelyGenesQuestion.told(() -> odds.ways(name));
     List<Pollinators.Candidate> candidates = new ArrayList<>();
     int likeliest = 0;
@@ -131,6 +132,7 @@ public final class PollinatorQuestion {
       String pollen = sexual.pollen().parent();
       return pollen == null ? "somebody else" : pollen;
     }
-    return ((Case.Copy) way).of();
+    String of = ((Case.Copy) way).of();
+    return of.startsWith("unknown plant of ") ? "none of these" : of;
   }
 }

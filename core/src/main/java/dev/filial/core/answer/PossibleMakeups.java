@@ -9,10 +9,16 @@ import java.util.List;
  * @param traits the traits it was judged by
  * @param seen how many observations of the plant itself there are
  * @param makeups the proposals, the likeliest first
+ * @param why the entries that moved the chance of the likeliest; empty if not asked
  * @param notes what was taken for granted, a sentence each
  */
 public record PossibleMakeups(
-    String plant, List<String> traits, int seen, List<Proposal> makeups, List<String> notes) {
+    String plant,
+    List<String> traits,
+    int seen,
+    List<Proposal> makeups,
+    List<Influence> why,
+    List<String> notes) {
 
   /**
    * One of them.
@@ -27,6 +33,7 @@ public record PossibleMakeups(
   public PossibleMakeups {
     traits = List.copyOf(traits);
     makeups = List.copyOf(makeups);
+    why = List.copyOf(why);
     notes = List.copyOf(notes);
   }
 }

@@ -143,7 +143,7 @@ final class RecordedCross {
               + " was made with gametes of stated chromosome sets, and trait odds through these need"
               + " to know how they formed; ask by the two parents and say how");
     }
-    return question.ask(seed, pollen);
+    return question.ofPair(seed, pollen);
   }
 
   private CrossOdds named(CrossOdds odds, Item family, List<String> more) {

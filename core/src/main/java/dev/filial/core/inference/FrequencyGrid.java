@@ -10,8 +10,10 @@ import org.apache.commons.math3.linear.EigenDecomposition;
  *
  * <p>For two alleles the Gauss-Jacobi rule of the Beta(½, ½) distribution (Golub and Welsch 1969,
  * Mathematics of Computation 23:221-230), whose weights are all alike: with n points exact for up
- * to 2n − 1 draws. For k alleles Dirichlet(½, …): the share of the first is Beta(½, (k−1)/2), that
- * of the second among the rest Beta(½, (k−2)/2), and so on.
+ * to 2n − 1 draws. Of more than 64 draws it takes no more points than four times the root of their
+ * number: how well they place the frequency grows with that root, and what is left out is past the
+ * twelfth digit. For k alleles Dirichlet(½, …): the share of the first is Beta(½, (k−1)/2), that of
+ * the second among the rest Beta(½, (k−2)/2), and so on.
  */
 final class FrequencyGrid {
   private final double[] weights;
@@ -42,7 +44,8 @@ final class FrequencyGrid {
    */
   static FrequencyGrid of(int alleles, int draws, int most) {
     int steps = alleles - 1;
-    int each = Math.max(2, Math.min(draws / 2 + 1, most));
+    int enough = Math.min(draws / 2 + 1, (int) Math.ceil(4 * Math.sqrt(draws)));
+    int each = Math.max(2, Math.min(enough, most));
     while (each > 2 && Math.pow(each, steps) > Math.min(most, MOST_POINTS)) {
       each--;
     }

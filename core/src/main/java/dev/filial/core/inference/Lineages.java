@@ -14,7 +14,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The plants of a pedigree as genotypes: each clone once, in the ways in which it may have come
@@ -65,14 +64,22 @@ final class Lineages {
     int draws = 2;
     for (List<Way> its : ways) {
       for (Way way : its) {
-        if (way instanceof Way.Union union) {
-          draws += drawnSets(union.egg()) + drawnSets(union.grain());
-        } else if (way instanceof Way.Twice twice) {
-          draws += drawnSets(twice.gamete());
-        }
+        draws += drawnSets(way);
       }
     }
     return draws;
+  }
+
+  /** How many alleles each seedling of a family draws from taxa, in the way in which it is most. */
+  static int draws(List<Way> family) {
+    return family.stream().mapToInt(Lineages::drawnSets).max().orElse(0);
+  }
+
+  private static int drawnSets(Way way) {
+    if (way instanceof Way.Union union) {
+      return drawnSets(union.egg()) + drawnSets(union.grain());
+    }
+    return way instanceof Way.Twice twice ? drawnSets(twice.gamete()) : 0;
   }
 
   private static int drawnSets(Gift gift) {
@@ -90,6 +97,28 @@ final class Lineages {
   /** The number of the genotype of a plant of the pedigree. */
   int number(String plant) {
     return numbers[pedigree.indexOf(plant)];
+  }
+
+  /**
+   * In which ways seedlings of the family of a plant came about. What repeats another plant for
+   * certain has that one's genotype and number, but its family are the seeds of that one.
+   */
+  List<Way> family(String plant) {
+    int at = pedigree.indexOf(plant);
+    while (pedigree.isRamet(at) && !pedigree.isDoubled(at) && !isDoubtful(pedigree.code(at))) {
+      at = pedigree.rametOf(at);
+    }
+    List<Descent> descents = pedigree.descents(at);
+    if (!isDoubtful(pedigree.code(at))
+        && descents.size() == 1
+        && descents.get(0) instanceof Descent.Copy copy) {
+      return List.of(new Way.Again(1, numbers[copy.of()]));
+    }
+    return ways.get(numbers[at]);
+  }
+
+  private boolean isDoubtful(String code) {
+    return assumptions.unknownOrigin().contains(code) || assumptions.sports().contains(code);
   }
 
   /** What the drawing of this plant's pollen parent is called, if it is shared with others. */
@@ -156,9 +185,7 @@ final class Lineages {
   }
 
   private int numberOf(int plant, String code) {
-    boolean doubtful =
-        assumptions.unknownOrigin().contains(code) || assumptions.sports().contains(code);
-    if (doubtful) {
+    if (isDoubtful(code)) {
       int sets = pedigree.ploidy(plant);
       return founder(FounderPriors.UNKNOWN, sets == 0 ? 2 : sets);
     }
@@ -185,27 +212,32 @@ final class Lineages {
     }
     List<Way> its = new ArrayList<>();
     for (Descent descent : descents) {
-      its.add(way(descent, assumptions.otherPollen().get(code)));
+      its.add(way(descent, code));
     }
     return added(its);
   }
 
-  private Way way(Descent descent, @Nullable String otherPollen) {
+  private Way way(Descent descent, String code) {
     double share = descent.share().toDouble();
     if (descent instanceof Descent.Copy copy) {
       return new Way.Again(share, numbers[copy.of()]);
     }
     Descent.Sexual sexual = (Descent.Sexual) descent;
     Gift egg = gift(sexual.seed(), sexual.seedSets());
-    if (otherPollen != null) {
-      Integer other = others.get(otherPollen);
-      if (other == null) {
-        other = founder(FounderPriors.UNKNOWN, 2 * sexual.pollenSets());
-        others.put(otherPollen, other);
-      }
-      return new Way.Union(share, egg, ofPlant(other, sexual.pollenSets()));
+    String stranger = assumptions.otherPollen().get(code);
+    if (stranger == null && sexual.pollen() == Pedigree.UNKNOWN) {
+      // One pollinator of a whole fruit is one plant, though nobody knows which.
+      stranger = assumptions.onePollinator().get(code);
     }
-    return new Way.Union(share, egg, gift(sexual.pollen(), sexual.pollenSets()));
+    if (stranger == null) {
+      return new Way.Union(share, egg, gift(sexual.pollen(), sexual.pollenSets()));
+    }
+    Integer other = others.get(stranger);
+    if (other == null) {
+      other = founder(FounderPriors.UNKNOWN, 2 * sexual.pollenSets());
+      others.put(stranger, other);
+    }
+    return new Way.Union(share, egg, ofPlant(other, sexual.pollenSets()));
   }
 
   private Gift gift(int plant, int sets) {

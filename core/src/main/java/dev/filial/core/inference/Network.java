@@ -71,6 +71,7 @@ final class Network {
    * @param models the traits' tables
    * @param killing those of them, and others, by which seedlings die
    * @param misread how often a state is written down that was not the one shown
+   * @param unnumbered how many alleles are drawn from taxa by seedlings that are no plants here
    */
   Network(
       GenomeStates states,
@@ -78,13 +79,14 @@ final class Network {
       List<TraitModel> killing,
       FounderPriors priors,
       double misread,
-      Lineages lineages) {
+      Lineages lineages,
+      int unnumbered) {
     this.states = states;
     this.models = models;
     this.killing = killing;
     this.misread = misread;
     this.lineages = lineages;
-    this.sources = new Sources(states, priors, builder, lineages.draws());
+    this.sources = new Sources(states, priors, builder, lineages.draws(), unnumbered);
   }
 
   /** Enters these plants, whose parents are among them. */
@@ -130,8 +132,8 @@ final class Network {
     return logConstant;
   }
 
-  List<String> leanedOn() {
-    return sources.leanedOn();
+  List<String> leanedOn(BitSet bearing) {
+    return sources.leanedOn(bearing);
   }
 
   int variable(int plant, int group) {
@@ -597,7 +599,7 @@ final class Network {
   }
 
   /** So many seedlings of the family of a plant showed each state. */
-  void counted(int plant, Evidence.Counted counted) {
+  void counted(int plant, List<Way> ways, Evidence.Counted counted) {
     TraitModel model = model(counted.trait());
     counted.counts().keySet().forEach(model::requireState);
     List<String> named =
@@ -630,7 +632,7 @@ final class Network {
         named.stream().mapToLong(state -> counted.counts().getOrDefault(state, 0L)).toArray();
     family(
         plant,
-        lineages.ways(plant),
+        ways,
         shows,
         classes,
         chances -> {

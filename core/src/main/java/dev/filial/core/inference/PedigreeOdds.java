@@ -4,6 +4,7 @@ import dev.filial.core.heredity.Genome;
 import dev.filial.core.heredity.GenomeStates;
 import dev.filial.core.heredity.Meiosis;
 import dev.filial.core.heredity.TraitModel;
+import dev.filial.core.inference.factor.Bearing;
 import dev.filial.core.inference.factor.BlockSampler;
 import dev.filial.core.inference.factor.Calibrated;
 import dev.filial.core.inference.factor.Elimination;
@@ -40,6 +41,9 @@ public final class PedigreeOdds {
   /** So many numbers in all tables together are gone through unless another bound is set. */
   public static final long USUAL_BOUND = 1L << 25;
 
+  /** No rule is exact for what is divided by; it is worked out as finely as for so many draws. */
+  private static final int DIVIDED = 64;
+
   /**
    * So many numbers are drawn together where odds are sampled. Larger blocks lessen the error of a
    * draw far less than they slow it.
@@ -57,6 +61,7 @@ public final class PedigreeOdds {
   private final long bound;
   private final int sweeps;
   private final long seed;
+  private @Nullable EveryPlant every;
 
   private PedigreeOdds(
       Pedigree pedigree,
@@ -103,6 +108,12 @@ public final class PedigreeOdds {
         USUAL_BOUND,
         0,
         1);
+  }
+
+  /** The same of another pedigree, with the same genes, evidence and assumptions. */
+  public PedigreeOdds withPedigree(Pedigree other) {
+    return new PedigreeOdds(
+        other, states, models, losses, priors, findings, assumptions, misread, bound, sweeps, seed);
   }
 
   /** The same with what is known of the taxa. */
@@ -412,20 +423,34 @@ public final class PedigreeOdds {
   }
 
   /**
-   * The odds of every plant of the pedigree in one pass.
+   * The odds of every plant of the pedigree in one pass, which is made once and kept.
    *
    * @throws RuntimeException as {@link #genotype}
    */
   public EveryPlant everyPlant() {
+    if (every == null) {
+      every = workedOut();
+    }
+    return every;
+  }
+
+  private EveryPlant workedOut() {
     Built built =
         build(IntStream.range(0, pedigree.size()).mapToObj(pedigree::code).toList(), null);
-    Elimination plan = Elimination.of(built.network.graph());
+    FactorGraph graph = built.network.graph();
+    Elimination plan = Elimination.of(graph);
     Calibrated done = run(plan);
     if (!done.isPossible()) {
       throw new ImpossibleFindingsException();
     }
+    int[] variables = IntStream.range(0, graph.variables()).toArray();
     return new EveryPlant(
-        pedigree, states, built.lineages, built.network, done, reckoning(built, plan, 0));
+        pedigree,
+        states,
+        built.lineages,
+        built.network,
+        done,
+        reckoning(built, graph, plan, 0, variables));
   }
 
   // How it is done.
@@ -436,13 +461,15 @@ public final class PedigreeOdds {
     final Network network;
     final int groups;
     final int crossed;
+    final int heard;
     final Map<Integer, Integer> shown = new HashMap<>();
 
-    Built(Lineages lineages, Network network, int groups, int crossed) {
+    Built(Lineages lineages, Network network, int groups, int crossed, int heard) {
       this.lineages = lineages;
       this.network = network;
       this.groups = groups;
       this.crossed = crossed;
+      this.heard = heard;
     }
 
     int[] all(int plant) {
@@ -457,18 +484,39 @@ public final class PedigreeOdds {
 
   private record Seen(int plant, String trait) {}
 
-  private Built build(List<String> asked, @Nullable String shownTrait, String... parents) {
-    BitSet wanted = new BitSet();
-    asked.forEach(plant -> wanted.set(pedigree.indexOf(plant)));
-    findings.forEach(finding -> wanted.set(pedigree.indexOf(finding.plant())));
+  /**
+   * What was seen that can bear on some plants: of those they are tied to by descent, of clones, of
+   * plants of taxa whose frequencies are unknown.
+   *
+   * @throws dev.filial.core.pedigree.PedigreeException if there is no such plant
+   */
+  public List<Evidence> bearingOn(List<String> plants) {
+    BitSet asked = new BitSet();
+    plants.forEach(plant -> asked.set(pedigree.indexOf(plant)));
+    BitSet with =
+        Connected.with(
+            pedigree, priors, states.genome(), assumptions, behind(plants, findings), asked);
+    return findings.stream()
+        .filter(finding -> with.get(pedigree.indexOf(finding.plant())))
+        .toList();
+  }
+
+  private BitSet behind(List<String> plants, List<Evidence> heard) {
     BitSet behind = new BitSet();
+    plants.forEach(plant -> behind.set(pedigree.indexOf(plant)));
+    heard.forEach(finding -> behind.set(pedigree.indexOf(finding.plant())));
     // Parents have lower indices: one pass downwards meets each plant once.
-    behind.or(wanted);
     for (int i = behind.length() - 1; i >= 0; i = behind.previousSetBit(i - 1)) {
       for (int parent : pedigree.parents(i)) {
         behind.set(parent);
       }
     }
+    return behind;
+  }
+
+  private Built build(List<String> asked, @Nullable String shownTrait, String... parents) {
+    List<Evidence> heard = asked.isEmpty() ? findings : bearingOn(asked);
+    BitSet behind = behind(asked, heard);
     Lineages lineages = Lineages.of(pedigree, priors, assumptions, behind);
     int crossed =
         parents.length == 0
@@ -476,7 +524,15 @@ public final class PedigreeOdds {
             : lineages.cross(lineages.number(parents[0]), lineages.number(parents[1]));
     List<TraitModel> killing = new ArrayList<>(losses);
     models.stream().filter(TraitModel::touchesLife).forEach(killing::add);
-    Network network = new Network(states, models, killing, priors, misread, lineages);
+    Network network =
+        new Network(
+            states,
+            models,
+            killing,
+            priors,
+            misread,
+            lineages,
+            unnumbered(lineages, heard, !killing.isEmpty()));
     BitSet needed = new BitSet();
     asked.forEach(plant -> needed.set(lineages.number(plant)));
     if (crossed >= 0) {
@@ -484,10 +540,10 @@ public final class PedigreeOdds {
     }
     Map<Seen, List<String>> sightings = new LinkedHashMap<>();
     Map<Integer, Evidence.Shown> picked = new HashMap<>();
-    for (Evidence finding : findings) {
+    for (Evidence finding : heard) {
       int number = lineages.number(finding.plant());
       if (finding instanceof Evidence.Counted) {
-        lineages.ways(number).forEach(way -> Network.parents(way, needed));
+        lineages.family(finding.plant()).forEach(way -> Network.parents(way, needed));
         continue;
       }
       needed.set(number);
@@ -503,7 +559,8 @@ public final class PedigreeOdds {
     BitSet entered = network.behind(needed);
     network.enter(entered);
     network.noticed(entered, picked);
-    Built built = new Built(lineages, network, states.genome().groups().size(), crossed);
+    Built built =
+        new Built(lineages, network, states.genome().groups().size(), crossed, heard.size());
     sightings.forEach(
         (seen, shownStates) -> {
           if (seen.trait().equals(shownTrait) && seen.plant() == lineages.number(asked.get(0))) {
@@ -513,14 +570,32 @@ public final class PedigreeOdds {
             network.shown(seen.plant(), seen.trait(), shownStates);
           }
         });
-    for (Evidence finding : findings) {
+    for (Evidence finding : heard) {
       if (finding instanceof Evidence.Carried carried) {
         network.carried(lineages.number(finding.plant()), carried);
       } else if (finding instanceof Evidence.Counted counted) {
-        network.counted(lineages.number(finding.plant()), counted);
+        network.counted(
+            lineages.number(finding.plant()), lineages.family(finding.plant()), counted);
       }
     }
     return built;
+  }
+
+  /** How many alleles are drawn from taxa by seedlings that are no plants of the network. */
+  private static int unnumbered(Lineages lineages, List<Evidence> heard, boolean losses) {
+    double draws = losses ? DIVIDED : 0;
+    for (Evidence finding : heard) {
+      if (finding instanceof Evidence.Counted counted) {
+        int each = Lineages.draws(lineages.family(finding.plant()));
+        for (long count : counted.counts().values()) {
+          draws += (double) count * each;
+        }
+      } else if (finding instanceof Evidence.Shown shown && shown.picked()) {
+        int each = Lineages.draws(lineages.ways(lineages.number(finding.plant())));
+        draws += each > 0 ? DIVIDED : 0;
+      }
+    }
+    return (int) Math.min(draws, 1e9);
   }
 
   /** The chances of what was asked. */
@@ -559,14 +634,15 @@ public final class PedigreeOdds {
       long together = Math.min(bound, Math.max(DRAWN_TOGETHER, 8 * whole));
       Sampled drawn =
           BlockSampler.of(graph).withBound(together).withSweeps(sweeps).withSeed(seed).run(asked);
-      return new Answer(drawn.joint(), drawn.standardErrors(), reckoning(built, plan, sweeps));
+      return new Answer(
+          drawn.joint(), drawn.standardErrors(), reckoning(built, graph, plan, sweeps, asked));
     }
     Calibrated done = run(plan);
     if (!done.isPossible()) {
       throw new ImpossibleFindingsException();
     }
     double[] joint = done.joint();
-    return new Answer(joint, new double[joint.length], reckoning(built, plan, 0));
+    return new Answer(joint, new double[joint.length], reckoning(built, graph, plan, 0, asked));
   }
 
   private Calibrated run(Elimination plan) {
@@ -577,8 +653,14 @@ public final class PedigreeOdds {
     }
   }
 
-  private static Reckoning reckoning(Built built, Elimination plan, int sweeps) {
-    return new Reckoning(plan.width(), plan.entries(), sweeps, built.network.leanedOn());
+  private static Reckoning reckoning(
+      Built built, FactorGraph graph, Elimination plan, int sweeps, int... asked) {
+    return new Reckoning(
+        built.heard,
+        plan.width(),
+        plan.entries(),
+        sweeps,
+        built.network.leanedOn(Bearing.on(graph, asked)));
   }
 
   private interface Possible {

@@ -7,7 +7,9 @@ import dev.filial.core.heredity.Locus;
 import dev.filial.core.inference.factor.FactorGraph;
 import dev.filial.core.number.Fraction;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -24,10 +26,11 @@ final class Sources {
   private final FounderPriors priors;
   private final FactorGraph.Builder builder;
   private final int draws;
+  private final int unnumbered;
   private final Map<PlantAt, Integer> plants = new HashMap<>();
   private final Map<String, Frequency> frequencies = new HashMap<>();
   private final List<Integer> sizes = new ArrayList<>();
-  private final List<String> leanedOn = new ArrayList<>();
+  private final Map<String, Integer> unknowns = new LinkedHashMap<>();
   private double numbers;
 
   private record PlantAt(int plant, int group) {}
@@ -70,11 +73,17 @@ final class Sources {
     }
   }
 
-  Sources(GenomeStates states, FounderPriors priors, FactorGraph.Builder builder, int draws) {
+  Sources(
+      GenomeStates states,
+      FounderPriors priors,
+      FactorGraph.Builder builder,
+      int draws,
+      int unnumbered) {
     this.states = states;
     this.priors = priors;
     this.builder = builder;
     this.draws = draws;
+    this.unnumbered = unnumbered;
   }
 
   /** A new variable. */
@@ -123,9 +132,20 @@ final class Sources {
     return variable;
   }
 
-  /** Taxa and loci whose frequencies were unknown, in words. */
-  List<String> leanedOn() {
-    return leanedOn;
+  /**
+   * Taxa and loci whose frequencies were unknown, in words.
+   *
+   * @param bearing the variables that bear on what was asked
+   */
+  List<String> leanedOn(BitSet bearing) {
+    List<String> words = new ArrayList<>();
+    unknowns.forEach(
+        (word, variable) -> {
+          if (bearing.get(variable)) {
+            words.add(word);
+          }
+        });
+    return words;
   }
 
   Source of(Gift gift, int group, boolean pollen) {
@@ -188,19 +208,19 @@ final class Sources {
   }
 
   private Frequency unknown(String taxon, Locus locus, int linkedLoci) {
-    // Several unknown frequencies of one linkage group are gone through together.
-    int most = linkedLoci == 1 ? 32 : linkedLoci == 2 ? 12 : 6;
-    FrequencyGrid grid = FrequencyGrid.of(locus.alleles().size(), draws, most);
-    leanedOn.add(
-        locus.name()
-            + (taxon.equals(FounderPriors.UNKNOWN)
-                ? " in plants of unknown taxa"
-                : " in " + taxon));
+    // Several unknown frequencies of one linkage group are gone through together. Many counted
+    // seedlings narrow a frequency to less than lies between the points of a coarse grid.
+    int most = linkedLoci == 1 ? (unnumbered > 0 ? 200 : 32) : linkedLoci == 2 ? 12 : 6;
+    FrequencyGrid grid = FrequencyGrid.of(locus.alleles().size(), draws + unnumbered, most);
     if (grid.weights().length == 1) {
       return new Frequency(-1, grid.frequencies());
     }
     int variable = variable(grid.weights().length);
     factor(new int[] {variable}, grid.weights());
+    unknowns.put(
+        locus.name()
+            + (taxon.equals(FounderPriors.UNKNOWN) ? " in plants of unknown taxa" : " in " + taxon),
+        variable);
     return new Frequency(variable, grid.frequencies());
   }
 }

@@ -262,9 +262,8 @@ class PedigreeOddsTest {
     assertThat(one.ways().get(0).after()).isEqualTo(0.5 / weight, ROUNDING);
     assertThat(one.ways().get(1).after()).isZero();
     WayOdds together = odds.withOnePollinator(Set.of("s1", "s2")).ways("s1");
-    // One unknown plant pollinated neither or both only if one plant is said to have: each grain
-    // of nobody's pollen is a draw of its own here.
-    double both = 0.5 + 0.25 * 0.25;
+    // A stranger of TT, Tt or tt (¼, ½, ¼) gives two red seedlings with 1, ¼ and 0.
+    double both = 0.5 + 0.25 * (0.25 + 0.5 * 0.25);
     assertThat(together.ways().get(0).after()).isEqualTo(0.5 / both, ROUNDING);
   }
 
@@ -533,5 +532,24 @@ class PedigreeOddsTest {
     // tt × tt, tt × Tt, Tt × tt, Tt × Tt by 1·1/16, ½·2/16 twice, ¼·4/16: all alike.
     assertThat(both.pairs()).hasSize(4);
     both.pairs().forEach(pair -> assertThat(pair.chance()).isEqualTo(0.25, ROUNDING));
+  }
+
+  @Test
+  void seedsWithoutFertilisationAreCountedAsTheirMotherAgain() {
+    List<Evidence> seen = new ArrayList<>(List.of(carries("a", "Tt"), carries("b", "tt")));
+    PedigreeOdds odds =
+        odds(
+            pure("a"),
+            pure("b"),
+            PlantRecord.cross("mother", "a", "b"),
+            PlantRecord.apomict("s", "mother"),
+            PlantRecord.ramet("s offset", "s"));
+    double before = odds.withEvidence(seen).logLikelihood();
+    seen.add(new Evidence.Counted("s offset", "tips", Map.of("red", 3L, "plain", 0L), "tally"));
+    odds = odds.withEvidence(seen);
+    // Three copies of the mother are red, and so is she; three sibs of hers would be, once in
+    // eight.
+    assertThat(odds.genotype("mother").of("Tt")).isEqualTo(1, ROUNDING);
+    assertThat(odds.logLikelihood() - before).isEqualTo(Math.log(0.5), ROUNDING);
   }
 }

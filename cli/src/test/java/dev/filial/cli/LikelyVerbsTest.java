@@ -1,0 +1,190 @@
+package dev.filial.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+
+/** What plants carry, who pollinated, what an unlabelled plant is, and which record is wrong. */
+class LikelyVerbsTest {
+
+  private static final int REFUSED = 1;
+  private static final int USAGE = 2;
+
+  @TempDir Path folder;
+
+  private DemoStory demo;
+
+  @BeforeEach
+  void theDemoBench() throws IOException {
+    demo = new DemoStory(folder);
+  }
+
+  /** Two in three dominants of an F2 are carriers: Mendel 1866. */
+  @Test
+  void aRedSecondGenerationIsACarrierTwiceInThree() {
+    assertThat(demo.told("carries", "24-001-3", "--trait", "tips"))
+        .startsWith("24-001W-3 most likely carries Tt: 66.7 %")
+        .contains("breeds true       33.3 %")
+        .contains("look at 4 seedlings of a cross with tt");
+    JsonNode told = demo.json("carries", "24-001-3", "--trait", "tips").get(0);
+    JsonNode likeliest = told.get("ways").get(0).get("genotypes").get(0);
+    assertThat(likeliest.get("genes").stringValue()).isEqualTo("Tt");
+    assertThat(likeliest.get("chance").doubleValue()).isEqualTo(2.0 / 3, within(1e-12));
+  }
+
+  @Test
+  void theTallyOfACrossProvesTheCarrierAndIsNamed() {
+    assertThat(demo.told("carries", "24-001-1", "--trait", "tips", "--why"))
+        .startsWith("24-001W-1 certainly carries Tt")
+        .containsPattern("202  2026-06-10  26-005T P1, tips: 10 red, 9 plain +66\\.7 %");
+    demo.told("strike", "202", "--why", "counted in the wrong pot");
+    assertThat(demo.told("carries", "24-001-1", "--trait", "tips"))
+        .startsWith("24-001W-1 most likely carries Tt: 66.7 %");
+  }
+
+  @Test
+  void aSeedlingSeenByItselfIsTakenOutOfItsTally() {
+    // 24-001-1 to -3 came out of the pot of 15 red and 5 plain: two red and one plain are theirs.
+    JsonNode why = demo.json("carries", "22-009-1", "--trait", "tips");
+    int findings = why.get(0).get("ways").get(0).get("findings").intValue();
+    assertThat(findings).isPositive();
+    String before = demo.told("carries", "24-001-2", "--trait", "tips");
+    assertThat(before).startsWith("24-001W-2 certainly carries tt");
+  }
+
+  @Test
+  void moreSeedlingsMakeItSurer() {
+    JsonNode usual = settled("95%");
+    JsonNode surer = settled("99.9%");
+    assertThat(surer.get("seedlings").intValue()).isGreaterThan(usual.get("seedlings").intValue());
+    // (2/3)(1/2)^n against 1/3, so that the wrong one is named with (2/3)(1/2)^n: n is 4, then 10.
+    assertThat(usual.get("seedlings").intValue()).isEqualTo(4);
+    assertThat(surer.get("seedlings").intValue()).isEqualTo(10);
+  }
+
+  private JsonNode settled(String sure) {
+    return demo.json("carries", "24-001-3", "--trait", "tips", "--sure", sure)
+        .get(0)
+        .get("ways")
+        .get(0)
+        .get("traits")
+        .get(0)
+        .get("test");
+  }
+
+  @Test
+  void aCrossIsWeighedOverAllItsParentsMayBe() {
+    assertThat(demo.told("carries", "24-001-3", "24-001-2", "--trait", "tips"))
+        .containsPattern("red +66\\.7 %")
+        .containsPattern("Tt +tt +66\\.7 %");
+    assertThat(demo.told("carries", "24-001-3", "24-001-3", "--trait", "tips"))
+        .startsWith("A seedling of 24-001W-3 selfed will show, of tips:")
+        .containsPattern("plain +16\\.7 %");
+  }
+
+  @Test
+  void theBeeIsMostLikelyTheOneWhosePollenFits() {
+    JsonNode bees = demo.json("pollinator", "24-006", "--trait", "tips").get("candidates");
+    assertThat(bees.get(0).get("who").stringValue()).isEqualTo("22-004K");
+    assertThat(bees.get(0).get("after").doubleValue()).isGreaterThan(0.6);
+    assertThat(bees.get(2).get("who").stringValue()).isEqualTo("22-003J");
+    assertThat(bees.get(2).get("after").doubleValue()).isZero();
+    double sum = 0;
+    for (JsonNode one : bees) {
+      sum += one.get("after").doubleValue();
+    }
+    assertThat(sum).isEqualTo(1, within(1e-12));
+    assertThat(
+            demo.told(
+                "pollinator", "24-006", "--trait", "tips", "--strangers", "Echeveria agavoides"))
+        .startsWith("24-006D certainly came of 22-004K");
+    assertThat(demo.told("pollinator", "24-006", "--trait", "tips", "--seed-by-seed"))
+        .doesNotContain("if one plant pollinated it all");
+  }
+
+  @Test
+  void theContradictionIsPinnedDownToThePollen() {
+    String told = demo.told("mistakes", "--trait", "down");
+    assertThat(told)
+        .startsWith("Of down these 4 entries cannot all be true, and no fewer contradict each")
+        .contains("  117  2025-03-01  25-004W: 22-010T-1 × 22-010T-2")
+        .containsPattern("117  the pollen of 25-004W was another plant's.* 6\\d\\.\\d %")
+        .endsWith("Next: filial history 117\n");
+    for (JsonNode mend :
+        demo.json("mistakes", "--trait", "down").get(0).get("contradictions").get(0).get("mends")) {
+      assertThat(mend.get("entry").intValue()).isEqualTo(117); // whatever happened, it was there
+    }
+    assertThat(demo.refused(REFUSED, "carries", "25-004", "--trait", "down"))
+        .contains("cannot all be true")
+        .contains("filial mistakes");
+    assertThat(demo.told("carries", "25-004", "--trait", "down", "--misread", "5%"))
+        .startsWith("25-004W certainly carries dd"); // what the species are is not doubted
+  }
+
+  @Test
+  void whatIsHardlyLikelyIsListedWhereNothingContradicts() {
+    assertThat(demo.told("mistakes", "--trait", "tips"))
+        .startsWith("Of tips nothing contradicts itself");
+    // One plain among a hundred red of a backcross where half should be plain.
+    demo.told("tally", "24-007 P1", "tips", "red=26", "plain=1", "--date", "2026-06-14");
+    assertThat(demo.told("mistakes", "--trait", "tips"))
+        .contains("Possible, but with a chance below 1 %")
+        .contains("24-007E P1, tips: 26 red, 1 plain");
+  }
+
+  @Test
+  void redTipsRuleOutLauiAndLittleElse() {
+    JsonNode made =
+        demo.json("makeup", "26-013-7", "Echeveria laui", "Echeveria agavoides", "--trait", "tips")
+            .get("makeups");
+    // Red of laui 0, agavoides 1, F1 1, F2 3/4, BC1 to laui 1/2, BC1 to agavoides 1: in all 17/4.
+    assertThat(made.get(0).get("after").doubleValue()).isEqualTo(4.0 / 17, within(1e-12));
+    assertThat(made.get(3).get("after").doubleValue()).isEqualTo(3.0 / 17, within(1e-12));
+    assertThat(made.get(5).get("makeup").stringValue()).isEqualTo("Echeveria laui");
+    assertThat(made.get(5).get("after").doubleValue()).isZero();
+    assertThat(
+            demo.told(
+                "makeup",
+                "26-013-7",
+                "Echeveria laui",
+                "Echeveria agavoides",
+                "--trait",
+                "tips",
+                "--why"))
+        .containsPattern("197  2026-06-06  26-013E-7: tips red +16\\.7 %");
+  }
+
+  @Test
+  void whatCannotBeAskedSaysWhy() {
+    assertThat(demo.refused(REFUSED, "carries", "24-001-3", "--trait", "farina"))
+        .contains("nobody said how farina is inherited");
+    assertThat(demo.refused(REFUSED, "carries", "24-001-3", "--trait", "nonsense"))
+        .contains("nonsense");
+    assertThat(demo.refused(REFUSED, "pollinator", "24-007", "--trait", "tips"))
+        .contains("recorded to have come about in one way");
+    assertThat(demo.refused(REFUSED, "makeup", "24-009-1", "Echeveria laui", "Echeveria agavoides"))
+        .contains("nothing was seen of 24-009J-1");
+    assertThat(demo.refused(REFUSED, "makeup", "26-013-7", "Echeveria laui", "--trait", "tips"))
+        .contains("name two taxa or more");
+    assertThat(demo.refused(REFUSED, "makeup", "26-013", "Echeveria laui", "Echeveria agavoides"))
+        .contains("name a single plant");
+    assertThat(demo.refused(USAGE, "carries", "24-001-1", "24-001-2", "24-001-3"))
+        .contains("one plant, or the two of a cross");
+    assertThat(demo.refused(USAGE, "carries", "24-001-3", "--misread", "2")).contains("--misread");
+    assertThat(demo.refused(REFUSED, "carries", "24-001-3", "--sure", "0", "--trait", "tips"))
+        .contains("sureness of 0");
+  }
+
+  @Test
+  void anEmptyRegisterHasNoModels() {
+    demo.told("start", "XY", "--grower", "Klara", "--register", "empty.register");
+    assertThat(demo.refused(REFUSED, "mistakes", "--register", "empty.register"))
+        .contains("of no trait it is said how it is inherited");
+  }
+}
