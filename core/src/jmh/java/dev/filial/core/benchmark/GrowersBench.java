@@ -90,6 +90,13 @@ final class GrowersBench {
         .withEvidence(bench.seen(observations));
   }
 
+  /** The code of a plant of the last generation of the first line, which others were crossed to. */
+  static String plant(int plants) {
+    int acquired = 2 * LINES;
+    int family = (plants - acquired) / (GENERATIONS * LINES);
+    return "S" + (acquired + family * LINES * (GENERATIONS - 1));
+  }
+
   private static String species(int number) {
     return "Echeveria sp. " + (number + 1);
   }

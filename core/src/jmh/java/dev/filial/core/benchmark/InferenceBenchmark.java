@@ -105,7 +105,7 @@ public class InferenceBenchmark {
     @Setup
     public void build() {
       odds = GrowersBench.of(10_000, 1_000, linked, known);
-      plant = odds.pedigree().code(odds.pedigree().size() - 1);
+      plant = GrowersBench.plant(10_000);
       String what = linked ? "register, linked" : "register, unlinked";
       tell(what + ", one plant", odds.genotype(plant).reckoning());
       tell(what + ", all", odds.everyPlant().reckoning());
@@ -202,7 +202,7 @@ public class InferenceBenchmark {
 
   private static void tell(String what, Reckoning reckoning) {
     System.out.printf(
-        Locale.ROOT, "Odds: %s: width %d, %.3g numbers%n", what, reckoning.width(), reckoning.entries());
+        Locale.ROOT, "Odds: %s: %d findings, width %d, %.3g numbers%n", what, reckoning.width(), reckoning.entries());
   }
 
   private static String refused(PedigreeOdds odds) {

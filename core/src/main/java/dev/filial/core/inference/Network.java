@@ -30,6 +30,9 @@ final class Network {
   /** Up to so many entries parents and child are one factor; past it the gametes come between. */
   private static final int DIRECT = 128;
 
+  /** A table of egg, grain and child of more numbers is looked at before it is made. */
+  private static final int LARGE = 100_000;
+
   private final GenomeStates states;
   private final List<TraitModel> models;
   private final List<TraitModel> killing;
@@ -89,14 +92,36 @@ final class Network {
     this.sources = new Sources(states, priors, builder, lineages.draws(), unnumbered);
   }
 
-  /** Enters these plants, whose parents are among them. */
+  /**
+   * Enters these plants, whose parents are among them.
+   *
+   * @throws IllegalArgumentException if what they can hand on is too much to write down
+   */
   void enter(BitSet plants) {
+    sources.requireRoom(least(plants));
     for (int plant = plants.nextSetBit(0); plant >= 0; plant = plants.nextSetBit(plant + 1)) {
       List<Way> ways = lineages.ways(plant);
       for (int group = 0; group < states.genome().groups().size(); group++) {
         beget(plant, ways, group);
       }
     }
+  }
+
+  /** How many numbers the large tables of these plants have at least, before any is made. */
+  private double least(BitSet plants) {
+    double least = 0;
+    for (int plant = plants.nextSetBit(0); plant >= 0; plant = plants.nextSetBit(plant + 1)) {
+      if (lineages.ways(plant).get(0) instanceof Way.Union union) {
+        for (int group = 0; group < states.genome().groups().size(); group++) {
+          double cells =
+              (double) states.gametes(group, union.egg().form(), false)
+                  * states.gametes(group, union.grain().form(), true)
+                  * states.count(group, lineages.form(plant));
+          least += cells > LARGE ? cells : 0;
+        }
+      }
+    }
+    return least;
   }
 
   /** All plants behind these, themselves included. */

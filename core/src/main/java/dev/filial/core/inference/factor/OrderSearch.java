@@ -21,11 +21,11 @@ final class OrderSearch {
 
   private static final int MOST_TRIES = 60;
 
-  /**
-   * Looks at neighbours that all further tries may take together; and no more than there are
-   * entries, as one look takes about as long as the work at one entry.
-   */
+  /** Looks at neighbours that all further tries may take together. */
   private static final long BUDGET = 20_000_000L;
+
+  /** A look takes about as long as the work at so many entries; no more is spent than saved. */
+  private static final int LOOKS_COST = 4;
 
   private OrderSearch() {}
 
@@ -66,7 +66,9 @@ final class OrderSearch {
       GreedyOrder.Rule[] all = {
         GreedyOrder.Rule.FILL, GreedyOrder.Rule.WEIGHTED_FILL, GreedyOrder.Rule.WEIGHT
       };
-      for (int i = 0; i < MOST_TRIES && spent + effort < Math.min(BUDGET, best.entries); i++) {
+      for (int i = 0;
+          i < MOST_TRIES && spent + effort < Math.min(BUDGET, best.entries / LOOKS_COST);
+          i++) {
         GreedyOrder next =
             GreedyOrder.find(states, base, last, all[i % all.length], random.split(), best.entries);
         spent += next == null ? effort / 2 : next.effort();
