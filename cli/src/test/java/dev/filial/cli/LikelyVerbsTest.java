@@ -32,7 +32,7 @@ class LikelyVerbsTest {
         .startsWith("24-001W-3 most likely carries Tt: 66.7 %")
         .contains("breeds true       33.3 %")
         .contains("look at 4 seedlings of a cross with tt");
-    JsonNode told = demo.json("carries", "24-001-3", "--trait", "tips").get(0);
+    JsonNode told = demo.json("carries", "24-001-3", "--trait", "tips").get("genes").get(0);
     JsonNode likeliest = told.get("ways").get(0).get("genotypes").get(0);
     assertThat(likeliest.get("genes").stringValue()).isEqualTo("Tt");
     assertThat(likeliest.get("chance").doubleValue()).isEqualTo(2.0 / 3, within(1e-12));
@@ -52,10 +52,17 @@ class LikelyVerbsTest {
   void aSeedlingSeenByItselfIsTakenOutOfItsTally() {
     // 24-001-1 to -3 came out of the pot of 15 red and 5 plain: two red and one plain are theirs.
     JsonNode why = demo.json("carries", "22-009-1", "--trait", "tips");
-    int findings = why.get(0).get("ways").get(0).get("findings").intValue();
+    int findings = why.get("genes").get(0).get("ways").get(0).get("findings").intValue();
     assertThat(findings).isPositive();
     String before = demo.told("carries", "24-001-2", "--trait", "tips");
     assertThat(before).startsWith("24-001W-2 certainly carries tt");
+  }
+
+  @Test
+  void aContradictionInOneTraitDoesNotTakeTheOthersWithIt() {
+    assertThat(demo.told("carries", "25-004"))
+        .contains("on tips.")
+        .contains("Of down: what is recorded cannot all be true");
   }
 
   @Test
@@ -70,6 +77,7 @@ class LikelyVerbsTest {
 
   private JsonNode settled(String sure) {
     return demo.json("carries", "24-001-3", "--trait", "tips", "--sure", sure)
+        .get("genes")
         .get(0)
         .get("ways")
         .get(0)

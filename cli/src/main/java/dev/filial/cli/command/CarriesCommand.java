@@ -13,6 +13,7 @@ import dev.filial.core.answer.Finding;
 import dev.filial.core.answer.LikelyCross;
 import dev.filial.core.answer.LikelyGenes;
 import dev.filial.core.answer.LikelyGenesQuestion;
+import dev.filial.core.answer.NotReckoned;
 import dev.filial.core.name.Code;
 import dev.filial.core.number.Fraction;
 import dev.filial.core.register.RegisterView;
@@ -70,12 +71,16 @@ public final class CarriesCommand implements BenchCommand {
    * The answer of one plant.
    *
    * @param genes trait after trait, or all that were named together
+   * @param unanswered traits of which there are no odds, and why
    * @param why whether reasons were asked for
    */
-  record Told(List<LikelyGenes> genes, boolean why) implements Answer {
+  record Told(List<LikelyGenes> genes, List<String> unanswered, boolean why) implements Answer {
+    /** The answers, and what has none. */
+    record Answers(List<LikelyGenes> genes, List<String> unanswered) {}
+
     @Override
     public Object json() {
-      return genes;
+      return new Answers(genes, unanswered);
     }
 
     @Override
@@ -86,6 +91,7 @@ public final class CarriesCommand implements BenchCommand {
         }
         show(screen, genes.get(i));
       }
+      unanswered.forEach(screen::say);
     }
 
     private void show(Screen screen, LikelyGenes one) {
@@ -271,10 +277,19 @@ public final class CarriesCommand implements BenchCommand {
     List<List<String>> sets = weighing.sets(view);
     if (codes.size() == 1) {
       List<LikelyGenes> all = new ArrayList<>();
+      List<String> unanswered = new ArrayList<>();
       for (List<String> traits : sets) {
-        all.add(question(view, traits).ask(codes.get(0)));
+        try {
+          all.add(question(view, traits).ask(codes.get(0)));
+        } catch (NotReckoned e) {
+          // One trait that cannot be answered does not take the others with it.
+          unanswered.add("Of " + String.join(" and ", traits) + ": " + e.getMessage() + ".");
+          if (unanswered.size() == sets.size()) {
+            throw e;
+          }
+        }
       }
-      return new Told(all, why.getAsBoolean());
+      return new Told(all, unanswered, why.getAsBoolean());
     }
     List<LikelyCross> all = new ArrayList<>();
     for (List<String> traits : sets) {

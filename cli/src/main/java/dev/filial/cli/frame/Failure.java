@@ -74,6 +74,9 @@ public record Failure(Status status, String message, String remedy) {
       case CONTRADICTION ->
           "Find the entries that contradict each other: filial mistakes. Or allow for states that"
               + " were misread: --misread 1%.";
+      case UNSTEADY ->
+          "More draws may help, but need not: ask for fewer traits at once, or record the genotypes"
+              + " of some plants.";
       case TANGLED ->
           "Ask for one trait at a time, record the genotypes of some plants, or have the odds drawn:"
               + " --draws 2000.";

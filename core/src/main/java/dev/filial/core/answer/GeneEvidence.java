@@ -96,12 +96,13 @@ final class GeneEvidence {
     return new GeneEvidence(view, genes, weighing, behind, pedigree, reading);
   }
 
-  /** The traits asked about and those whose genes lie on the same chromosomes. */
+  /** The traits asked about and those looked at whose genes lie on the same chromosomes. */
   static List<String> withLinked(RegisterView view, List<String> traits) {
     Set<String> all = new LinkedHashSet<>();
     traits.forEach(trait -> all.add(view.requiredTrait(trait).trait()));
     for (var other : view.traits()) {
       if (view.model(Subject.trait(other.trait()).key()).isPresent()
+          && isLookedAt(view, other.trait())
           && all.stream().noneMatch(other.trait()::equals)) {
         List<String> both = new ArrayList<>(traits);
         both.add(other.trait());
@@ -121,6 +122,13 @@ final class GeneEvidence {
       }
     }
     return List.copyOf(all);
+  }
+
+  /** A gene nobody looked at tells nothing of those beside it. */
+  private static boolean isLookedAt(RegisterView view, String trait) {
+    return view.entriesMentioning(Subject.trait(trait)).stream()
+        .flatMap(entry -> view.effective(entry).stream())
+        .anyMatch(said -> said instanceof Observed || said instanceof Tallied);
   }
 
   Pedigree pedigree() {

@@ -15,6 +15,7 @@ import dev.filial.core.inference.Reckoning;
 import dev.filial.core.inference.StateOdds;
 import dev.filial.core.inference.TangledPedigreeException;
 import dev.filial.core.inference.TestCross;
+import dev.filial.core.inference.UnsteadyDrawsException;
 import dev.filial.core.name.Code;
 import dev.filial.core.number.Decimal;
 import dev.filial.core.number.Fraction;
@@ -245,6 +246,8 @@ public final class LikelyGenesQuestion {
           "what is recorded cannot all be true, so there are no odds: somewhere a plant shows what"
               + " its parents cannot have given it",
           e);
+    } catch (UnsteadyDrawsException e) {
+      throw new NotReckoned(NotReckoned.Reason.UNSTEADY, String.valueOf(e.getMessage()), e);
     } catch (TangledPedigreeException e) {
       throw new NotReckoned(NotReckoned.Reason.TANGLED, String.valueOf(e.getMessage()), e);
     }

@@ -12,7 +12,9 @@ public final class NotReckoned extends RegisterRefusal {
     /** What is recorded contradicts itself. */
     CONTRADICTION,
     /** The exact odds would cost too much. */
-    TANGLED
+    TANGLED,
+    /** They were sampled, and the runs do not agree. */
+    UNSTEADY
   }
 
   private final Reason reason;

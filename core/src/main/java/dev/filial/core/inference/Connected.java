@@ -68,7 +68,11 @@ final class Connected {
 
   private void tie(int plant) {
     String code = pedigree.code(plant);
-    if (assumptions.unknownOrigin().contains(code) || assumptions.sports().contains(code)) {
+    if (assumptions.unknownOrigin().contains(code)) {
+      taxon(plant, FounderPriors.DOUBTED);
+      return;
+    }
+    if (assumptions.sports().contains(code)) {
       taxon(plant, FounderPriors.UNKNOWN);
       return;
     }

@@ -19,6 +19,9 @@ public final class FounderPriors {
   /** The taxon of plants of which none is known. */
   public static final String UNKNOWN = "";
 
+  /** The taxon of plants whose records are not believed: nothing can be stated of it. */
+  static final String DOUBTED = "?";
+
   private final Map<String, Map<String, Map<String, Fraction>>> frequencies;
   private final Map<String, Fraction> inbreeding;
 

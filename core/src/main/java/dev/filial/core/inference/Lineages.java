@@ -187,7 +187,8 @@ final class Lineages {
   private int numberOf(int plant, String code) {
     if (isDoubtful(code)) {
       int sets = pedigree.ploidy(plant);
-      return founder(FounderPriors.UNKNOWN, sets == 0 ? 2 : sets);
+      boolean doubted = assumptions.unknownOrigin().contains(code);
+      return founder(doubted ? FounderPriors.DOUBTED : FounderPriors.UNKNOWN, sets == 0 ? 2 : sets);
     }
     if (pedigree.isRamet(plant)) {
       int source = numbers[pedigree.rametOf(plant)];

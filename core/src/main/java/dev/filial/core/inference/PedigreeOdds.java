@@ -50,6 +50,12 @@ public final class PedigreeOdds {
    */
   private static final long DRAWN_TOGETHER = 1L << 15;
 
+  /** So many runs are drawn, and have to agree. */
+  private static final int RUNS = 3;
+
+  /** What runs may differ by beside their errors. */
+  private static final double AGREED = 0.01;
+
   private final Pedigree pedigree;
   private final GenomeStates states;
   private final List<TraitModel> models;
@@ -245,7 +251,8 @@ public final class PedigreeOdds {
   }
 
   /**
-   * The same, sampling what is past the bound.
+   * The same, sampling what is past the bound: three runs, which have to agree, or there is no
+   * answer ({@link UnsteadyDrawsException}).
    *
    * @param times how often everything is drawn anew, 1 or more; 0 to refuse instead
    * @param dice what the draws begin with; the same gives the same answer
@@ -632,10 +639,10 @@ public final class PedigreeOdds {
         whole = Math.min(whole * graph.states(variable), bound);
       }
       long together = Math.min(bound, Math.max(DRAWN_TOGETHER, 8 * whole));
-      Sampled drawn =
-          BlockSampler.of(graph).withBound(together).withSweeps(sweeps).withSeed(seed).run(asked);
-      return new Answer(
-          drawn.joint(), drawn.standardErrors(), reckoning(built, graph, plan, sweeps, asked));
+      return sampled(
+          BlockSampler.of(graph).withBound(together).withSweeps(sweeps),
+          asked,
+          reckoning(built, graph, plan, sweeps, asked));
     }
     Calibrated done = run(plan);
     if (!done.isPossible()) {
@@ -643,6 +650,37 @@ public final class PedigreeOdds {
     }
     double[] joint = done.joint();
     return new Answer(joint, new double[joint.length], reckoning(built, graph, plan, 0, asked));
+  }
+
+  /**
+   * Several runs that begin apart: what one run cannot see of itself, that it never left a corner,
+   * shows where they differ.
+   */
+  private Answer sampled(BlockSampler sampler, int[] asked, Reckoning reckoning) {
+    List<Sampled> runs = new ArrayList<>();
+    for (int run = 0; run < RUNS; run++) {
+      runs.add(sampler.withSeed(RUNS * seed + run).run(asked));
+    }
+    int cells = runs.get(0).joint().length;
+    double[] chances = new double[cells];
+    double[] errors = new double[cells];
+    for (int cell = 0; cell < cells; cell++) {
+      double least = 1;
+      double most = 0;
+      double square = 0;
+      for (Sampled run : runs) {
+        double chance = run.joint()[cell];
+        least = Math.min(least, chance);
+        most = Math.max(most, chance);
+        square += run.standardErrors()[cell] * run.standardErrors()[cell];
+        chances[cell] += chance / RUNS;
+      }
+      errors[cell] = Math.sqrt(square) / RUNS;
+      if (most - least > AGREED + 6 * Math.sqrt(square)) {
+        throw new UnsteadyDrawsException(least, most);
+      }
+    }
+    return new Answer(chances, errors, reckoning);
   }
 
   private Calibrated run(Elimination plan) {

@@ -219,7 +219,9 @@ final class Sources {
     factor(new int[] {variable}, grid.weights());
     unknowns.put(
         locus.name()
-            + (taxon.equals(FounderPriors.UNKNOWN) ? " in plants of unknown taxa" : " in " + taxon),
+            + (taxon.equals(FounderPriors.UNKNOWN) || taxon.equals(FounderPriors.DOUBTED)
+                ? " in plants of unknown taxa"
+                : " in " + taxon),
         variable);
     return new Frequency(variable, grid.frequencies());
   }
