@@ -44,7 +44,7 @@ public final class CarriesCommand implements BenchCommand {
                 + " parent first, what both carry and what their cross would throw.",
             true,
             Reading.THING);
-    weighing = new WeighingOptions(words);
+    weighing = new WeighingOptions(words).withDraws(words);
     sure =
         words.option(
             "--sure",

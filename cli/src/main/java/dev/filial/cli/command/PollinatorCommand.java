@@ -33,7 +33,7 @@ public final class PollinatorCommand implements BenchCommand {
             "A seedling, whose own pollinator is asked; a cross, a lot or a pot, taken to be of one"
                 + " pollinator; or a plant found without its tag.",
             Reading.THING);
-    weighing = new WeighingOptions(words);
+    weighing = new WeighingOptions(words).withDraws(words);
     seedBySeed =
         words.flag(
             "--seed-by-seed",

@@ -17,8 +17,8 @@ final class WeighingOptions {
   private final Supplier<List<String>> traits;
   private final Supplier<Optional<Fraction>> misread;
   private final Supplier<Optional<String>> strangers;
-  private final Supplier<Optional<Integer>> draws;
-  private final Supplier<Optional<Integer>> dice;
+  private Supplier<Optional<Integer>> draws = Optional::empty;
+  private Supplier<Optional<Integer>> dice = Optional::empty;
 
   WeighingOptions(Words words) {
     traits =
@@ -40,6 +40,10 @@ final class WeighingOptions {
             "What plants nobody knows, and their pollen, are taken to be; otherwise nothing is known"
                 + " of them.",
             RecordReadings.LINE);
+  }
+
+  /** Adds {@code --draws} and {@code --dice}, for odds that can be drawn. */
+  WeighingOptions withDraws(Words words) {
     draws =
         words.option(
             "--draws",
@@ -53,6 +57,7 @@ final class WeighingOptions {
             "NUMBER",
             "Another number draws otherwise; the same gives the same. 1 if not given.",
             Reading.WHOLE_NUMBER);
+    return this;
   }
 
   /** The traits that were named; all that have a model if none was. */

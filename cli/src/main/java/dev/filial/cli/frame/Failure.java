@@ -78,8 +78,8 @@ public record Failure(Status status, String message, String remedy) {
           "More draws may help, but need not: ask for fewer traits at once, or record the genotypes"
               + " of some plants.";
       case TANGLED ->
-          "Ask for one trait at a time, record the genotypes of some plants, or have the odds drawn:"
-              + " --draws 2000.";
+          "Ask for one trait at a time, or record the genotypes of some plants. For filial carries and"
+              + " filial pollinator the odds can also be drawn: --draws 2000.";
     };
   }
 

@@ -85,17 +85,14 @@ public final class PollinatorQuestion {
     boolean wholeFruit = !single && !seedBySeed;
     Set<String> family = new HashSet<>(Set.of(name));
     int seen = 0;
-    for (Evidence finding : evidence.all()) {
-      boolean sib =
-          evidence
-              .behind()
-              .family(finding.plant())
-              .filter(of -> of.code().equals(code.whole()))
-              .isPresent();
-      if (sib || finding.plant().equals(name)) {
-        family.add(finding.plant());
-        seen++;
+    for (int plant = 0; plant < evidence.pedigree().size(); plant++) {
+      String sib = evidence.pedigree().code(plant);
+      if (evidence.behind().family(sib).filter(of -> of.code().equals(code.whole())).isPresent()) {
+        family.add(sib); // looked at, or a parent of some that were
       }
+    }
+    for (Evidence finding : evidence.all()) {
+      seen += family.contains(finding.plant()) ? 1 : 0;
     }
     GeneEvidence.Scenario scenario = evidence.scenarios().get(0);
     PedigreeOdds all = wholeFruit ? scenario.odds().withOnePollinator(family) : scenario.odds();

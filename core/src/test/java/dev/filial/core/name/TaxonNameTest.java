@@ -309,7 +309,8 @@ class TaxonNameTest {
             .withCharRange('a', 'z')
             .ofMinLength(3)
             .ofMaxLength(9)
-            .filter(word -> !words.contains(word));
+            // After "f." a word such as "del" belongs to an author, Hook. f. del Valle.
+            .filter(word -> !words.contains(word) && !NameTerms.isParticle(word));
     Arbitrary<String> genus =
         epithet.map(word -> Character.toUpperCase(word.charAt(0)) + word.substring(1));
     Arbitrary<String> author = Arbitraries.of("", "L.", "(Asch.) Rothm.", "Rose & Britton");
