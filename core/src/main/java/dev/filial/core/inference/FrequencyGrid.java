@@ -35,6 +35,15 @@ final class FrequencyGrid {
   /** More points are never taken for one locus. */
   private static final int MOST_POINTS = 400;
 
+  /** How many points it takes for so many draws, allele by allele. */
+  static double fine(int alleles, int draws) {
+    return Math.pow(Math.max(2, enough(draws)), alleles - 1.0);
+  }
+
+  private static int enough(int draws) {
+    return Math.min(draws / 2 + 1, (int) Math.ceil(4 * Math.sqrt(draws)));
+  }
+
   /**
    * For a locus.
    *
@@ -44,8 +53,7 @@ final class FrequencyGrid {
    */
   static FrequencyGrid of(int alleles, int draws, int most) {
     int steps = alleles - 1;
-    int enough = Math.min(draws / 2 + 1, (int) Math.ceil(4 * Math.sqrt(draws)));
-    int each = Math.max(2, Math.min(enough, most));
+    int each = Math.max(2, Math.min(enough(draws), most));
     while (each > 2 && Math.pow(each, steps) > Math.min(most, MOST_POINTS)) {
       each--;
     }

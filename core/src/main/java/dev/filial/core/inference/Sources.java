@@ -31,6 +31,7 @@ final class Sources {
   private final Map<String, Frequency> frequencies = new HashMap<>();
   private final List<Integer> sizes = new ArrayList<>();
   private final Map<String, Integer> unknowns = new LinkedHashMap<>();
+  private final List<String> flat = new ArrayList<>();
   private double numbers;
 
   private record PlantAt(int plant, int group) {}
@@ -138,7 +139,7 @@ final class Sources {
    * @param bearing the variables that bear on what was asked
    */
   List<String> leanedOn(BitSet bearing) {
-    List<String> words = new ArrayList<>();
+    List<String> words = new ArrayList<>(flat);
     unknowns.forEach(
         (word, variable) -> {
           if (bearing.get(variable)) {
@@ -212,16 +213,21 @@ final class Sources {
     // seedlings narrow a frequency to less than lies between the points of a coarse grid.
     int most = linkedLoci == 1 ? (unnumbered > 0 ? 200 : 32) : linkedLoci == 2 ? 12 : 6;
     FrequencyGrid grid = FrequencyGrid.of(locus.alleles().size(), draws + unnumbered, most);
+    String word =
+        locus.name()
+            + (taxon.equals(FounderPriors.UNKNOWN) || taxon.equals(FounderPriors.DOUBTED)
+                ? " in plants of unknown taxa"
+                : " in " + taxon);
     if (grid.weights().length == 1) {
+      flat.add(word + " (all alleles alike, there being so many)");
       return new Frequency(-1, grid.frequencies());
     }
     int variable = variable(grid.weights().length);
     factor(new int[] {variable}, grid.weights());
+    boolean coarse =
+        grid.weights().length < FrequencyGrid.fine(locus.alleles().size(), draws + unnumbered);
     unknowns.put(
-        locus.name()
-            + (taxon.equals(FounderPriors.UNKNOWN) || taxon.equals(FounderPriors.DOUBTED)
-                ? " in plants of unknown taxa"
-                : " in " + taxon),
+        coarse ? word + " (reckoned at " + grid.weights().length + " frequencies only)" : word,
         variable);
     return new Frequency(variable, grid.frequencies());
   }

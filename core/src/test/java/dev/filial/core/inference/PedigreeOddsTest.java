@@ -552,4 +552,33 @@ class PedigreeOddsTest {
     assertThat(odds.genotype("mother").of("Tt")).isEqualTo(1, ROUNDING);
     assertThat(odds.logLikelihood() - before).isEqualTo(Math.log(0.5), ROUNDING);
   }
+
+  @Test
+  void aGridTooCoarseForWhatWasCountedIsSaidToBe() {
+    Locus b = Locus.of("wax", "W", "w");
+    Genome linked = Genome.of(LinkageGroup.of(A, Fraction.of(1, 10), b));
+    List<PlantRecord> plants = new ArrayList<>();
+    for (int i = 0; i < 30; i++) {
+      plants.add(pure("p" + i));
+    }
+    assertThat(
+            PedigreeOdds.of(Pedigree.of(plants), linked, List.of(TIPS))
+                .withEvidence(List.of(red("p1"), plain("p2")))
+                .genotype("p0")
+                .reckoning()
+                .leanedOn())
+        .contains("tips in Echeveria laui");
+    List<Evidence> many = new ArrayList<>();
+    plants.forEach(plant -> many.add(red(plant.code())));
+    assertThat(
+            PedigreeOdds.of(Pedigree.of(plants), linked, List.of(TIPS))
+                .withEvidence(many)
+                .genotype("p0")
+                .reckoning()
+                .leanedOn())
+        .anySatisfy(
+            gene ->
+                assertThat(gene)
+                    .isEqualTo("tips in Echeveria laui (reckoned at 12 frequencies only)"));
+  }
 }
