@@ -202,7 +202,12 @@ public class InferenceBenchmark {
 
   private static void tell(String what, Reckoning reckoning) {
     System.out.printf(
-        Locale.ROOT, "Odds: %s: %d findings, width %d, %.3g numbers%n", what, reckoning.width(), reckoning.entries());
+        Locale.ROOT,
+        "Odds: %s: %d findings, width %d, %.3g numbers%n",
+        what,
+        reckoning.findings(),
+        reckoning.width(),
+        reckoning.entries());
   }
 
   private static String refused(PedigreeOdds odds) {
