@@ -236,7 +236,7 @@ public class InferenceBenchmark {
   /** One plant of the last generation. */
   @Benchmark
   public GenotypeOdds onePlant(Register of) {
-    return of.odds.genotype(of.plant);
+    return anew(of.odds).genotype(of.plant);
   }
 
   /** Every plant. */
@@ -263,6 +263,6 @@ public class InferenceBenchmark {
   @Warmup(iterations = 0)
   @Measurement(iterations = 1)
   public GenotypeOdds sampled(Sampling of) {
-    return of.odds.genotype("P0");
+    return anew(of.odds).genotype("P0");
   }
 }
