@@ -55,7 +55,7 @@ public class InferenceBenchmark {
   @State(Scope.Benchmark)
   public static class WekasDiallel {
     /** How many parents. */
-    @Param({"10", "11"})
+    @Param({"10", "11", "12"})
     public int parents;
 
     Diallel diallel = new Diallel(2, 1);
