@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
+import org.jgrapht.alg.util.UnionFind;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,7 +24,7 @@ final class Connected {
   private final FounderPriors priors;
   private final Genome genome;
   private final Assumptions assumptions;
-  private final int[] parent;
+  private final UnionFind<Integer> families = new UnionFind<>(Set.of());
   private final Map<String, Integer> shared = new HashMap<>();
   private final Map<String, Boolean> unknown = new HashMap<>();
 
@@ -33,10 +34,6 @@ final class Connected {
     this.priors = priors;
     this.genome = genome;
     this.assumptions = assumptions;
-    this.parent = new int[pedigree.size()];
-    for (int i = 0; i < parent.length; i++) {
-      parent[i] = i;
-    }
   }
 
   /**
@@ -53,13 +50,14 @@ final class Connected {
       BitSet asked) {
     Connected connected = new Connected(pedigree, priors, genome, assumptions);
     for (int plant = plants.nextSetBit(0); plant >= 0; plant = plants.nextSetBit(plant + 1)) {
+      connected.families.addElement(plant);
       connected.tie(plant);
     }
     Set<Integer> roots = new HashSet<>();
-    asked.stream().forEach(plant -> roots.add(connected.root(plant)));
+    asked.stream().forEach(plant -> roots.add(connected.families.find(plant)));
     BitSet with = new BitSet();
     for (int plant = plants.nextSetBit(0); plant >= 0; plant = plants.nextSetBit(plant + 1)) {
-      if (roots.contains(connected.root(plant))) {
+      if (roots.contains(connected.families.find(plant))) {
         with.set(plant);
       }
     }
@@ -77,7 +75,7 @@ final class Connected {
       return;
     }
     for (int source : pedigree.parents(plant)) {
-      join(plant, source);
+      families.union(plant, source);
     }
     named(plant, "drawn ", assumptions.onePollinator().get(code));
     if (assumptions.otherPollen().containsKey(code)) {
@@ -125,21 +123,8 @@ final class Connected {
     if (name != null) {
       Integer other = shared.putIfAbsent(kind + name, plant);
       if (other != null) {
-        join(plant, other);
+        families.union(plant, other);
       }
     }
-  }
-
-  private void join(int one, int other) {
-    parent[root(one)] = root(other);
-  }
-
-  private int root(int plant) {
-    int root = plant;
-    while (parent[root] != root) {
-      parent[root] = parent[parent[root]];
-      root = parent[root];
-    }
-    return root;
   }
 }

@@ -3,7 +3,6 @@ package dev.filial.core.inference;
 import dev.filial.core.heredity.GenomeStates;
 import dev.filial.core.heredity.Locus;
 import dev.filial.core.inference.factor.Calibrated;
-import dev.filial.core.pedigree.Pedigree;
 import java.util.List;
 
 /**
@@ -11,23 +10,20 @@ import java.util.List;
  */
 public final class EveryPlant {
 
-  private final Pedigree pedigree;
+  private final List<String> plants;
   private final GenomeStates states;
-  private final Lineages lineages;
-  private final Network network;
+  private final AskedNetwork network;
   private final Calibrated done;
   private final Reckoning reckoning;
 
   EveryPlant(
-      Pedigree pedigree,
+      List<String> plants,
       GenomeStates states,
-      Lineages lineages,
-      Network network,
+      AskedNetwork network,
       Calibrated done,
       Reckoning reckoning) {
-    this.pedigree = pedigree;
+    this.plants = plants;
     this.states = states;
-    this.lineages = lineages;
     this.network = network;
     this.done = done;
     this.reckoning = reckoning;
@@ -35,7 +31,7 @@ public final class EveryPlant {
 
   /** The plants' codes. */
   public List<String> plants() {
-    return java.util.stream.IntStream.range(0, pedigree.size()).mapToObj(pedigree::code).toList();
+    return plants;
   }
 
   /**
@@ -54,14 +50,15 @@ public final class EveryPlant {
    * @throws IllegalArgumentException if the locus is not among the genes
    */
   public double copies(String plant, Locus locus, String allele, int least) {
-    int number = lineages.number(plant);
+    int number = network.number(plant);
     for (int group = 0; group < states.genome().groups().size(); group++) {
       int place = states.genome().groups().get(group).loci().indexOf(locus);
       if (place >= 0) {
         double[] chances = done.marginal(network.variable(number, group));
         double sum = 0;
         for (int i = 0; i < chances.length; i++) {
-          if (states.copies(group, lineages.form(number), i, place, locus.alleles().indexOf(allele))
+          if (states.copies(
+                  group, network.lineages().form(number), i, place, locus.alleles().indexOf(allele))
               >= least) {
             sum += chances[i];
           }

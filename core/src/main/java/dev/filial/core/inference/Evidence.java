@@ -2,6 +2,7 @@ package dev.filial.core.inference;
 
 import dev.filial.core.heredity.Genotype;
 import dev.filial.core.heredity.Pattern;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -59,7 +60,7 @@ public sealed interface Evidence {
       Objects.requireNonNull(plant, "plant");
       Objects.requireNonNull(trait, "trait");
       Objects.requireNonNull(source, "source");
-      counts = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(counts));
+      counts = Collections.unmodifiableMap(new LinkedHashMap<>(counts));
       counts.forEach(
           (state, number) -> {
             if (number < 0) {

@@ -5,9 +5,12 @@ import dev.filial.core.heredity.GenomeStates;
 import dev.filial.core.heredity.GenomeStates.Form;
 import dev.filial.core.inference.Sources.Source;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -47,7 +50,10 @@ final class FamilyShows {
     }
   }
 
-  /** The kinds of one way at one linkage group. */
+  /**
+   * The kinds of one way at one linkage group: how far the row moves with each variable of the
+   * family, and by row the chance of each kind.
+   */
   private static final class GroupTable {
     private final int[] strides;
     private final double[][] rows;
@@ -105,11 +111,11 @@ final class FamilyShows {
     if (cells > MOST) {
       throw new IllegalArgumentException(
           "the parents of one family can be of "
-              + String.format(java.util.Locale.ROOT, "%.0f", cells)
+              + String.format(Locale.ROOT, "%.0f", cells)
               + " combinations of genotypes, and at most "
-              + String.format(java.util.Locale.ROOT, "%.0f", MOST)
-              + " are gone through for seedlings that were counted or picked; name fewer pollen"
-              + " candidates, or say that one plant pollinated the whole fruit");
+              + String.format(Locale.ROOT, "%.0f", MOST)
+              + " are gone through for seedlings that were counted or picked; name fewer plants"
+              + " whose pollen it may have been");
     }
     List<WayTable> ways = new ArrayList<>();
     for (int w = 0; w < raw.size(); w++) {
@@ -128,7 +134,7 @@ final class FamilyShows {
         int kinds = shows.count(at);
         double[][] rows = new double[one.rows().length][];
         for (int row = 0; row < rows.length; row++) {
-          rows[row] = java.util.Arrays.copyOf(one.rows()[row], kinds);
+          rows[row] = Arrays.copyOf(one.rows()[row], kinds);
         }
         way.groups.add(new GroupTable(strides, rows));
       }
@@ -228,9 +234,10 @@ final class FamilyShows {
   /**
    * The chance of each class at every combination of states, the last variable fastest.
    *
-   * @param kinds how many kinds there are at each group
+   * @param shows by which the kinds are told apart
    */
-  double[][] chances(int[] kinds, Classes classes) {
+  double[][] chances(Appearance shows, Classes classes) {
+    int[] kinds = IntStream.range(0, shows.groups().size()).map(shows::count).toArray();
     double[][] table = new double[cells()][classes.count()];
     int all = 1;
     for (int kind : kinds) {

@@ -1,6 +1,7 @@
 package dev.filial.core.inference;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.EigenDecomposition;
@@ -16,24 +17,27 @@ import org.apache.commons.math3.linear.EigenDecomposition;
  * the second among the rest Beta(½, (k−2)/2), and so on.
  */
 final class FrequencyGrid {
+
+  /** More points are never taken for one locus. */
+  private static final int MOST_POINTS = 400;
+
   private final double[] weights;
   private final double[][] frequencies;
 
-  FrequencyGrid(double[] weights, double[][] frequencies) {
+  private FrequencyGrid(double[] weights, double[][] frequencies) {
     this.weights = weights;
     this.frequencies = frequencies;
   }
 
+  /** The weight of each point; they sum to 1. */
   double[] weights() {
     return weights;
   }
 
+  /** At each point the frequency of each allele; they sum to 1. */
   double[][] frequencies() {
     return frequencies;
   }
-
-  /** More points are never taken for one locus. */
-  private static final int MOST_POINTS = 400;
 
   /** How many points it takes for so many draws, allele by allele. */
   static double fine(int alleles, int draws) {
@@ -60,7 +64,7 @@ final class FrequencyGrid {
     if (Math.pow(each, steps) > MOST_POINTS) {
       // So many alleles that even two points each are past counting: all alike.
       double[] alike = new double[alleles];
-      java.util.Arrays.fill(alike, 1.0 / alleles);
+      Arrays.fill(alike, 1.0 / alleles);
       return new FrequencyGrid(new double[] {1}, new double[][] {alike});
     }
     List<double[]> points = new ArrayList<>(List.of(new double[alleles + 1]));

@@ -132,10 +132,10 @@ final class Lineages {
   }
 
   private int added(List<Way> its) {
-    Form form = null;
+    Form form = formOf(its.get(0));
     for (Way way : its) {
       Form here = formOf(way);
-      if (form != null && !form.equals(here)) {
+      if (!form.equals(here)) {
         throw new IllegalArgumentException(
             "a plant may have "
                 + form.sets()
@@ -144,10 +144,9 @@ final class Lineages {
                 + ", by the way it came about, and odds are not reckoned over both; say which way"
                 + " it was");
       }
-      form = here;
     }
     ways.add(List.copyOf(its));
-    forms.add(form == null ? Form.of(2) : form);
+    forms.add(form);
     return ways.size() - 1;
   }
 
@@ -288,19 +287,19 @@ final class Lineages {
     if (taxa.size() == 1) {
       return founder(taxa.keySet().iterator().next(), founder.ploidy());
     }
-    // Each of its sets is one draw from the mixture: the gametes' taxa are told over both.
     if (founder.ploidy() != 2) {
       throw new IllegalArgumentException(
           "a hybrid of stated shares with "
               + founder.ploidy()
               + " chromosome sets has no odds here; state its generation, or its parents");
     }
+    // Two independent draws from the mixture: each set is of one of the taxa.
     List<Way> its = new ArrayList<>();
     taxa.forEach(
-        (one, share) ->
+        (egg, ofEggs) ->
             taxa.forEach(
-                (other, its2) ->
-                    its.add(new Way.Union(share * its2, drawn(one, 1), drawn(other, 1)))));
+                (grain, ofGrains) ->
+                    its.add(new Way.Union(ofEggs * ofGrains, drawn(egg, 1), drawn(grain, 1)))));
     return added(its);
   }
 

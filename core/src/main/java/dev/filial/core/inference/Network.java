@@ -1,12 +1,9 @@
 package dev.filial.core.inference;
 
-import dev.filial.core.heredity.Appearance;
 import dev.filial.core.heredity.GenomeStates;
 import dev.filial.core.heredity.GenomeStates.Form;
-import dev.filial.core.heredity.TraitModel;
 import dev.filial.core.inference.Sources.Source;
 import dev.filial.core.inference.factor.FactorGraph;
-import dev.filial.core.number.Fraction;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
@@ -14,11 +11,10 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The factor graph of a pedigree: a variable for each genotype at each linkage group, factors for
- * how founders begin, how gametes are handed on and what was seen.
+ * how founders begin and how gametes are handed on. What was seen is entered by {@link Sightings}.
  *
  * <p>A seedling of two known plants with few genotypes is one factor over the three. Any other has
  * variables of its own for its egg and its pollen grain, and one for the way it came about: a
@@ -34,60 +30,22 @@ final class Network {
   private static final int LARGE = 100_000;
 
   private final GenomeStates states;
-  private final List<TraitModel> models;
-  private final List<TraitModel> killing;
-  private final double misread;
   private final Lineages lineages;
   private final FactorGraph.Builder builder = FactorGraph.builder();
   private final Sources sources;
   private final Map<String, Integer> drawings = new HashMap<>();
   private final Map<Integer, Integer> selectors = new HashMap<>();
-  private final List<Shows> appearances = new ArrayList<>();
   private final Map<Plant3, double[]> direct = new HashMap<>();
-  private double logConstant;
-
-  /** Tables by identity: there are few of them, and comparing them would read every row. */
-  private static final class Shows {
-    final List<TraitModel> tables;
-    final Appearance appearance;
-
-    Shows(List<TraitModel> tables, Appearance appearance) {
-      this.tables = tables;
-      this.appearance = appearance;
-    }
-
-    @SuppressWarnings("ReferenceEquality")
-    boolean isOf(List<TraitModel> others) {
-      boolean same = others.size() == tables.size();
-      for (int i = 0; same && i < tables.size(); i++) {
-        same = tables.get(i) == others.get(i);
-      }
-      return same;
-    }
-  }
 
   private record Plant3(Gift.Of egg, Gift.Of grain, int group, boolean one) {}
 
   /**
    * Starts a network.
    *
-   * @param models the traits' tables
-   * @param killing those of them, and others, by which seedlings die
-   * @param misread how often a state is written down that was not the one shown
    * @param unnumbered how many alleles are drawn from taxa by seedlings that are no plants here
    */
-  Network(
-      GenomeStates states,
-      List<TraitModel> models,
-      List<TraitModel> killing,
-      FounderPriors priors,
-      double misread,
-      Lineages lineages,
-      int unnumbered) {
+  Network(GenomeStates states, FounderPriors priors, Lineages lineages, int unnumbered) {
     this.states = states;
-    this.models = models;
-    this.killing = killing;
-    this.misread = misread;
     this.lineages = lineages;
     this.sources = new Sources(states, priors, builder, lineages.draws(), unnumbered);
   }
@@ -153,20 +111,9 @@ final class Network {
     return builder.build();
   }
 
-  double logConstant() {
-    return logConstant;
-  }
-
-  List<String> leanedOn(BitSet bearing) {
-    return sources.leanedOn(bearing);
-  }
-
-  int variable(int plant, int group) {
-    return sources.plant(plant, group);
-  }
-
-  int size(int variable) {
-    return sources.size(variable);
+  /** Its variables and tables. */
+  Sources sources() {
+    return sources;
   }
 
   /** The variable of the way in which a plant came about, in the order of its ways. */
@@ -400,13 +347,13 @@ final class Network {
     sources.factor(selector < 0 ? scope : before(selector, scope), table);
   }
 
-  private static int[] with(int[] variables, int last) {
+  static int[] with(int[] variables, int last) {
     int[] more = Arrays.copyOf(variables, variables.length + 1);
     more[variables.length] = last;
     return more;
   }
 
-  private static int[] before(int first, int[] variables) {
+  static int[] before(int first, int[] variables) {
     int[] more = new int[variables.length + 1];
     more[0] = first;
     System.arraycopy(variables, 0, more, 1, variables.length);
@@ -420,315 +367,5 @@ final class Network {
       System.arraycopy(rows[row], 0, flat, row * width, width);
     }
     return flat;
-  }
-
-  // What was seen.
-
-  TraitModel model(String trait) {
-    return models.stream()
-        .filter(model -> model.trait().equals(trait))
-        .findFirst()
-        .orElseThrow(
-            () ->
-                new IllegalArgumentException(
-                    trait
-                        + " has no table of genotypes here, so what was seen of it says nothing of"
-                        + " genes; declare how it is inherited, or leave it out"));
-  }
-
-  private Appearance shows(List<TraitModel> tables) {
-    for (Shows known : appearances) {
-      if (known.isOf(tables)) {
-        return known.appearance;
-      }
-    }
-    Shows made = new Shows(List.copyOf(tables), Appearance.of(states, tables));
-    appearances.add(made);
-    return made.appearance;
-  }
-
-  /** What plants of one genotype showed of one trait, all of it one drawing. */
-  void shown(int plant, String trait, List<String> seen) {
-    TraitModel model = model(trait);
-    seen.forEach(model::requireState);
-    Appearance shows = shows(List.of(model));
-    factorOf(
-        plant,
-        shows,
-        kinds -> {
-          double chance = 0;
-          for (Map.Entry<String, Fraction> state : shows.outcome(0, kinds).shows().entrySet()) {
-            double one = state.getValue().toDouble();
-            for (String read : seen) {
-              one *= read(model, state.getKey(), read);
-            }
-            chance += one;
-          }
-          return chance;
-        });
-  }
-
-  /** A variable for what a plant shows; later sightings of it are of this one drawing. */
-  int appearance(int plant, String trait, List<String> seen) {
-    TraitModel model = model(trait);
-    Appearance shows = shows(List.of(model));
-    List<String> order = model.states();
-    int shown = sources.variable(order.size());
-    int[] variables = variables(plant, shows);
-    int[] sizes = Arrays.stream(variables).map(sources::size).toArray();
-    int cells = Arrays.stream(sizes).reduce(1, Math::multiplyExact);
-    double[] table = new double[cells * order.size()];
-    eachKinds(
-        plant,
-        shows,
-        sizes,
-        (cell, kinds) ->
-            shows
-                .outcome(0, kinds)
-                .shows()
-                .forEach(
-                    (state, chance) ->
-                        table[cell * order.size() + order.indexOf(state)] = chance.toDouble()));
-    sources.factor(with(variables, shown), table);
-    double[] reading = new double[order.size()];
-    for (int i = 0; i < reading.length; i++) {
-      reading[i] = 1;
-      for (String read : seen) {
-        reading[i] *= read(model, order.get(i), read);
-      }
-    }
-    sources.factor(new int[] {shown}, reading);
-    return shown;
-  }
-
-  private double read(TraitModel model, String shown, String read) {
-    return shown.equals(read) ? 1 - misread : misread / (model.states().size() - 1);
-  }
-
-  private interface OfKinds {
-    double chance(int[] kinds);
-  }
-
-  private interface Cell {
-    void at(int cell, int[] kinds);
-  }
-
-  private int[] variables(int plant, Appearance shows) {
-    return shows.groups().stream().mapToInt(group -> sources.plant(plant, group)).toArray();
-  }
-
-  private void factorOf(int plant, Appearance shows, OfKinds chance) {
-    int[] variables = variables(plant, shows);
-    int[] sizes = Arrays.stream(variables).map(sources::size).toArray();
-    double cells = 1;
-    for (int size : sizes) {
-      cells *= size;
-    }
-    if (cells > 2e6) {
-      throw new IllegalArgumentException(
-          "a plant can be of too many genotypes at the genes of one table to go through; ask for"
-              + " fewer traits or genes at once");
-    }
-    double[] table = new double[(int) cells];
-    eachKinds(plant, shows, sizes, (cell, kinds) -> table[cell] = chance.chance(kinds));
-    sources.factor(variables, table);
-  }
-
-  private void eachKinds(int plant, Appearance shows, int[] sizes, Cell cell) {
-    int[][] kindOf = new int[sizes.length][];
-    int cells = 1;
-    for (int at = 0; at < sizes.length; at++) {
-      kindOf[at] = shows.kinds(at, lineages.form(plant));
-      cells *= sizes[at];
-    }
-    int[] kinds = new int[sizes.length];
-    for (int c = 0; c < cells; c++) {
-      int rest = c;
-      for (int at = sizes.length - 1; at >= 0; at--) {
-        kinds[at] = kindOf[at][rest % sizes[at]];
-        rest /= sizes[at];
-      }
-      cell.at(c, kinds);
-    }
-  }
-
-  /** What a plant carries is known. */
-  void carried(int plant, Evidence.Carried carried) {
-    Form form = lineages.form(plant);
-    for (int group = 0; group < states.genome().groups().size(); group++) {
-      double[] table = new double[states.count(group, form)];
-      for (int i = 0; i < table.length; i++) {
-        boolean whole =
-            carried.whole().isEmpty() || states.isLike(group, form, i, carried.whole().get());
-        table[i] = whole && states.fits(group, form, i, carried.patterns()) ? 1 : 0;
-      }
-      sources.factor(new int[] {sources.plant(plant, group)}, table);
-    }
-  }
-
-  /**
-   * Plants are only ever seen if they lived, and one that was picked for what it shows says nothing
-   * of its parents by that: the chance of its having come to notice is divided out.
-   *
-   * @param picked by plant, what it was picked for
-   */
-  void noticed(BitSet plants, Map<Integer, Evidence.Shown> picked) {
-    for (int plant = plants.nextSetBit(0); plant >= 0; plant = plants.nextSetBit(plant + 1)) {
-      Evidence.Shown because = picked.get(plant);
-      List<Way> ways = lineages.ways(plant);
-      if (ways.stream().allMatch(way -> way instanceof Way.Again || way instanceof Way.Doubled)) {
-        continue;
-      }
-      if (!killing.isEmpty()) {
-        Appearance lives = shows(killing);
-        factorOf(plant, lives, lives::lives);
-      }
-      if (because != null || !killing.isEmpty()) {
-        divideOut(plant, ways, because);
-      }
-    }
-  }
-
-  private void divideOut(int plant, List<Way> ways, Evidence.@Nullable Shown because) {
-    List<TraitModel> tables = new ArrayList<>();
-    if (because != null) {
-      tables.add(model(because.trait()));
-    }
-    killing.stream().filter(table -> !tables.contains(table)).forEach(tables::add);
-    Appearance shows = shows(tables);
-    FamilyShows.Classes noticed =
-        new FamilyShows.Classes() {
-          @Override
-          public int count() {
-            return 1;
-          }
-
-          @Override
-          public double chance(int which, int[] kinds) {
-            double lives = killing.isEmpty() ? 1 : shows.lives(kinds);
-            return because == null || lives == 0
-                ? lives
-                : lives * reading(shows, kinds, because.trait(), because.state());
-          }
-        };
-    family(plant, ways, shows, noticed, chances -> chances[0] > 0 ? 1 / chances[0] : 0, false);
-  }
-
-  private double reading(Appearance shows, int[] kinds, String trait, String read) {
-    TraitModel model = model(trait);
-    double chance = 0;
-    for (Map.Entry<String, Fraction> state : shows.outcome(0, kinds).shows().entrySet()) {
-      chance += state.getValue().toDouble() * read(model, state.getKey(), read);
-    }
-    return chance;
-  }
-
-  /** So many seedlings of the family of a plant showed each state. */
-  void counted(int plant, List<Way> ways, Evidence.Counted counted) {
-    TraitModel model = model(counted.trait());
-    counted.counts().keySet().forEach(model::requireState);
-    List<String> named =
-        counted.counts().entrySet().stream()
-            .filter(count -> count.getValue() > 0)
-            .map(Map.Entry::getKey)
-            .toList();
-    if (named.isEmpty()) {
-      return;
-    }
-    List<TraitModel> tables = new ArrayList<>(List.of(model));
-    killing.stream().filter(table -> !tables.contains(table)).forEach(tables::add);
-    Appearance shows = shows(tables);
-    FamilyShows.Classes classes =
-        new FamilyShows.Classes() {
-          @Override
-          public int count() {
-            return named.size() + 1;
-          }
-
-          @Override
-          public double chance(int which, int[] kinds) {
-            double lives = killing.isEmpty() ? 1 : shows.lives(kinds);
-            return which == named.size() || lives == 0
-                ? lives
-                : lives * reading(shows, kinds, model.trait(), named.get(which));
-          }
-        };
-    long[] numbers =
-        named.stream().mapToLong(state -> counted.counts().getOrDefault(state, 0L)).toArray();
-    family(
-        plant,
-        ways,
-        shows,
-        classes,
-        chances -> {
-          double log = 0;
-          for (int i = 0; i < numbers.length; i++) {
-            if (chances[i] <= 0) {
-              return Double.NEGATIVE_INFINITY;
-            }
-            log += numbers[i] * Math.log(chances[i] / chances[numbers.length]);
-          }
-          return log;
-        },
-        true);
-  }
-
-  /**
-   * A factor over everything a family depends on.
-   *
-   * @param logs whether the weights are logarithms
-   */
-  private void family(
-      int plant,
-      List<Way> ways,
-      Appearance shows,
-      FamilyShows.Classes classes,
-      FamilyShows.Weight weight,
-      boolean logs) {
-    boolean shared = lineages.drawing(plant).isPresent() && ways.size() > 1;
-    List<FamilyShows> each = new ArrayList<>();
-    if (shared) {
-      // One pollinator for all of them: each way speaks where it is the true one.
-      for (Way way : ways) {
-        each.add(FamilyShows.of(states, sources, lineages, shows, List.of(way)));
-      }
-    } else {
-      each.add(FamilyShows.of(states, sources, lineages, shows, ways));
-    }
-    int[] kinds = new int[shows.groups().size()];
-    for (int at = 0; at < kinds.length; at++) {
-      kinds[at] = shows.count(at);
-    }
-    List<double[]> tables = new ArrayList<>();
-    double most = Double.NEGATIVE_INFINITY;
-    for (FamilyShows family : each) {
-      double[][] chances = family.chances(kinds, classes);
-      double[] table = new double[chances.length];
-      for (int i = 0; i < table.length; i++) {
-        table[i] = weight.of(chances[i]);
-        most = Math.max(most, table[i]);
-      }
-      tables.add(table);
-    }
-    if (logs && most > Double.NEGATIVE_INFINITY) {
-      // One scale for all ways of a family, or they could not be compared.
-      logConstant += most;
-    }
-    for (int w = 0; w < tables.size(); w++) {
-      double[] table = tables.get(w);
-      for (int i = 0; logs && i < table.length; i++) {
-        table[i] = most > Double.NEGATIVE_INFINITY ? Math.exp(table[i] - most) : 0;
-      }
-      int[] variables = each.get(w).variables();
-      if (!shared) {
-        sources.factor(variables, table);
-      } else {
-        int selector = selector(plant);
-        double[] switched = new double[sources.size(selector) * table.length];
-        Arrays.fill(switched, 1);
-        System.arraycopy(table, 0, switched, w * table.length, table.length);
-        sources.factor(before(selector, variables), switched);
-      }
-    }
   }
 }

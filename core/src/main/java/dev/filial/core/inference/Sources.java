@@ -36,7 +36,10 @@ final class Sources {
 
   private record PlantAt(int plant, int group) {}
 
-  /** The frequency of the alleles of a locus in a taxon. */
+  /**
+   * The frequency of the alleles of a locus in a taxon: at each point of a grid that of each, and
+   * the variable of the points, which is below 0 if it is known.
+   */
   private static final class Frequency {
     private final int variable;
     private final double[][] points;
@@ -55,7 +58,10 @@ final class Sources {
     }
   }
 
-  /** What gametes come from somewhere. */
+  /**
+   * What gametes come from somewhere: the variables that it depends on, and by their states, the
+   * last fastest, the chance of each gamete.
+   */
   static final class Source {
     private final int[] variables;
     private final double[][] rows;

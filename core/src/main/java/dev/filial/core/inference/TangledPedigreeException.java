@@ -1,6 +1,7 @@
 package dev.filial.core.inference;
 
 import dev.filial.core.inference.factor.TooTangledException;
+import java.util.Locale;
 
 /** A pedigree whose odds would cost more than the stated bound to work out exactly. */
 public final class TangledPedigreeException extends RuntimeException {
@@ -13,7 +14,7 @@ public final class TangledPedigreeException extends RuntimeException {
     super(
         "the plants that bear on this are crossed among each other so closely that the exact odds"
             + " take tables of "
-            + String.format(java.util.Locale.ROOT, "%.3g", cause.entries())
+            + String.format(Locale.ROOT, "%.3g", cause.entries())
             + " numbers, "
             + (cause.width() + 1)
             + " unknowns together; at most "
