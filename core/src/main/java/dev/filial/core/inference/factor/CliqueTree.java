@@ -1,9 +1,6 @@
 package dev.filial.core.inference.factor;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
-import java.util.List;
 import java.util.SplittableRandom;
 
 /**
@@ -172,7 +169,7 @@ final class CliqueTree {
     for (int c = 0; c < count; c++) {
       at[top[c]] = c;
     }
-    Gathering gathering = new Gathering(count, vars, sep, table, up);
+    Gathering gathering = new Gathering(states, this.scopes, count, vars, sep, table, up);
     for (int f = 0; f < scopes.length; f++) {
       gathering.factor(f, cliqueOf[this.scopes[f][scopes[f].length - 1]]);
     }
@@ -202,183 +199,6 @@ final class CliqueTree {
     entries = sum;
     largestTable = most;
     width = variables - 1;
-  }
-
-  /**
-   * Ties each clique to its children and tables. Where several tables and messages meet in a large
-   * clique over the same few of its variables, they are first multiplied in a clique of those few,
-   * between them and the large one, so that the large one is gone through once for all of them.
-   */
-  private final class Gathering {
-
-    /** Below this a clique is gone through too fast for anything to be saved. */
-    private static final int LARGE = 200;
-
-    /** A group is this many times smaller than the clique it is in. */
-    private static final int SMALLER = 24;
-
-    private static final int MOST_GROUPS = 400;
-
-    int count;
-    int[][] vars;
-    int[] sep;
-    int[] table;
-    int[] up;
-    int[] firstChild;
-    int[] nextChild;
-    int[] firstFactor;
-    final int[] nextFactor = new int[scopes.length];
-    int[] upwards;
-    int placed;
-
-    Gathering(int count, int[][] vars, int[] sep, int[] table, int[] up) {
-      this.count = count;
-      this.vars = vars;
-      this.sep = sep;
-      this.table = table;
-      this.up = up;
-      firstChild = new int[vars.length];
-      nextChild = new int[vars.length];
-      firstFactor = new int[vars.length];
-      upwards = new int[count];
-      Arrays.fill(firstChild, -1);
-      Arrays.fill(firstFactor, -1);
-      for (int c = 0; c < count; c++) {
-        if (up[c] >= 0) {
-          child(c, up[c]);
-        }
-      }
-    }
-
-    void factor(int f, int clique) {
-      nextFactor[f] = firstFactor[clique];
-      firstFactor[clique] = f;
-    }
-
-    private void child(int c, int clique) {
-      up[c] = clique;
-      nextChild[c] = firstChild[clique];
-      firstChild[clique] = c;
-    }
-
-    /** Groups what meets in a clique, and places it after everything below it. */
-    void clique(int c) {
-      if (table[c] >= LARGE) {
-        group(c);
-      }
-      place(c);
-    }
-
-    private void place(int c) {
-      if (placed == upwards.length) {
-        upwards = Arrays.copyOf(upwards, placed + placed / 2 + 4);
-      }
-      upwards[placed++] = c;
-    }
-
-    private void group(int c) {
-      List<Part> parts = new ArrayList<>();
-      for (int f = firstFactor[c]; f >= 0; f = nextFactor[f]) {
-        parts.add(new Part(f, true, scopes[f], sizeOf(scopes[f])));
-      }
-      for (int d = firstChild[c]; d >= 0; d = nextChild[d]) {
-        int[] part = Arrays.copyOf(vars[d], sep[d]);
-        parts.add(new Part(d, false, part, sizeOf(part)));
-      }
-      if (parts.size() < 3) {
-        return;
-      }
-      parts.sort(Comparator.comparingInt((Part part) -> -part.size));
-      List<List<Part>> groups = new ArrayList<>();
-      firstFactor[c] = -1;
-      firstChild[c] = -1;
-      for (Part part : parts) {
-        List<Part> into = null;
-        for (int g = groups.size() - 1; g >= 0 && into == null; g--) {
-          Part first = groups.get(g).get(0);
-          if ((long) first.size * SMALLER <= table[c] && isWithin(part.scope, first.scope)) {
-            into = groups.get(g);
-          }
-        }
-        if (into != null) {
-          into.add(part);
-        } else if (groups.size() < MOST_GROUPS) {
-          groups.add(new ArrayList<>(List.of(part)));
-        } else {
-          put(part, c);
-        }
-      }
-      for (List<Part> group : groups) {
-        int target = group.size() > 1 ? between(group.get(0), c) : c;
-        for (Part part : group) {
-          put(part, target);
-        }
-      }
-    }
-
-    private void put(Part part, int clique) {
-      if (part.isFactor) {
-        factor(part.number, clique);
-      } else {
-        child(part.number, clique);
-      }
-    }
-
-    private int between(Part like, int clique) {
-      if (count == up.length) {
-        int more = count + count / 4 + 8;
-        vars = Arrays.copyOf(vars, more);
-        sep = Arrays.copyOf(sep, more);
-        table = Arrays.copyOf(table, more);
-        up = Arrays.copyOf(up, more);
-        firstChild = Arrays.copyOf(firstChild, more);
-        nextChild = Arrays.copyOf(nextChild, more);
-        firstFactor = Arrays.copyOf(firstFactor, more);
-      }
-      int made = count++;
-      vars[made] = like.scope;
-      sep[made] = like.scope.length;
-      table[made] = like.size;
-      firstChild[made] = -1;
-      firstFactor[made] = -1;
-      child(made, clique);
-      place(made);
-      return made;
-    }
-
-    private int sizeOf(int[] scope) {
-      int entriesOf = 1;
-      for (int v : scope) {
-        entriesOf *= states[v];
-      }
-      return entriesOf;
-    }
-
-    /** Whether one is a subsequence of the other. */
-    private boolean isWithin(int[] part, int[] whole) {
-      int at = 0;
-      for (int d = 0; d < whole.length && at < part.length; d++) {
-        if (whole[d] == part[at]) {
-          at++;
-        }
-      }
-      return at == part.length;
-    }
-  }
-
-  /** A table or a message that meets others in a clique. */
-  private static final class Part {
-    final int number;
-    final boolean isFactor;
-    final int[] scope;
-    final int size;
-
-    Part(int number, boolean isFactor, int[] scope, int size) {
-      this.number = number;
-      this.isFactor = isFactor;
-      this.scope = scope;
-      this.size = size;
-    }
   }
 
   private int separatorSize(int clique) {
@@ -452,7 +272,7 @@ final class CliqueTree {
       int[] whole = cliques[c];
       double low = 0;
       for (int f = firstFactor[c]; f >= 0; f = nextFactor[f]) {
-        low += Math.log(leastAboveZero(factors[f]));
+        low += Math.log(Rows.leastAboveZero(factors[f]));
       }
       for (int d = firstChild[c]; d >= 0; d = nextChild[d]) {
         low += lows[d];
@@ -464,7 +284,7 @@ final class CliqueTree {
       }
       for (int f = firstFactor[c]; f >= 0; f = nextFactor[f]) {
         if (logs) {
-          kernels.add(table, whole, logarithms(factors[f]), scopes[f], states);
+          kernels.add(table, whole, Rows.logarithms(factors[f]), scopes[f], states);
         } else {
           kernels.multiply(table, whole, factors[f], scopes[f], states);
         }
@@ -472,14 +292,14 @@ final class CliqueTree {
       for (int d = firstChild[c]; d >= 0; d = nextChild[d]) {
         int[] part = Arrays.copyOf(cliques[d], separator[d]);
         if (logs) {
-          double[] message = messageLogs[d] ? messages[d] : logarithms(messages[d]);
+          double[] message = messageLogs[d] ? messages[d] : Rows.logarithms(messages[d]);
           kernels.add(table, whole, message, part, states);
         } else {
           kernels.multiply(table, whole, messages[d], part, states);
         }
         messages[d] = new double[0];
       }
-      double[] message = rowSums(table, separatorSize(c), logs);
+      double[] message = Rows.sums(table, separatorSize(c), logs);
       double most = Double.NEGATIVE_INFINITY;
       for (double value : message) {
         most = Math.max(most, value);
@@ -490,7 +310,7 @@ final class CliqueTree {
         return collected;
       }
       if (logs) {
-        lows[c] = lessen(message, most);
+        lows[c] = Rows.lessen(message, most);
         messageLogs[c] = lows[c] < NARROW;
         if (!messageLogs[c]) {
           for (int i = 0; i < message.length; i++) {
@@ -501,7 +321,7 @@ final class CliqueTree {
         for (int i = 0; i < message.length; i++) {
           message[i] /= most;
         }
-        lows[c] = Math.log(leastAboveZero(message));
+        lows[c] = Math.log(Rows.leastAboveZero(message));
       }
       messages[c] = message;
       if (keep || c == lastClique) {
@@ -511,90 +331,6 @@ final class CliqueTree {
     }
     collected.logWeight = logWeight;
     return collected;
-  }
-
-  private static double leastAboveZero(double[] values) {
-    double least = 1;
-    for (double value : values) {
-      if (value > 0 && value < least) {
-        least = value;
-      }
-    }
-    return least;
-  }
-
-  private static double[] logarithms(double[] values) {
-    double[] logarithms = new double[values.length];
-    for (int i = 0; i < values.length; i++) {
-      logarithms[i] = Math.log(values[i]);
-    }
-    return logarithms;
-  }
-
-  /** Takes the largest logarithm from all; the smallest that is not of zero. */
-  private static double lessen(double[] logarithms, double most) {
-    double least = 0;
-    for (int i = 0; i < logarithms.length; i++) {
-      logarithms[i] -= most;
-      if (logarithms[i] > Double.NEGATIVE_INFINITY) {
-        least = Math.min(least, logarithms[i]);
-      }
-    }
-    return least;
-  }
-
-  private static double[] rowSums(double[] table, int rows, boolean logs) {
-    double[] sums = new double[rows];
-    int row = table.length / rows;
-    for (int r = 0, i = 0; r < rows; r++) {
-      int end = i + row;
-      if (logs) {
-        double most = greatest(table, i, end);
-        double sum = 0;
-        if (most > Double.NEGATIVE_INFINITY) {
-          for (; i < end; i++) {
-            sum += Math.exp(table[i] - most);
-          }
-        }
-        i = end;
-        sums[r] = most + Math.log(sum);
-      } else {
-        double sum = 0;
-        for (; i < end; i++) {
-          sum += table[i];
-        }
-        sums[r] = sum;
-      }
-    }
-    return sums;
-  }
-
-  private static double greatest(double[] table, int from, int end) {
-    double most = Double.NEGATIVE_INFINITY;
-    for (int i = from; i < end; i++) {
-      most = Math.max(most, table[i]);
-    }
-    return most;
-  }
-
-  /** Turns a row into a distribution times {@code by}; a row of zeros stays one. */
-  private static void condition(double[] table, int from, int end, boolean logs, double by) {
-    if (logs) {
-      double most = greatest(table, from, end);
-      for (int i = from; i < end; i++) {
-        table[i] = most == Double.NEGATIVE_INFINITY ? 0 : Math.exp(table[i] - most);
-      }
-    }
-    double sum = 0;
-    for (int i = from; i < end; i++) {
-      sum += table[i];
-    }
-    if (sum > 0) {
-      double scale = by / sum;
-      for (int i = from; i < end; i++) {
-        table[i] *= scale;
-      }
-    }
   }
 
   /**
@@ -620,26 +356,16 @@ final class CliqueTree {
         kernels.sumInto(given, part, collected.tables[p], cliques[p], states);
       }
       for (int r = 0; r < rows; r++) {
-        condition(table, r * row, (r + 1) * row, collected.logarithms[c], given[r]);
+        Rows.condition(table, r * row, (r + 1) * row, collected.logarithms[c], given[r]);
       }
       for (int d = separator[c]; d < whole.length; d++) {
         double[] marginal = new double[states[whole[d]]];
         Kernels.sumAround(marginal, 0, d, table, whole, states);
-        normalise(marginal);
+        Rows.normalise(marginal);
         marginals[whole[d]] = marginal;
       }
     }
     return marginals;
-  }
-
-  private static void normalise(double[] weights) {
-    double sum = 0;
-    for (double weight : weights) {
-      sum += weight;
-    }
-    for (int i = 0; i < weights.length; i++) {
-      weights[i] /= sum;
-    }
   }
 
   /** The variables of the clique that was to be last, in the order of its dimensions. */
@@ -653,7 +379,7 @@ final class CliqueTree {
       return new double[] {1};
     }
     double[] table = collected.tables[lastClique];
-    condition(table, 0, table.length, collected.logarithms[lastClique], 1);
+    Rows.condition(table, 0, table.length, collected.logarithms[lastClique], 1);
     collected.logarithms[lastClique] = false;
     return table;
   }
@@ -679,34 +405,11 @@ final class CliqueTree {
         rows *= states[whole[d]];
       }
       int row = table.length / rows;
-      int pick = drawRow(table, r * row, row, collected.logarithms[c], random);
+      int pick = Rows.draw(table, r * row, row, collected.logarithms[c], random);
       for (int d = whole.length - 1; d >= separator[c]; d--) {
         drawn[whole[d]] = pick % states[whole[d]];
         pick /= states[whole[d]];
       }
     }
-  }
-
-  private static int drawRow(
-      double[] table, int from, int row, boolean logs, SplittableRandom random) {
-    double most = logs ? greatest(table, from, from + row) : 0;
-    double sum = 0;
-    for (int i = from; i < from + row; i++) {
-      sum += logs ? Math.exp(table[i] - most) : table[i];
-    }
-    double mark = random.nextDouble() * sum;
-    int chosen = -1;
-    for (int i = 0; i < row; i++) {
-      double weight = logs ? Math.exp(table[from + i] - most) : table[from + i];
-      // Rounding may leave the mark past the last; then it is the last that is possible.
-      if (weight > 0) {
-        chosen = i;
-        mark -= weight;
-        if (mark < 0) {
-          break;
-        }
-      }
-    }
-    return chosen;
   }
 }
