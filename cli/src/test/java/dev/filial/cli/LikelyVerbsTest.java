@@ -3,12 +3,16 @@ package dev.filial.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.filial.cli.CommandLineRun.Outcome;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 /** What plants carry, who pollinated, what an unlabelled plant is, and which record is wrong. */
 class LikelyVerbsTest {
@@ -48,14 +52,156 @@ class LikelyVerbsTest {
         .startsWith("24-001W-1 most likely carries Tt: 66.7 %");
   }
 
+  /** A register of one cross, Tt × a plant of a taxon in which half of the alleles are T. */
+  private void oneCross() {
+    start();
+    typed("profile", "Echeveria laui", "tips=T:1/2,t:1/2");
+    typed("plant", "Echeveria agavoides", "--date", "2018-01-01");
+    typed("genotype", "18-001", "Tt");
+    typed("plant", "Echeveria laui", "--date", "2018-01-01");
+    typed("cross", "18-001", "18-002", "--date", "2019-01-01");
+    typed("harvest", "19-001", "10", "--date", "2019-06-01");
+    typed("sow", "19-001", "10", "--pots", "1", "--date", "2019-06-02");
+    typed("count", "19-001 P1", "--up", "4", "--date", "2019-07-01");
+  }
+
+  private void start() {
+    typed("start", "KB", "--grower", "Klara");
+    typed("trait", "tips", "--states", "red,plain");
+    typed("gene", "tips", "T", "t");
+    typed("model", "tips", "T_=red", "*=plain");
+  }
+
+  private String typed(String... words) {
+    Outcome outcome = inOwn(words);
+    assertThat(outcome.status()).as("%s: %s", List.of(words), outcome.err()).isZero();
+    return outcome.out();
+  }
+
+  private Outcome inOwn(String... words) {
+    List<String> all = new ArrayList<>(List.of(words));
+    all.addAll(List.of("--register", "own.register"));
+    return demo.type(all.toArray(String[]::new));
+  }
+
+  private JsonNode asked(String... words) {
+    List<String> all = new ArrayList<>(List.of(words));
+    all.add("--json");
+    return JsonMapper.shared().readTree(typed(all.toArray(String[]::new)));
+  }
+
+  private double chanceOf(String genes, String plant) {
+    JsonNode told = asked("carries", plant, "--trait", "tips").get("genes").get(0);
+    for (JsonNode one : told.get("ways").get(0).get("genotypes")) {
+      if (one.get("genes").stringValue().equals(genes)) {
+        return one.get("chance").doubleValue();
+      }
+    }
+    return 0;
+  }
+
+  /**
+   * Four seedlings, two of them plain: Tt with ½ (1/4)²(3/4)² against tt with ¼ (1/2)⁴, whichever
+   * day they were tallied and whether or not two of them have numbers and were seen.
+   */
   @Test
   void aSeedlingSeenByItselfIsTakenOutOfItsTally() {
-    // 24-001-1 to -3 came out of the pot of 15 red and 5 plain: two red and one plain are theirs.
-    JsonNode why = demo.json("carries", "22-009-1", "--trait", "tips");
-    int findings = why.get("genes").get(0).get("ways").get(0).get("findings").intValue();
-    assertThat(findings).isPositive();
-    String before = demo.told("carries", "24-001-2", "--trait", "tips");
-    assertThat(before).startsWith("24-001W-2 certainly carries tt");
+    oneCross();
+    typed("number", "19-001 P1", "2", "--date", "2020-01-01");
+    typed("observe", "19-001-1", "tips", "plain", "--date", "2020-02-01");
+    typed("observe", "19-001-2", "tips", "plain", "--date", "2020-02-01");
+    typed("tally", "19-001 P1", "tips", "plain=2", "red=2", "--date", "2020-03-01");
+
+    double het = 0.5 * 9 / 256;
+    double plain = 0.25 / 16;
+    assertThat(chanceOf("tt", "18-002")).isEqualTo(plain / (plain + het), within(1e-12));
+  }
+
+  @Test
+  void pickedSeedlingsTellNothingOfTheirParentsUnlessTheirPotWasTallied() {
+    oneCross();
+    typed("number", "19-001 P1", "2", "--picked-for", "tips", "--date", "2020-01-01");
+    typed("observe", "19-001-1", "tips", "plain", "--date", "2020-02-01");
+    typed("observe", "19-001-2", "tips", "plain", "--date", "2020-02-01");
+    // A TT parent is ruled out; between Tt and tt, ½ and ¼, nothing is told.
+    assertThat(chanceOf("tt", "18-002")).isEqualTo(1.0 / 3, within(1e-12));
+
+    typed("tally", "19-001 P1", "tips", "plain=2", "red=2", "--date", "2019-12-01");
+    double het = 0.5 * 9 / 256;
+    double plain = 0.25 / 16;
+    assertThat(chanceOf("tt", "18-002")).isEqualTo(plain / (plain + het), within(1e-12));
+  }
+
+  @Test
+  void aContradictionInPlantsThatHaveNothingToDoWithItRefusesNothing() {
+    oneCross();
+    typed("profile", "Echeveria lilacina", "tips=t");
+    typed("plant", "Echeveria lilacina", "--date", "2018-01-01");
+    typed("observe", "18-003", "tips", "red", "--date", "2020-01-01");
+    assertThat(inOwn("carries", "18-003", "--trait", "tips").status()).isEqualTo(REFUSED);
+    assertThat(chanceOf("Tt", "18-002")).isEqualTo(0.5, within(1e-12));
+    // That strangers are said to be of the same kind does not make one entry the wrong one.
+    for (String[] strangers : new String[][] {{}, {"--strangers", "Echeveria lilacina"}}) {
+      List<String> words = new ArrayList<>(List.of("mistakes", "--trait", "tips"));
+      words.addAll(List.of(strangers));
+      JsonNode found = asked(words.toArray(String[]::new)).get(0).get("contradictions").get(0);
+      assertThat(found.get("entries")).hasSize(3);
+      assertThat(found.get("mends")).hasSize(3);
+    }
+  }
+
+  /** Selfed, a tetraploid F1 of TTTT and tttt is plain once in 36, a diploid one once in four. */
+  @Test
+  void whatATetraploidIsIsJudgedAsOne() {
+    start();
+    typed("profile", "Echeveria laui", "tips=t");
+    typed("profile", "Echeveria agavoides", "tips=T");
+    typed("plant", "Echeveria", "--ploidy", "4", "--date", "2018-01-01");
+    typed("observe", "18-001", "tips", "red", "--date", "2018-02-01");
+    typed("cross", "18-001", "--selfed", "--date", "2019-01-01");
+    typed("number", "19-001", "1", "--date", "2020-01-01");
+    typed("observe", "19-001-1", "tips", "plain", "--date", "2020-02-01");
+    typed("offset", "18-001", "--date", "2020-01-01");
+
+    JsonNode made =
+        asked("makeup", "18-001", "Echeveria laui", "Echeveria agavoides").get("makeups");
+    double f1 = 0;
+    double sum = 0;
+    for (JsonNode one : made) {
+      sum += one.get("after").doubleValue();
+      if (one.get("makeup").stringValue().startsWith("F1")) {
+        f1 = one.get("after").doubleValue();
+      }
+      if (one.get("makeup").stringValue().equals("Echeveria agavoides")) {
+        assertThat(one.get("after").doubleValue()).isZero();
+      }
+    }
+    assertThat(sum).isEqualTo(1, within(1e-12));
+    // An F1 of four sets is TTtt: one in 36 of its seedlings is plain. Its gametes are TT, Tt, tt
+    // by
+    // 1:4:1; with tt they give TTtt, Tttt and plain ones, with TT of the red species only a sixth
+    // can have a plain seedling.
+    double toPlain = 1.0 / 6 / 36 + 4.0 / 6 / 4;
+    double toRed = 1.0 / 6 / 36;
+    double second = secondGeneration();
+    assertThat(f1).isEqualTo(1.0 / 36 / (1.0 / 36 + toPlain + toRed + second), within(1e-12));
+    // Its offset is the same plant.
+    assertThat(asked("makeup", "20-001", "Echeveria laui", "Echeveria agavoides").get("makeups"))
+        .isEqualTo(made);
+  }
+
+  /** A red F2 of four sets and a plain seedling of its own: by the gametes 1:4:1 of TTtt. */
+  private static double secondGeneration() {
+    double[] gametes = {1.0 / 6, 4.0 / 6, 1.0 / 6};
+    double[] plainSelfed = {1, 1.0 / 4, 1.0 / 36, 0, 0};
+    double sum = 0;
+    for (int egg = 0; egg < 3; egg++) {
+      for (int grain = 0; grain < 3; grain++) {
+        int dominant = egg + grain;
+        sum += dominant == 0 ? 0 : gametes[egg] * gametes[grain] * plainSelfed[dominant];
+      }
+    }
+    return sum;
   }
 
   @Test

@@ -14,6 +14,9 @@ final class LikelyWords {
 
   private static final double NEAR = 1e-12;
 
+  /** Chances that differ by less are alike. */
+  private static final double ROUNDING = 1e-9;
+
   private LikelyWords() {}
 
   /** As {@code 66.7 %}; never 0 or 100 of what is not. */
@@ -50,6 +53,11 @@ final class LikelyWords {
       return "almost certainly";
     }
     return chance > 0.5 ? "most likely" : "perhaps";
+  }
+
+  /** Whether the likeliest is no likelier than the next. */
+  static boolean isTie(double likeliest, double next) {
+    return likeliest - next < ROUNDING;
   }
 
   /** The entries that moved an answer. */

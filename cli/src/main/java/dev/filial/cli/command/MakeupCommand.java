@@ -56,11 +56,8 @@ public final class MakeupCommand implements BenchCommand {
     @Override
     public void show(Screen screen) {
       PossibleMakeups.Proposal first = makeups.makeups().get(0);
-      boolean tie =
-          makeups.makeups().size() > 1
-              && Math.abs(first.after() - makeups.makeups().get(1).after()) < 1e-9;
       screen.say(
-          tie
+          LikelyWords.isTie(first.after(), makeups.makeups().get(1).after())
               ? "By "
                   + String.join(" and ", makeups.traits())
                   + " alone several make-ups of "

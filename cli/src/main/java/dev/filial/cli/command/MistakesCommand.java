@@ -101,15 +101,18 @@ public final class MistakesCommand implements BenchCommand {
 
     private static void contradiction(
         Screen screen, String traits, Mistakes.Contradiction contradiction) {
+      int entries = contradiction.entries().size();
       screen.say(
-          "Of "
-              + traits
-              + " these "
-              + contradiction.entries().size()
-              + " entries cannot all be true"
-              + (contradiction.smallest()
-                  ? ", and no fewer contradict each other:"
-                  : "; without any one of them the others could be:"));
+          entries == 1
+              ? "Of " + traits + " this entry cannot be true, whatever else is:"
+              : "Of "
+                  + traits
+                  + " these "
+                  + entries
+                  + " entries cannot all be true"
+                  + (contradiction.smallest()
+                      ? ", and no fewer contradict each other:"
+                      : "; without any one of them the others could be:"));
       Table table = new Table().numbers("entry").column("day").column("what it says");
       contradiction
           .entries()

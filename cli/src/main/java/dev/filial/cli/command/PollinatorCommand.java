@@ -11,8 +11,8 @@ import dev.filial.cli.screen.Table;
 import dev.filial.core.answer.Finding;
 import dev.filial.core.answer.PollinatorQuestion;
 import dev.filial.core.answer.Pollinators;
-import dev.filial.core.pedigree.Route;
 import dev.filial.core.register.RegisterView;
+import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 
@@ -63,26 +63,33 @@ public final class PollinatorCommand implements BenchCommand {
 
     @Override
     public void show(Screen screen) {
-      Pollinators.Candidate first = pollinators.candidates().get(0);
+      List<Pollinators.Candidate> candidates = pollinators.candidates();
+      Pollinators.Candidate first = candidates.get(0);
       screen.say(
-          pollinators.code()
-              + " "
-              + LikelyWords.surely(first.after())
-              + (first.how().equals(Route.IDENTITY.text()) ? " is " : " came of ")
-              + first.who()
-              + (first.after() < 1 ? ": " + LikelyWords.percent(first.after(), first.error()) : "")
-              + (pollinators.wholeFruit()
-                  ? ", if one plant pollinated it all, by "
-                      + pollinators.seen()
-                      + (pollinators.seen() == 1 ? " entry" : " entries")
-                      + " on its seedlings."
-                  : "."));
+          LikelyWords.isTie(first.after(), candidates.get(1).after())
+              ? "What was seen does not tell who it was: several are alike likely for "
+                  + pollinators.code()
+                  + "."
+              : pollinators.code()
+                  + " "
+                  + LikelyWords.surely(first.after())
+                  + (first.itself() ? " is " : " came of ")
+                  + first.who()
+                  + (first.after() < 1
+                      ? ": " + LikelyWords.percent(first.after(), first.error())
+                      : "")
+                  + (pollinators.wholeFruit()
+                      ? ", if one plant pollinated it all, by "
+                          + pollinators.seen()
+                          + (pollinators.seen() == 1 ? " entry" : " entries")
+                          + " on its seedlings."
+                      : "."));
       Table table =
           new Table().column("who").column("how").numbers("thought").numbers("by what was seen");
-      for (Pollinators.Candidate one : pollinators.candidates()) {
+      for (Pollinators.Candidate one : candidates) {
         table.row(
             one.who(),
-            one.how(),
+            one.route(),
             LikelyWords.percent(one.before()),
             LikelyWords.percent(one.after(), one.error()));
       }

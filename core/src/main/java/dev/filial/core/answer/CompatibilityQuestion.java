@@ -115,10 +115,10 @@ public final class CompatibilityQuestion {
   }
 
   /**
-   * The share of the pollen that comes through, what leaks counted in, if the S alleles of both are
-   * known; empty if they are not, or if a pot is meant.
+   * One pair of plants, if there is one S locus and the S alleles of both are known; empty if not,
+   * or if a pot is meant.
    */
-  static Optional<Fraction> through(RegisterView view, Code seed, Code pollen) {
+  static Optional<Pair> known(RegisterView view, Code seed, Code pollen) {
     if (view.loci().stream().filter(LocusDeclared::incompatibility).count() != 1
         || seed.isGroup()
         || pollen.isGroup()) {
@@ -126,7 +126,7 @@ public final class CompatibilityQuestion {
     }
     return of(view).ask(List.of(seed, pollen)).pairs().stream()
         .filter(pair -> pair.seed().equals(seed) && pair.pollen().equals(pollen))
-        .flatMap(pair -> Optional.ofNullable(pair.leaking()).stream())
+        .filter(pair -> pair.leaking() != null)
         .findFirst();
   }
 

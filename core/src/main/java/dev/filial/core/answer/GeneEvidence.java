@@ -1,39 +1,25 @@
 package dev.filial.core.answer;
 
-import dev.filial.core.heredity.Genome;
-import dev.filial.core.heredity.Genotype;
 import dev.filial.core.heredity.Locus;
 import dev.filial.core.heredity.MapFunction;
 import dev.filial.core.heredity.Meiosis;
-import dev.filial.core.heredity.Pattern;
-import dev.filial.core.heredity.TraitModel;
 import dev.filial.core.inference.Evidence;
 import dev.filial.core.inference.FounderPriors;
 import dev.filial.core.inference.PedigreeOdds;
 import dev.filial.core.name.Code;
 import dev.filial.core.number.Fraction;
-import dev.filial.core.pedigree.Case;
 import dev.filial.core.pedigree.Founder;
 import dev.filial.core.pedigree.Pedigree;
-import dev.filial.core.pedigree.PlantRecord;
-import dev.filial.core.pedigree.Route;
-import dev.filial.core.pedigree.Seedling;
-import dev.filial.core.register.DeclaredGenome;
-import dev.filial.core.register.GenotypeStated;
-import dev.filial.core.register.Item;
-import dev.filial.core.register.LocusDeclared;
-import dev.filial.core.register.Numbered;
 import dev.filial.core.register.Observed;
 import dev.filial.core.register.ProfileStated;
 import dev.filial.core.register.ProfileStated.Pairing;
 import dev.filial.core.register.RegisterView;
-import dev.filial.core.register.Statement;
 import dev.filial.core.register.Subject;
 import dev.filial.core.register.Tallied;
+import dev.filial.core.register.TraitDeclared;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -45,9 +31,6 @@ import org.jspecify.annotations.Nullable;
 /**
  * Everything a register says that bears on some genes: what plants and families showed, what is
  * stated of them, the pedigree that ties them together, and what is known of their taxa.
- *
- * <p>Each seedling counts once for a trait: numbered before its pot, a pot before its sowing, the
- * latest day first. A seedling that was seen by itself is taken out of the tally that counted it.
  */
 final class GeneEvidence {
 
@@ -66,15 +49,16 @@ final class GeneEvidence {
       Weighing weighing,
       RegisterPedigree behind,
       Pedigree pedigree,
-      Reading reading) {
+      SeenOfGenes seen,
+      List<String> notes) {
     this.view = view;
     this.genes = genes;
     this.weighing = weighing;
     this.behind = behind;
     this.pedigree = pedigree;
-    this.findings = List.copyOf(reading.findings);
-    this.sports = Set.copyOf(reading.sports);
-    this.notes = List.copyOf(new LinkedHashSet<>(reading.notes));
+    this.findings = List.copyOf(seen.evidence());
+    this.sports = Set.copyOf(seen.sports());
+    this.notes = List.copyOf(new LinkedHashSet<>(notes));
   }
 
   /**
@@ -84,23 +68,23 @@ final class GeneEvidence {
    */
   static GeneEvidence of(
       RegisterView view, GenesInPlay genes, Weighing weighing, Collection<Code> asked) {
-    Reading reading = new Reading(view, genes);
-    reading.read();
+    SeenOfGenes seen = SeenOfGenes.in(view, genes);
     Set<Code> roots = new LinkedHashSet<>(asked);
-    roots.addAll(reading.plants);
+    roots.addAll(seen.plants());
     RegisterPedigree behind = RegisterPedigree.of(view, roots, false);
-    if (!asked.isEmpty()) {
-      reading.notes.addAll(RegisterPedigree.of(view, asked, false).notes());
-    }
-    Pedigree pedigree = new Refusals(view, behind, reading.notes).applied();
-    return new GeneEvidence(view, genes, weighing, behind, pedigree, reading);
+    List<String> notes = new ArrayList<>(seen.notes());
+    // Doubts elsewhere in the register are not doubts about what was asked.
+    notes.addAll(LineageNotes.of(view, view.lineage(asked).values(), asked));
+    ofStrangers(view, genes, weighing).ifPresent(notes::add);
+    Pedigree pedigree = RefusedPollen.left(view, behind, notes);
+    return new GeneEvidence(view, genes, weighing, behind, pedigree, seen, notes);
   }
 
   /** The traits asked about and those looked at whose genes lie on the same chromosomes. */
   static List<String> withLinked(RegisterView view, List<String> traits) {
     Set<String> all = new LinkedHashSet<>();
     traits.forEach(trait -> all.add(view.requiredTrait(trait).trait()));
-    for (var other : view.traits()) {
+    for (TraitDeclared other : view.traits()) {
       if (view.model(Subject.trait(other.trait()).key()).isPresent()
           && isLookedAt(view, other.trait())
           && all.stream().noneMatch(other.trait()::equals)) {
@@ -226,6 +210,25 @@ final class GeneEvidence {
         : with(priors, FounderPriors.UNKNOWN, weighing.strangers());
   }
 
+  /** That nothing is known of what strangers are said to be. */
+  private static Optional<String> ofStrangers(
+      RegisterView view, GenesInPlay genes, Weighing weighing) {
+    return Optional.ofNullable(weighing.strangers())
+        .filter(
+            taxon -> {
+              Set<String> stated =
+                  TaxonProfile.of(view, taxon)
+                      .map(profile -> profile.frequencies().keySet())
+                      .orElse(Set.of());
+              return genes.genome().loci().stream().noneMatch(gene -> stated.contains(gene.name()));
+            })
+        .map(
+            taxon ->
+                "Nothing is stated of these genes in "
+                    + taxon
+                    + ", so that strangers are of it tells nothing; give it a profile.");
+  }
+
   /** Priors with what the profile of a taxon says, under another name if need be. */
   FounderPriors with(FounderPriors priors, String name, String taxon) {
     FounderPriors all = priors;
@@ -238,276 +241,5 @@ final class GeneEvidence {
       }
     }
     return all;
-  }
-
-  /** Gathers what was seen and stated. */
-  private static final class Reading {
-    private final RegisterView view;
-    private final GenesInPlay genes;
-    private final List<Evidence> findings = new ArrayList<>();
-    private final Set<Code> plants = new LinkedHashSet<>();
-    private final Set<String> sports = new HashSet<>();
-    private final List<String> notes = new ArrayList<>();
-
-    Reading(RegisterView view, GenesInPlay genes) {
-      this.view = view;
-      this.genes = genes;
-    }
-
-    void read() {
-      for (TraitModel model : genes.models()) {
-        ofTrait(model);
-      }
-      for (Locus locus : genes.genome().loci()) {
-        for (long entry : view.entriesMentioning(Subject.locus(locus.name()))) {
-          if (view.effective(entry).orElse(null) instanceof GenotypeStated stated
-              && isFirst(stated, locus)) {
-            stated(entry, stated);
-          }
-        }
-      }
-    }
-
-    /** An entry that states several genes is read once. */
-    private boolean isFirst(GenotypeStated stated, Locus locus) {
-      return genes.genome().loci().stream()
-          .filter(one -> stated.loci().contains(one.name()))
-          .findFirst()
-          .filter(locus::equals)
-          .isPresent();
-    }
-
-    private void stated(long entry, GenotypeStated stated) {
-      plants.add(stated.code());
-      Genome genome = genes.genome();
-      List<Locus> named =
-          genome.loci().stream().filter(locus -> stated.loci().contains(locus.name())).toList();
-      boolean whole = named.size() == genome.loci().size() && stated.loci().size() == named.size();
-      List<Pattern> patterns = new ArrayList<>();
-      if (!whole) {
-        // Some of the genes, or more than are asked about: their alleles hold, but not how they
-        // lie together.
-        Genome ofThese = DeclaredGenome.of(view, stated.loci(), MapFunction.HALDANE);
-        Genotype read = ofThese.genotype(stated.genotype());
-        for (Locus locus : named) {
-          patterns.add(new Pattern(locus, read.alleles(ofThese.locus(locus.name())), false));
-        }
-      }
-      findings.add(
-          new Evidence.Carried(
-              stated.code().text(),
-              patterns,
-              whole ? Optional.of(genome.genotype(stated.genotype())) : Optional.empty(),
-              Long.toString(entry)));
-    }
-
-    private void ofTrait(TraitModel model) {
-      LastSeen seen = LastSeen.of(view, model.trait());
-      Set<Code> looked = new LinkedHashSet<>();
-      Set<Code> families = new LinkedHashSet<>();
-      for (long entry : view.entriesMentioning(Subject.trait(model.trait()))) {
-        Statement statement = view.effective(entry).orElse(null);
-        if (statement instanceof Observed observed) {
-          looked.add(observed.code());
-        } else if (statement instanceof Tallied tallied) {
-          families.add(tallied.code().whole());
-        }
-      }
-      Map<Code, Tallies> tallies = new LinkedHashMap<>();
-      Map<Code, Map<String, Long>> left = new LinkedHashMap<>();
-      for (Code family : families) {
-        List<Code> pots = new ArrayList<>();
-        for (Code code : view.codesUnder(family)) {
-          if ((code.isGroup() || code.isSowing()) && view.item(code).isPresent()) {
-            pots.add(code);
-          }
-        }
-        pots.sort(null);
-        Tallies its = Tallies.of(view, seen, pots);
-        its.chosen()
-            .forEach(
-                (pot, tally) -> {
-                  tallies.put(pot, its);
-                  left.put(pot, new LinkedHashMap<>(tally.counts()));
-                });
-        notes.addAll(its.notes());
-      }
-      for (Code code : looked) {
-        seen.last(code).ifPresent(sighting -> looked(model, seen, code, sighting, tallies, left));
-      }
-      left.forEach(
-          (pot, counts) -> {
-            Tallies its = tallies.get(pot);
-            if (its != null && counts.values().stream().anyMatch(number -> number > 0)) {
-              plants.add(pot.whole());
-              findings.add(
-                  new Evidence.Counted(
-                      pot.whole().text(), model.trait(), counts, Long.toString(its.entry(pot))));
-            }
-          });
-    }
-
-    private void looked(
-        TraitModel model,
-        LastSeen seen,
-        Code code,
-        LastSeen.Sighting sighting,
-        Map<Code, Tallies> tallies,
-        Map<Code, Map<String, Long>> left) {
-      Optional<Item> item = view.item(code);
-      if (item.isEmpty()) {
-        return;
-      }
-      String source = Long.toString(sighting.entry());
-      if (!item.get().kind().isPlant()) {
-        // One of a pot, without a number: a seedling of its family, unless the pot was tallied.
-        boolean tallied =
-            tallies.entrySet().stream()
-                .anyMatch(pot -> pot.getValue().filledThrough(code).contains(pot.getKey()));
-        if (!tallied && !item.get().kind().equals(Item.Kind.LOT)) {
-          plants.add(code.whole());
-          findings.add(
-              new Evidence.Counted(
-                  code.whole().text(), model.trait(), Map.of(sighting.value(), 1L), source));
-        }
-        return;
-      }
-      plants.add(code);
-      if (Clone.isSport(view, code, model.trait())) {
-        sports.add(code.text());
-      }
-      boolean picked = seen.isPicked(item.get());
-      if (code.isSeedling()
-          && view.effective(item.get().entry()).orElse(null) instanceof Numbered numbered) {
-        Optional<Code> tally = tallyWith(numbered, tallies, left);
-        if (tally.isPresent()) {
-          picked = false;
-          Map<String, Long> counts = left.getOrDefault(tally.get(), Map.of());
-          long still = counts.getOrDefault(sighting.value(), 0L);
-          if (still > 0) {
-            counts.put(sighting.value(), still - 1);
-          } else {
-            notes.add(
-                code.text()
-                    + " showed "
-                    + sighting.value()
-                    + ", and the tally of "
-                    + tally.get().text()
-                    + " has none such left to take it out of: it may count twice.");
-          }
-        }
-      }
-      findings.add(
-          new Evidence.Shown(code.text(), model.trait(), sighting.value(), picked, source));
-    }
-
-    /** The pot whose tally counted a numbered seedling too: a tally counts all. */
-    private Optional<Code> tallyWith(
-        Numbered numbered, Map<Code, Tallies> tallies, Map<Code, Map<String, Long>> left) {
-      for (Map.Entry<Code, Tallies> pot : tallies.entrySet()) {
-        boolean same =
-            pot.getKey().whole().equals(numbered.from().whole())
-                && (numbered.from().isWhole()
-                    || pot.getValue().filledThrough(numbered.from()).contains(pot.getKey()));
-        if (same && left.containsKey(pot.getKey())) {
-          return Optional.of(pot.getKey());
-        }
-      }
-      return Optional.empty();
-    }
-  }
-
-  /** Pollen that a style refuses drops out of a mix, and the rest is rescaled. */
-  private static final class Refusals {
-    private final RegisterView view;
-    private final RegisterPedigree behind;
-    private final List<String> notes;
-
-    Refusals(RegisterView view, RegisterPedigree behind, List<String> notes) {
-      this.view = view;
-      this.behind = behind;
-      this.notes = notes;
-    }
-
-    Pedigree applied() {
-      Pedigree pedigree = behind.pedigree();
-      if (view.loci().stream().noneMatch(LocusDeclared::incompatibility)) {
-        return pedigree;
-      }
-      List<PlantRecord> records = new ArrayList<>();
-      boolean changed = false;
-      for (int plant = 0; plant < pedigree.size(); plant++) {
-        PlantRecord record = pedigree.plantRecord(plant);
-        List<Case> cases = pedigree.cases(plant);
-        List<Case> weighed = weighed(record.code(), cases);
-        boolean other = !weighed.equals(cases);
-        changed |= other;
-        records.add(other ? new PlantRecord(record.code(), new Seedling(weighed)) : record);
-      }
-      return changed ? Pedigree.of(records) : pedigree;
-    }
-
-    private List<Case> weighed(String code, List<Case> cases) {
-      List<Fraction> shares = new ArrayList<>();
-      Fraction before = Fraction.ZERO;
-      Fraction after = Fraction.ZERO;
-      boolean any = false;
-      for (Case one : cases) {
-        Fraction through =
-            one instanceof Case.Sexual sexual
-                    && (one.route() == Route.OPEN_POLLINATION || one.route() == Route.POLLEN_MIX)
-                ? through(code, sexual)
-                : Fraction.ONE;
-        boolean mixed = one.route() == Route.OPEN_POLLINATION || one.route() == Route.POLLEN_MIX;
-        any |= !through.isOne();
-        before = before.plus(mixed ? one.share() : Fraction.ZERO);
-        after = after.plus(mixed ? one.share().times(through) : Fraction.ZERO);
-        shares.add(through);
-      }
-      if (!any || after.isZero()) {
-        return cases;
-      }
-      List<Case> weighed = new ArrayList<>();
-      for (int i = 0; i < cases.size(); i++) {
-        Case one = cases.get(i);
-        if (one instanceof Case.Sexual sexual
-            && (one.route() == Route.OPEN_POLLINATION || one.route() == Route.POLLEN_MIX)) {
-          Fraction share = one.share().times(shares.get(i)).times(before).dividedBy(after);
-          if (!share.isZero()) {
-            weighed.add(new Case.Sexual(share, one.route(), sexual.seed(), sexual.pollen()));
-          }
-        } else {
-          weighed.add(one);
-        }
-      }
-      return weighed;
-    }
-
-    private Fraction through(String code, Case.Sexual sexual) {
-      String seed = sexual.seed().parent();
-      String pollen = sexual.pollen().parent();
-      if (seed == null || pollen == null) {
-        return Fraction.ONE;
-      }
-      Optional<Code> style = behind.item(seed).map(Item::code);
-      Optional<Code> grain = behind.item(pollen).map(Item::code);
-      if (style.isEmpty() || grain.isEmpty()) {
-        return Fraction.ONE;
-      }
-      Optional<Fraction> through = CompatibilityQuestion.through(view, style.get(), grain.get());
-      if (through.isPresent() && !through.get().isOne()) {
-        notes.add(
-            "Of the pollen of "
-                + pollen
-                + " on "
-                + seed
-                + " only "
-                + through.get().toPercent(1)
-                + " comes through, by its S alleles; its share in "
-                + behind.family(code).map(family -> family.code().text()).orElse(code)
-                + " is reckoned so.");
-      }
-      return through.orElse(Fraction.ONE);
-    }
   }
 }

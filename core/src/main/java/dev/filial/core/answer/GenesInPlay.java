@@ -88,11 +88,31 @@ record GenesInPlay(
         refusing);
   }
 
+  /** The model of one of these traits. */
+  TraitModel model(String trait) {
+    return models.stream()
+        .filter(model -> model.trait().equals(trait))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException(trait + " is not asked about"));
+  }
+
   /** The models of these traits and all by which seedlings die. */
   List<TraitModel> all() {
     List<TraitModel> all = new ArrayList<>(models);
     all.addAll(losses);
     return all;
+  }
+
+  /** That genes which are handed on unevenly were left out, a sentence each. */
+  List<String> unevenNotes() {
+    return uneven.stream()
+        .map(
+            gene ->
+                "The gene "
+                    + gene
+                    + " lies on the same chromosome and is handed on unevenly, which shifts these"
+                    + " odds; it is not reckoned with. Ask for a trait that goes by it too.")
+        .toList();
   }
 
   static ModelDeclared required(RegisterView view, String trait) {

@@ -5,9 +5,11 @@ import dev.filial.core.inference.ImpossibleFindingsException;
 import dev.filial.core.inference.PedigreeOdds;
 import dev.filial.core.register.RegisterView;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 
@@ -22,13 +24,31 @@ final class Influences {
 
   private Influences() {}
 
+  /** That not all entries were tried; empty if all were. */
+  static Optional<String> note(PedigreeOdds odds) {
+    long entries = odds.evidence().stream().map(Evidence::source).distinct().count();
+    return entries > MOST_ENTRIES
+        ? Optional.of(
+            "Only the first "
+                + MOST_ENTRIES
+                + " of "
+                + entries
+                + " entries were left out one by one.")
+        : Optional.empty();
+  }
+
   /**
    * The entries that moved an answer, those that moved it most first.
    *
    * @param answer the chance that is answered
+   * @param notes where it is said if not all entries were tried
    */
   static List<Influence> of(
-      RegisterView view, PedigreeOdds odds, ToDoubleFunction<PedigreeOdds> answer) {
+      RegisterView view,
+      PedigreeOdds odds,
+      ToDoubleFunction<PedigreeOdds> answer,
+      Collection<String> notes) {
+    note(odds).ifPresent(notes::add);
     double with = answer.applyAsDouble(odds);
     Set<String> sources = new LinkedHashSet<>();
     odds.evidence().forEach(finding -> sources.add(finding.source()));

@@ -8,14 +8,10 @@ import dev.filial.core.heredity.MapFunction;
 import dev.filial.core.heredity.Meiosis;
 import dev.filial.core.heredity.TraitModel;
 import dev.filial.core.inference.GenotypeOdds;
-import dev.filial.core.inference.ImpossibleFindingsException;
 import dev.filial.core.inference.JointOdds;
 import dev.filial.core.inference.PedigreeOdds;
-import dev.filial.core.inference.Reckoning;
 import dev.filial.core.inference.StateOdds;
-import dev.filial.core.inference.TangledPedigreeException;
 import dev.filial.core.inference.TestCross;
-import dev.filial.core.inference.UnsteadyDrawsException;
 import dev.filial.core.name.Code;
 import dev.filial.core.number.Decimal;
 import dev.filial.core.number.Fraction;
@@ -28,7 +24,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -106,23 +101,25 @@ public final class LikelyGenesQuestion {
     List<GeneEvidence.Scenario> scenarios = evidence.scenarios();
     for (GeneEvidence.Scenario scenario : scenarios) {
       ways.add(
-          told(
+          ReckoningTelling.told(
               () -> {
                 GenotypeOdds odds = scenario.odds().genotype(name);
-                notes.addAll(leaning(odds.reckoning()));
+                notes.addAll(ReckoningTelling.leaning(odds.reckoning()));
                 return way(genes, scenario, name, odds);
               }));
     }
     notes.addAll(evidence.notes());
-    notes.addAll(noted(genes));
+    notes.addAll(ReckoningTelling.noted(genes));
     List<Influence> influences =
-        why ? told(() -> influences(scenarios.get(0).odds(), name)) : List.of();
+        why
+            ? ReckoningTelling.told(() -> influences(scenarios.get(0).odds(), name, notes))
+            : List.of();
     return new LikelyGenes(code.text(), asked(), ways, influences, List.copyOf(notes));
   }
 
-  private List<Influence> influences(PedigreeOdds odds, String name) {
+  private List<Influence> influences(PedigreeOdds odds, String name, Set<String> notes) {
     Genotype likeliest = odds.genotype(name).genotypes().get(0).genotype();
-    return Influences.of(view, heard(odds, name), some -> some.genotype(name).of(likeliest));
+    return Influences.of(view, heard(odds, name), some -> some.genotype(name).of(likeliest), notes);
   }
 
   /**
@@ -141,10 +138,10 @@ public final class LikelyGenesQuestion {
     List<GeneEvidence.Scenario> scenarios = evidence.scenarios();
     for (GeneEvidence.Scenario scenario : scenarios) {
       ways.add(
-          told(
+          ReckoningTelling.told(
               () -> {
                 JointOdds both = scenario.odds().jointly(one.text(), other.text());
-                notes.addAll(leaning(both.reckoning()));
+                notes.addAll(ReckoningTelling.leaning(both.reckoning()));
                 List<LikelyCross.OfTrait> shows = new ArrayList<>();
                 for (String trait : asked()) {
                   StateOdds states = scenario.odds().cross(one.text(), other.text(), trait);
@@ -163,7 +160,7 @@ public final class LikelyGenesQuestion {
               }));
     }
     notes.addAll(evidence.notes());
-    notes.addAll(noted(genes));
+    notes.addAll(ReckoningTelling.noted(genes));
     if (!one.isGroup() && !other.isGroup()) {
       CloseCross.of(view, one, other).map(CloseCross::sentence).ifPresent(notes::add);
     }
@@ -172,12 +169,13 @@ public final class LikelyGenesQuestion {
     String last = states.get(states.size() - 1);
     List<Influence> influences =
         why
-            ? told(
+            ? ReckoningTelling.told(
                 () ->
                     Influences.of(
                         view,
                         heard(scenarios.get(0).odds(), one.text(), other.text()),
-                        some -> some.cross(one.text(), other.text(), trait).of(last)))
+                        some -> some.cross(one.text(), other.text(), trait).of(last),
+                        notes))
             : List.of();
     return new LikelyCross(one.text(), other.text(), ways, influences, List.copyOf(notes));
   }
@@ -192,65 +190,6 @@ public final class LikelyGenesQuestion {
 
   private List<String> asked() {
     return traits.stream().map(trait -> view.requiredTrait(trait).trait()).distinct().toList();
-  }
-
-  /** What is noted of genes that are not reckoned with. */
-  static List<String> noted(GenesInPlay genes) {
-    List<String> notes = new ArrayList<>();
-    genes
-        .refusing()
-        .ifPresent(
-            locus ->
-                notes.add(
-                    "The S locus "
-                        + locus
-                        + " lies on the same chromosome; what refused pollen does to genes beside"
-                        + " it is not reckoned with here."));
-    for (String uneven : genes.uneven()) {
-      notes.add(
-          "The gene "
-              + uneven
-              + " lies on the same chromosome and is handed on unevenly, which is not reckoned"
-              + " with. Ask for a trait that goes by it too.");
-    }
-    return notes;
-  }
-
-  static List<String> leaning(Reckoning reckoning) {
-    List<String> notes = new ArrayList<>();
-    for (String gene : reckoning.leanedOn()) {
-      notes.add(
-          "How frequent the alleles are is not stated for "
-              + gene
-              + ": it is taken as unknown, the same for all such plants, and what was seen of some"
-              + " tells of the others.");
-    }
-    if (!reckoning.isExact()) {
-      notes.add(
-          "Exact odds would take tables of "
-              + String.format(java.util.Locale.ROOT, "%.2g", reckoning.entries())
-              + " numbers; these are from "
-              + reckoning.sweeps()
-              + " draws, each with its standard error.");
-    }
-    return notes;
-  }
-
-  /** What the library will not answer, as a grower can mend it. */
-  static <T> T told(Supplier<T> answer) {
-    try {
-      return answer.get();
-    } catch (ImpossibleFindingsException e) {
-      throw new NotReckoned(
-          NotReckoned.Reason.CONTRADICTION,
-          "what is recorded cannot all be true, so there are no odds: somewhere a plant shows what"
-              + " its parents cannot have given it",
-          e);
-    } catch (UnsteadyDrawsException e) {
-      throw new NotReckoned(NotReckoned.Reason.UNSTEADY, String.valueOf(e.getMessage()), e);
-    } catch (TangledPedigreeException e) {
-      throw new NotReckoned(NotReckoned.Reason.TANGLED, String.valueOf(e.getMessage()), e);
-    }
   }
 
   private LikelyGenes.Way way(

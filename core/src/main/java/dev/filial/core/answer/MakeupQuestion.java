@@ -137,7 +137,7 @@ public final class MakeupQuestion {
               bearing.addAll(odds.bearingOn(List.of(name)));
             });
     List<Evidence> heard = List.copyOf(bearing);
-    double[] after = LikelyGenesQuestion.told(() -> chances(each, heard));
+    double[] after = ReckoningTelling.told(() -> chances(each, heard));
     if (Double.isNaN(after[0])) {
       throw new RegisterRefusal(
           item.code().text()
@@ -157,12 +157,13 @@ public final class MakeupQuestion {
     int top = likeliest;
     List<Influence> influences =
         why
-            ? LikelyGenesQuestion.told(
+            ? ReckoningTelling.told(
                 () ->
                     Influences.of(
                         view,
                         each.get(0).withEvidence(heard),
-                        some -> chances(each, some.evidence())[top]))
+                        some -> chances(each, some.evidence())[top],
+                        notes))
             : List.of();
     notes.addAll(evidence.notes());
     return new PossibleMakeups(

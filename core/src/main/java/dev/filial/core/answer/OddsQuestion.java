@@ -13,7 +13,6 @@ import dev.filial.core.heredity.Wish;
 import dev.filial.core.name.Code;
 import dev.filial.core.number.Fraction;
 import dev.filial.core.register.Item;
-import dev.filial.core.register.LocusDeclared;
 import dev.filial.core.register.RegisterRefusal;
 import dev.filial.core.register.RegisterView;
 import java.util.ArrayList;
@@ -136,13 +135,7 @@ public final class OddsQuestion {
               + " lies on the same chromosome, but it is not known of both parents which S alleles"
               + " lie with which of the others: if part of the pollen is refused, the odds shift.");
     }
-    for (String uneven : genes.uneven()) {
-      notes.add(
-          "The gene "
-              + uneven
-              + " lies on the same chromosome and is handed on unevenly, which shifts these odds; it"
-              + " is not reckoned with. Ask for a trait that goes by it too.");
-    }
+    notes.addAll(genes.unevenNotes());
     refusal(seed, pollen).ifPresent(notes::add);
     List<CrossOdds.Scenario> scenarios = new ArrayList<>();
     for (Parents.Pair pair : parents.pairs()) {
@@ -175,7 +168,7 @@ public final class OddsQuestion {
     if (style == null || grain == null) {
       return Optional.empty();
     }
-    return pair(style, grain)
+    return CompatibilityQuestion.known(view, style, grain)
         .filter(pair -> pair.verdict() == Compatibility.Verdict.NONE)
         .map(
             pair ->
@@ -188,19 +181,7 @@ public final class OddsQuestion {
 
   /** The share of the pollen that comes through, if the S alleles of both plants are known. */
   Optional<Fraction> through(Code seed, Code pollen) {
-    return pair(seed, pollen).map(CompatibilityQuestion.Pair::leaking);
-  }
-
-  private Optional<CompatibilityQuestion.Pair> pair(Code seed, Code pollen) {
-    if (view.loci().stream().filter(LocusDeclared::incompatibility).count() != 1
-        || seed.isGroup()
-        || pollen.isGroup()) {
-      return Optional.empty();
-    }
-    return CompatibilityQuestion.of(view).ask(List.of(seed, pollen)).pairs().stream()
-        .filter(pair -> pair.seed().equals(seed) && pair.pollen().equals(pollen))
-        .filter(pair -> pair.leaking() != null)
-        .findFirst();
+    return CompatibilityQuestion.known(view, seed, pollen).map(CompatibilityQuestion.Pair::leaking);
   }
 
   /** Whether later generations are asked about. */

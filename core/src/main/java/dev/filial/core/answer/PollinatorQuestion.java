@@ -1,11 +1,11 @@
 package dev.filial.core.answer;
 
 import dev.filial.core.heredity.MapFunction;
-import dev.filial.core.inference.Evidence;
 import dev.filial.core.inference.PedigreeOdds;
 import dev.filial.core.inference.WayOdds;
 import dev.filial.core.name.Code;
 import dev.filial.core.pedigree.Case;
+import dev.filial.core.pedigree.Route;
 import dev.filial.core.register.Item;
 import dev.filial.core.register.RegisterRefusal;
 import dev.filial.core.register.RegisterView;
@@ -84,20 +84,17 @@ public final class PollinatorQuestion {
     }
     boolean wholeFruit = !single && !seedBySeed;
     Set<String> family = new HashSet<>(Set.of(name));
-    int seen = 0;
     for (int plant = 0; plant < evidence.pedigree().size(); plant++) {
       String sib = evidence.pedigree().code(plant);
       if (evidence.behind().family(sib).filter(of -> of.code().equals(code.whole())).isPresent()) {
         family.add(sib); // looked at, or a parent of some that were
       }
     }
-    for (Evidence finding : evidence.all()) {
-      seen += family.contains(finding.plant()) ? 1 : 0;
-    }
+    long seen = evidence.all().stream().filter(finding -> family.contains(finding.plant())).count();
     GeneEvidence.Scenario scenario = evidence.scenarios().get(0);
     PedigreeOdds all = wholeFruit ? scenario.odds().withOnePollinator(family) : scenario.odds();
     PedigreeOdds odds = all.withEvidence(all.bearingOn(List.of(name)));
-    WayOdds ways = LikelyGenesQuestion.told(() -> odds.ways(name));
+    WayOdds ways = ReckoningTelling.told(() -> odds.ways(name));
     List<Pollinators.Candidate> candidates = new ArrayList<>();
     int likeliest = 0;
     for (int i = 0; i < ways.ways().size(); i++) {
@@ -105,31 +102,39 @@ public final class PollinatorQuestion {
       likeliest = way.after() > ways.ways().get(likeliest).after() ? i : likeliest;
       candidates.add(
           new Pollinators.Candidate(
-              who(way.way()), way.way().route().text(), way.before(), way.after(), way.error()));
+              who(evidence.behind(), way.way()),
+              way.way().route() == Route.IDENTITY,
+              way.way().route().text(),
+              way.before(),
+              way.after(),
+              way.error()));
     }
     candidates.sort(Comparator.comparingDouble(Pollinators.Candidate::after).reversed());
-    Set<String> notes = new LinkedHashSet<>(LikelyGenesQuestion.leaning(ways.reckoning()));
+    Set<String> notes = new LinkedHashSet<>(ReckoningTelling.leaning(ways.reckoning()));
     if (scenario.assuming() != null) {
       notes.add("Taken for granted: " + scenario.assuming() + ".");
     }
     notes.addAll(evidence.notes());
-    notes.addAll(LikelyGenesQuestion.noted(genes));
+    notes.addAll(ReckoningTelling.noted(genes));
     int top = likeliest;
     List<Influence> influences =
         why
-            ? LikelyGenesQuestion.told(
-                () -> Influences.of(view, odds, some -> some.ways(name).ways().get(top).after()))
+            ? ReckoningTelling.told(
+                () ->
+                    Influences.of(
+                        view, odds, some -> some.ways(name).ways().get(top).after(), notes))
             : List.of();
     return new Pollinators(
-        code.text(), wholeFruit, seen, candidates, influences, List.copyOf(notes));
+        code.text(), wholeFruit, (int) seen, candidates, influences, List.copyOf(notes));
   }
 
-  private static String who(Case way) {
+  private static String who(RegisterPedigree behind, Case way) {
     if (way instanceof Case.Sexual sexual) {
       String pollen = sexual.pollen().parent();
       return pollen == null ? "somebody else" : pollen;
     }
+    // A plant that the register does not number stands for something that was not named.
     String of = ((Case.Copy) way).of();
-    return of.startsWith("unknown plant of ") ? "none of these" : of;
+    return behind.item(of).isPresent() || behind.family(of).isPresent() ? of : "none of these";
   }
 }

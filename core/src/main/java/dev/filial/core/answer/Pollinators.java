@@ -24,12 +24,14 @@ public record Pollinators(
    * One of them.
    *
    * @param who the plant, or {@code somebody else}
-   * @param how by what way, as {@code open pollination}
+   * @param itself whether the plant asked about is this one, and no seedling of its pollen
+   * @param route by what way, as {@code open pollination}
    * @param before its chance by what was recorded, before anything was seen
    * @param after its chance by everything that was seen
    * @param error the standard error of that where it was sampled, else 0
    */
-  public record Candidate(String who, String how, double before, double after, double error) {}
+  public record Candidate(
+      String who, boolean itself, String route, double before, double after, double error) {}
 
   /** Copies the lists. */
   public Pollinators {

@@ -86,26 +86,11 @@ final class RecordedCross {
    * of seeds already, and stays.
    */
   private List<Fraction> rescaled(List<Descent> ways, List<String> notes) {
-    List<Fraction> shares = new ArrayList<>();
-    Fraction before = Fraction.ZERO;
-    Fraction after = Fraction.ZERO;
+    List<@Nullable Fraction> through = new ArrayList<>();
     for (Descent way : ways) {
-      Fraction through = isOneOfSeveral(way) ? through(way, notes) : Fraction.ONE;
-      shares.add(way.share().times(through));
-      if (isOneOfSeveral(way)) {
-        before = before.plus(way.share());
-        after = after.plus(way.share().times(through));
-      }
+      through.add(isOneOfSeveral(way) ? through(way, notes) : null);
     }
-    if (after.isZero()) {
-      return new ArrayList<>(ways.stream().map(Descent::share).toList());
-    }
-    for (int i = 0; i < shares.size(); i++) {
-      if (isOneOfSeveral(ways.get(i))) {
-        shares.set(i, shares.get(i).times(before).dividedBy(after));
-      }
-    }
-    return shares;
+    return PollenShares.rescaled(ways.stream().map(Descent::share).toList(), through);
   }
 
   private static boolean isOneOfSeveral(Descent way) {
@@ -118,12 +103,7 @@ final class RecordedCross {
     Optional<Fraction> through =
         pollen == null ? Optional.empty() : question.through(way.seed(), pollen);
     if (pollen != null && through.isPresent() && !through.get().isOne()) {
-      notes.add(
-          "Of the pollen of "
-              + pollen.text()
-              + " only "
-              + through.get().toPercent(1)
-              + " comes through, by its S alleles, and its share is reckoned so.");
+      notes.add(PollenShares.note(pollen.text(), through.get()));
     }
     return through.orElse(Fraction.ONE);
   }

@@ -69,6 +69,11 @@ public sealed interface Evidence {
             }
           });
     }
+
+    /** How many seedlings that is. */
+    public long seedlings() {
+      return counts.values().stream().mapToLong(Long::longValue).sum();
+    }
   }
 
   /**

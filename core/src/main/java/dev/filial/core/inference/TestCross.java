@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import org.apache.commons.math3.special.Gamma;
 
 /**
  * What seedlings of a test cross would tell of a plant's genotype: how many it takes to settle it.
@@ -110,8 +111,8 @@ public final class TestCross {
           seedlings + " seedlings can fall into " + states + " states in too many ways");
     }
     double[] logFactorial = new double[seedlings + 1];
-    for (int i = 1; i <= seedlings; i++) {
-      logFactorial[i] = logFactorial[i - 1] + Math.log(i);
+    for (int i = 0; i <= seedlings; i++) {
+      logFactorial[i] = Gamma.logGamma(i + 1.0);
     }
     double[] sums = new double[2];
     fall(new int[states], 0, seedlings, logFactorial, sums);
