@@ -5,6 +5,7 @@ import dev.filial.core.inference.factor.Calibrated;
 import dev.filial.core.inference.factor.Elimination;
 import dev.filial.core.inference.factor.FactorGraph;
 import dev.filial.core.inference.factor.Sampled;
+import dev.filial.core.inference.factor.StuckException;
 import dev.filial.core.inference.factor.TooTangledException;
 import java.util.ArrayList;
 import java.util.List;
@@ -79,7 +80,7 @@ record Effort(long bound, int sweeps, long dice) {
    *
    * @throws ImpossibleFindingsException if nothing is possible
    * @throws TangledPedigreeException if it would cost too much and is not to be drawn
-   * @throws UnsteadyDrawsException if it was drawn, and the runs do not agree
+   * @throws UnsteadyDrawsException if it is to be drawn, and cannot be, or the runs do not agree
    */
   Solved solve(FactorGraph graph, int... asked) {
     Elimination plan = Elimination.of(graph, asked);
@@ -121,7 +122,7 @@ record Effort(long bound, int sweeps, long dice) {
     List<double[]> joints = new ArrayList<>();
     List<double[]> within = new ArrayList<>();
     for (int run = 0; run < RUNS; run++) {
-      Sampled drawn = sampler.withSeed(RUNS * dice + run).run(asked);
+      Sampled drawn = run(sampler.withSeed(RUNS * dice + run), asked);
       joints.add(drawn.joint());
       within.add(drawn.standardErrors());
     }
@@ -145,5 +146,13 @@ record Effort(long bound, int sweeps, long dice) {
       }
     }
     return new Solved(chances, errors, plan, sweeps);
+  }
+
+  private static Sampled run(BlockSampler sampler, int... asked) {
+    try {
+      return sampler.run(asked);
+    } catch (StuckException e) {
+      throw new UnsteadyDrawsException(e);
+    }
   }
 }

@@ -581,4 +581,69 @@ class PedigreeOddsTest {
                 assertThat(gene)
                     .isEqualTo("tips in Echeveria laui (reckoned at 12 frequencies only)"));
   }
+
+  private static PedigreeOdds oneLookAtLinkedGenes(int genes) {
+    List<Locus> loci = new ArrayList<>();
+    List<Fraction> between = new ArrayList<>();
+    for (int i = 0; i < genes; i++) {
+      loci.add(Locus.of("g" + i, "" + (char) ('A' + i), "" + (char) ('a' + i)));
+      if (i > 0) {
+        between.add(Fraction.of(1, 10));
+      }
+    }
+    TraitModel shows = TraitModel.dominant("first", loci.get(0), List.of("yes", "no"));
+    return PedigreeOdds.of(
+            Pedigree.of(List.of(pure("p"), pure("q"), PlantRecord.cross("s", "p", "q"))),
+            Genome.of(new LinkageGroup(loci, between, true)),
+            List.of(shows))
+        .withEvidence(List.of(Evidence.Shown.of("s", "first", "yes", "s")));
+  }
+
+  /** Frequencies p by Beta(½, ½): AA, Aa, aa as 3:2:3, and a seedling shows A. */
+  @Test
+  void genesNobodyLookedAtChangeNothing() {
+    for (int genes = 1; genes <= 3; genes++) {
+      PedigreeOdds odds = oneLookAtLinkedGenes(genes);
+      Locus first = odds.genotype("p").genotypes().get(0).genotype().genome().locus("g0");
+      assertThat(odds.genotype("p").carries(first, "a")).isEqualTo(0.4, ROUNDING);
+    }
+  }
+
+  @Test
+  void oddsThatCannotBeDrawnAreNotMadeUp() {
+    // Drawn locus by locus the plants would stay as they began, whatever the dice.
+    PedigreeOdds tied = oneLookAtLinkedGenes(5).withBound(1 << 20);
+    assertThatThrownBy(() -> tied.genotype("p")).isInstanceOf(TangledPedigreeException.class);
+    for (int dice = 1; dice <= 3; dice++) {
+      PedigreeOdds drawn = tied.withSampling(100, dice);
+      assertThatThrownBy(() -> drawn.genotype("p"))
+          .isInstanceOf(UnsteadyDrawsException.class)
+          .hasMessageContaining("would stay as it began");
+    }
+  }
+
+  @Test
+  void drawnOddsLieWithinTheirErrors() {
+    List<PlantRecord> plants = new ArrayList<>();
+    List<Evidence> seen = new ArrayList<>();
+    for (int i = 0; i < 9; i++) {
+      plants.add(pure("p" + i));
+      for (int j = 0; j < i; j++) {
+        plants.add(PlantRecord.cross(i + " x " + j, "p" + i, "p" + j));
+        seen.add((i * j) % 3 == 1 ? plain(i + " x " + j) : red(i + " x " + j));
+      }
+    }
+    PedigreeOdds odds =
+        odds(plants.toArray(new PlantRecord[0]))
+            .withPriors(even("Echeveria laui"))
+            .withMisreading(0.05)
+            .withEvidence(seen);
+    GenotypeOdds exact = odds.genotype("p1");
+    GenotypeOdds drawn = odds.withBound(3000).withSampling(400, 1).genotype("p1");
+    assertThat(exact.reckoning().isExact()).isTrue();
+    assertThat(drawn.reckoning().isExact()).isFalse();
+    for (GenotypeOdds.Chance one : drawn.genotypes()) {
+      assertThat(one.chance()).isCloseTo(exact.of(one.genotype()), within(5 * one.error() + 1e-9));
+    }
+  }
 }

@@ -97,6 +97,7 @@ public final class BlockSampler {
    *     the asked variables alone is past the bound
    * @throws IllegalStateException if nothing is possible, or no possible assignment was found to
    *     start from
+   * @throws StuckException if a table that ties its variables to each other cannot be drawn whole
    */
   public Sampled run(int... asked) {
     graph.requireDistinct(asked);

@@ -2,7 +2,9 @@ package dev.filial.core.inference.factor;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
 
@@ -47,9 +49,12 @@ final class Blocks {
   }
 
   /**
-   * Plans the rounds.
+   * Plans the rounds. A table that rules something out ties its variables to each other: drawn one
+   * at a time, given the others, they may never leave the state that they began in. So each such
+   * table is whole in some large block.
    *
    * @param asked variables that are never out of a large block, in the order in which they are last
+   * @throws StuckException if a table that ties variables fits into no block
    */
   static List<Round> rounds(Reduced reduced, int[] asked, double bound, SplittableRandom random) {
     Blocks blocks = new Blocks(reduced, asked, bound, random);
@@ -58,10 +63,71 @@ final class Blocks {
       Round round = blocks.round();
       rounds.add(round);
       if (round.large().size() == 1 && round.small().isEmpty()) {
-        break;
+        return List.copyOf(rounds);
+      }
+    }
+    List<Block> more = blocks.loosening(rounds);
+    if (!more.isEmpty()) {
+      // Each in a round of its own, after those of the first: a sweep stays as short as it was.
+      Round first = rounds.get(0);
+      for (Block block : more) {
+        List<Block> large = new ArrayList<>(first.large());
+        large.add(block);
+        rounds.add(new Round(List.copyOf(large), first.small()));
       }
     }
     return List.copyOf(rounds);
+  }
+
+  /** Blocks that hold the tying tables which no block of these rounds holds whole. */
+  private List<Block> loosening(List<Round> rounds) {
+    List<BitSet> inside = new ArrayList<>();
+    rounds.forEach(round -> round.large().forEach(block -> inside.add(in(block))));
+    List<Block> more = new ArrayList<>();
+    for (int f = 0; f < reduced.scopes.length; f++) {
+      int[] scope = reduced.scopes[f];
+      if (scope.length > 1
+          && ties(reduced.tables[f])
+          && inside.stream().noneMatch(block -> holds(block, scope))) {
+        boolean[] kept = isAsked.clone();
+        for (int v : scope) {
+          kept[v] = true;
+        }
+        Block block = large(kept);
+        if (block == null || !holds(in(block), scope)) {
+          throw new StuckException(reduced.tables[f].length, bound);
+        }
+        more.add(block);
+        inside.add(in(block));
+      }
+    }
+    return more;
+  }
+
+  private static BitSet in(Block block) {
+    BitSet variables = new BitSet();
+    for (int v : block.variables()) {
+      variables.set(v);
+    }
+    return variables;
+  }
+
+  private static boolean holds(BitSet block, int[] scope) {
+    for (int v : scope) {
+      if (!block.get(v)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean ties(double[] table) {
+    for (double weight : table) {
+      if (weight == 0) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private Round round() {
@@ -92,9 +158,23 @@ final class Blocks {
   }
 
   private Block large() {
+    Block block = large(isAsked);
+    if (block != null) {
+      return block;
+    }
+    return Objects.requireNonNull(block(asked, asked, Double.MAX_VALUE / 4));
+  }
+
+  /**
+   * A large block.
+   *
+   * @param kept variables that are in it for certain; the asked ones are among them
+   * @return null if the tables over these alone are past the bound
+   */
+  private @Nullable Block large(boolean[] kept) {
     while (true) {
       boolean[] taken =
-          GreedyOrder.cutset(reduced.states, neighbours, isAsked, cap, timesTaken, random);
+          GreedyOrder.cutset(reduced.states, neighbours, kept, cap, timesTaken, random);
       int count = 0;
       for (boolean out : taken) {
         count += out ? 0 : 1;
@@ -105,13 +185,12 @@ final class Blocks {
           variables[--count] = v;
         }
       }
-      boolean smallest = cap <= 1;
-      Block block = block(variables, asked, smallest ? Double.MAX_VALUE / 4 : bound);
-      if (block != null) {
+      Block block = block(variables, asked, bound);
+      if (block != null || cap <= 1) {
         return block;
       }
       // Each table is within the bound, but there are too many of them.
-      cap = smallest ? cap : Math.max(1, cap / 3);
+      cap = Math.max(1, cap / 3);
     }
   }
 
