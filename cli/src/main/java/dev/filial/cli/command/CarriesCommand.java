@@ -3,6 +3,7 @@ package dev.filial.cli.command;
 import dev.filial.cli.frame.Answer;
 import dev.filial.cli.frame.Bench;
 import dev.filial.cli.frame.BenchCommand;
+import dev.filial.cli.frame.CommandLine;
 import dev.filial.cli.frame.OpenRegister;
 import dev.filial.cli.frame.Reading;
 import dev.filial.cli.frame.Trouble;
@@ -49,7 +50,7 @@ public final class CarriesCommand implements BenchCommand {
         words.option(
             "--sure",
             "SHARE",
-            "How sure a test cross is to make you; 95% if not given.",
+            "Of one plant: how sure a test cross is to make you; 95% if not given.",
             RecordReadings.SHARE);
     why = words.flag("--why", "Say which entries moved the odds, and by how much.");
     register = OpenRegister.toRead(words);
@@ -92,6 +93,12 @@ public final class CarriesCommand implements BenchCommand {
         show(screen, genes.get(i));
       }
       unanswered.forEach(screen::say);
+      LikelyGenes first = genes.get(0);
+      screen.next(
+          "what a cross with it would throw: filial carries "
+              + first.plant()
+              + " POLLEN_PARENT --trait "
+              + CommandLine.quoted(first.traits().get(0)));
     }
 
     private void show(Screen screen, LikelyGenes one) {

@@ -48,14 +48,14 @@ final class WeighingOptions {
         words.option(
             "--draws",
             "NUMBER",
-            "Where the exact odds would take too long, draw so many times and give them with their"
-                + " error.",
+            "Where the exact odds would take too long, draw so many times in each of three runs, 40"
+                + " or more, and give them with their error.",
             Reading.WHOLE_NUMBER);
     dice =
         words.option(
             "--dice",
             "NUMBER",
-            "Another number draws otherwise; the same gives the same. 1 if not given.",
+            "With --draws: another number draws otherwise; the same gives the same. 1 if not given.",
             Reading.WHOLE_NUMBER);
     return this;
   }

@@ -88,7 +88,8 @@ public record Failure(Status status, String message, String remedy) {
       case GENES ->
           "If you know it, record it: filial genotype "
               + missing.plant()
-              + " ALLELES. filial odds also takes it with --seed-genes or --pollen-genes.";
+              + " ALLELES. filial odds also takes it with --seed-genes or --pollen-genes. What it most likely"
+              + " carries, and what the cross throws then, says filial carries.";
       case GAMETES ->
           "Say how they form with --eggs-form or --pollen-forms; filial help odds says what can"
               + " stand there.";
