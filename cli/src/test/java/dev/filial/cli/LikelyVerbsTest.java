@@ -20,6 +20,9 @@ class LikelyVerbsTest {
   private static final int REFUSED = 1;
   private static final int USAGE = 2;
 
+  /** Of four seedlings two are plain: tt with ¼ (1/2)⁴ against Tt with ½ (1/4)²(3/4)². */
+  private static final double TWO_OF_FOUR = 0.25 / 16 / (0.25 / 16 + 0.5 * 9 / 256);
+
   @TempDir Path folder;
 
   private DemoStory demo;
@@ -65,6 +68,11 @@ class LikelyVerbsTest {
     typed("count", "19-001 P1", "--up", "4", "--date", "2019-07-01");
   }
 
+  private void twoPlainOnes() {
+    typed("observe", "19-001-1", "tips", "plain", "--date", "2020-02-01");
+    typed("observe", "19-001-2", "tips", "plain", "--date", "2020-02-01");
+  }
+
   private void start() {
     typed("start", "KB", "--grower", "Klara");
     typed("trait", "tips", "--states", "red,plain");
@@ -100,36 +108,27 @@ class LikelyVerbsTest {
     return 0;
   }
 
-  /**
-   * Four seedlings, two of them plain: Tt with ½ (1/4)²(3/4)² against tt with ¼ (1/2)⁴, whichever
-   * day they were tallied and whether or not two of them have numbers and were seen.
-   */
+  /** Whichever day they were tallied, and whether or not two of them have numbers and were seen. */
   @Test
   void aSeedlingSeenByItselfIsTakenOutOfItsTally() {
     oneCross();
     typed("number", "19-001 P1", "2", "--date", "2020-01-01");
-    typed("observe", "19-001-1", "tips", "plain", "--date", "2020-02-01");
-    typed("observe", "19-001-2", "tips", "plain", "--date", "2020-02-01");
+    twoPlainOnes();
     typed("tally", "19-001 P1", "tips", "plain=2", "red=2", "--date", "2020-03-01");
 
-    double het = 0.5 * 9 / 256;
-    double plain = 0.25 / 16;
-    assertThat(chanceOf("tt", "18-002")).isEqualTo(plain / (plain + het), within(1e-12));
+    assertThat(chanceOf("tt", "18-002")).isEqualTo(TWO_OF_FOUR, within(1e-12));
   }
 
   @Test
   void pickedSeedlingsTellNothingOfTheirParentsUnlessTheirPotWasTallied() {
     oneCross();
     typed("number", "19-001 P1", "2", "--picked-for", "tips", "--date", "2020-01-01");
-    typed("observe", "19-001-1", "tips", "plain", "--date", "2020-02-01");
-    typed("observe", "19-001-2", "tips", "plain", "--date", "2020-02-01");
+    twoPlainOnes();
     // A TT parent is ruled out; between Tt and tt, ½ and ¼, nothing is told.
     assertThat(chanceOf("tt", "18-002")).isEqualTo(1.0 / 3, within(1e-12));
 
     typed("tally", "19-001 P1", "tips", "plain=2", "red=2", "--date", "2019-12-01");
-    double het = 0.5 * 9 / 256;
-    double plain = 0.25 / 16;
-    assertThat(chanceOf("tt", "18-002")).isEqualTo(plain / (plain + het), within(1e-12));
+    assertThat(chanceOf("tt", "18-002")).isEqualTo(TWO_OF_FOUR, within(1e-12));
   }
 
   @Test

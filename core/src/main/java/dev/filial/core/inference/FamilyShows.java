@@ -87,12 +87,12 @@ final class FamilyShows {
   static FamilyShows of(
       GenomeStates states, Sources sources, Lineages lineages, Appearance shows, List<Way> its) {
     Map<Integer, Integer> places = new LinkedHashMap<>();
-    List<List<Raw>> raw = new ArrayList<>();
+    List<List<Source>> raw = new ArrayList<>();
     double sum = 0;
     for (Way way : its) {
-      List<Raw> groups = new ArrayList<>();
+      List<Source> groups = new ArrayList<>();
       for (int at = 0; at < shows.groups().size(); at++) {
-        Raw one = raw(states, sources, lineages, shows, way, at);
+        Source one = raw(states, sources, lineages, shows, way, at);
         for (int variable : one.variables()) {
           places.putIfAbsent(variable, places.size());
         }
@@ -121,7 +121,7 @@ final class FamilyShows {
     for (int w = 0; w < raw.size(); w++) {
       WayTable way = new WayTable(its.get(w).share() / sum);
       for (int at = 0; at < raw.get(w).size(); at++) {
-        Raw one = raw.get(w).get(at);
+        Source one = raw.get(w).get(at);
         int[] strides = new int[variables.length];
         int stride = 1;
         for (int i = one.variables().length - 1; i >= 0; i--) {
@@ -143,26 +143,8 @@ final class FamilyShows {
     return new FamilyShows(variables, sizes, ways);
   }
 
-  /** The kinds of a way at a group by the states of what it depends on; kinds may grow later. */
-  private static final class Raw {
-    private final int[] variables;
-    private final double[][] rows;
-
-    Raw(int[] variables, double[][] rows) {
-      this.variables = variables;
-      this.rows = rows;
-    }
-
-    int[] variables() {
-      return variables;
-    }
-
-    double[][] rows() {
-      return rows;
-    }
-  }
-
-  private static Raw raw(
+  /** The kinds of a way at a group, as gametes come of a source; kinds may still grow. */
+  private static Source raw(
       GenomeStates states, Sources sources, Lineages lineages, Appearance shows, Way way, int at) {
     int group = shows.groups().get(at);
     if (way instanceof Way.Union union) {
@@ -193,7 +175,7 @@ final class FamilyShows {
       System.arraycopy(egg.variables(), 0, both, 0, egg.variables().length);
       System.arraycopy(
           grain.variables(), 0, both, egg.variables().length, grain.variables().length);
-      return new Raw(both, rows);
+      return new Source(both, rows);
     }
     if (way instanceof Way.Twice twice) {
       Source gamete = sources.of(twice.gamete(), group, false);
@@ -205,7 +187,7 @@ final class FamilyShows {
           rows[row][kinds[states.joined(group, form, i, form, i)]] += gamete.rows()[row][i];
         }
       }
-      return new Raw(gamete.variables(), rows);
+      return new Source(gamete.variables(), rows);
     }
     int source = way instanceof Way.Again again ? again.plant() : ((Way.Doubled) way).plant();
     Form form = lineages.form(source);
@@ -214,7 +196,7 @@ final class FamilyShows {
     for (int i = 0; i < kinds.length; i++) {
       rows[i][kinds[i]] = 1;
     }
-    return new Raw(new int[] {sources.plant(source, group)}, rows);
+    return new Source(new int[] {sources.plant(source, group)}, rows);
   }
 
   /** What the family depends on. */

@@ -8,10 +8,12 @@ import dev.filial.core.heredity.Genome;
 import dev.filial.core.heredity.LinkageGroup;
 import dev.filial.core.heredity.Locus;
 import dev.filial.core.heredity.Meiosis;
+import dev.filial.core.heredity.Pattern;
 import dev.filial.core.heredity.TraitModel;
 import dev.filial.core.number.Fraction;
 import dev.filial.core.pedigree.Case;
 import dev.filial.core.pedigree.Founder;
+import dev.filial.core.pedigree.Makeup;
 import dev.filial.core.pedigree.Pedigree;
 import dev.filial.core.pedigree.PlantRecord;
 import dev.filial.core.pedigree.Ramet;
@@ -421,8 +423,8 @@ class PedigreeOddsTest {
                     new Evidence.Carried(
                         "f1",
                         List.of(
-                            new dev.filial.core.heredity.Pattern(A, List.of("T", "t"), false),
-                            new dev.filial.core.heredity.Pattern(b, List.of("W", "w"), false)),
+                            new Pattern(A, List.of("T", "t"), false),
+                            new Pattern(b, List.of("W", "w"), false)),
                         Optional.empty(),
                         "f1"),
                     Evidence.Carried.of("tester", linked.genotype("tw/tw"), "tester"),
@@ -430,40 +432,32 @@ class PedigreeOddsTest {
     assertThat(unphased.states("s", "wax").of("waxed")).isEqualTo(0.5, ROUNDING);
   }
 
+  private static Founder half() {
+    return Founder.hybrid(
+        Makeup.of(Map.of("Echeveria laui", Fraction.HALF, "Echeveria alba", Fraction.HALF)));
+  }
+
+  private static FounderPriors fixed() {
+    return FounderPriors.none()
+        .withFrequencies("Echeveria laui", "tips", Map.of("T", Fraction.ONE))
+        .withFrequencies("Echeveria alba", "tips", Map.of("t", Fraction.ONE));
+  }
+
   @Test
   void aStatedF1HasOneAlleleOfEachTaxon() {
-    Founder f1 =
-        Founder.hybrid(
-                dev.filial.core.pedigree.Makeup.of(
-                    Map.of("Echeveria laui", Fraction.HALF, "Echeveria alba", Fraction.HALF)))
-            .withStated(StatedGeneration.f1("Echeveria laui", "Echeveria alba"));
-    FounderPriors fixed =
-        FounderPriors.none()
-            .withFrequencies("Echeveria laui", "tips", Map.of("T", Fraction.ONE))
-            .withFrequencies("Echeveria alba", "tips", Map.of("t", Fraction.ONE));
-    assertThat(odds(new PlantRecord("f1", f1)).withPriors(fixed).genotype("f1").of("Tt"))
+    Founder f1 = half().withStated(StatedGeneration.f1("Echeveria laui", "Echeveria alba"));
+    assertThat(odds(new PlantRecord("f1", f1)).withPriors(fixed()).genotype("f1").of("Tt"))
         .isEqualTo(1, ROUNDING);
-    Founder shares =
-        Founder.hybrid(
-            dev.filial.core.pedigree.Makeup.of(
-                Map.of("Echeveria laui", Fraction.HALF, "Echeveria alba", Fraction.HALF)));
-    assertThat(odds(new PlantRecord("h", shares)).withPriors(fixed).genotype("h").of("Tt"))
+    Founder shares = half();
+    assertThat(odds(new PlantRecord("h", shares)).withPriors(fixed()).genotype("h").of("Tt"))
         .isEqualTo(0.5, ROUNDING);
   }
 
   @Test
   void aStatedF3HasAQuarterHeterozygotesLeft() {
-    Founder f3 =
-        Founder.hybrid(
-                dev.filial.core.pedigree.Makeup.of(
-                    Map.of("Echeveria laui", Fraction.HALF, "Echeveria alba", Fraction.HALF)))
-            .withStated(StatedGeneration.filial(3, "Echeveria laui", "Echeveria alba"));
-    FounderPriors fixed =
-        FounderPriors.none()
-            .withFrequencies("Echeveria laui", "tips", Map.of("T", Fraction.ONE))
-            .withFrequencies("Echeveria alba", "tips", Map.of("t", Fraction.ONE));
+    Founder f3 = half().withStated(StatedGeneration.filial(3, "Echeveria laui", "Echeveria alba"));
     // Heterozygotes halve with each selfing: ½ in F2, ¼ in F3.
-    assertThat(odds(new PlantRecord("f3", f3)).withPriors(fixed).genotype("f3").of("Tt"))
+    assertThat(odds(new PlantRecord("f3", f3)).withPriors(fixed()).genotype("f3").of("Tt"))
         .isEqualTo(0.25, ROUNDING);
   }
 
@@ -471,7 +465,7 @@ class PedigreeOddsTest {
   void plantsThatDieOfTheirGenesAreNotAmongThoseSeen() {
     TraitModel yellow =
         TraitModel.intermediate("coat", A, List.of("dark", "yellow", "green"))
-            .withLethal(dev.filial.core.heredity.Pattern.read(List.of(A), "TT"));
+            .withLethal(Pattern.read(List.of(A), "TT"));
     PedigreeOdds odds =
         PedigreeOdds.of(
                 Pedigree.of(List.of(pure("a"), pure("b"), PlantRecord.cross("s", "a", "b"))),
