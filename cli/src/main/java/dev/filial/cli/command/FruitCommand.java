@@ -64,6 +64,8 @@ public final class FruitCommand implements BenchCommand {
                 date.orToday(bench),
                 set.get().orElse(null),
                 failed.get().orElse(null),
+                null,
+                null,
                 why.get().orElse(null),
                 remark.get().orElse(null)));
     boolean hope = set.get().isPresent() && !set.get().get().equals(Count.of(0));

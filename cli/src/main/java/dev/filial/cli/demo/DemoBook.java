@@ -234,7 +234,8 @@ final class DemoBook {
 
   DemoBook fruit(String cross, int set, int failed) {
     return write(
-        new FruitRecorded(code(cross), today(), Count.of(set), Count.of(failed), null, null));
+        new FruitRecorded(
+            code(cross), today(), Count.of(set), Count.of(failed), null, null, null, null));
   }
 
   DemoBook harvest(String lot, String count, int fruits) {
@@ -272,7 +273,11 @@ final class DemoBook {
             seeds,
             MEDIUM,
             null,
+            false,
             TRAY,
+            false,
+            null,
+            null,
             treatments,
             filled,
             "shelf",

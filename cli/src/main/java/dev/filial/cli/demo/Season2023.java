@@ -46,6 +46,8 @@ final class Season2023 {
                 book.today(),
                 Count.of(0),
                 Count.of(6),
+                null,
+                null,
                 "all dropped within a week",
                 null))
         .on("2023-05-13")

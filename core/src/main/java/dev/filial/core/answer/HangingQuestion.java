@@ -6,8 +6,10 @@ import dev.filial.core.register.Counted;
 import dev.filial.core.register.Doubted;
 import dev.filial.core.register.Fate;
 import dev.filial.core.register.FateRecorded;
+import dev.filial.core.register.Flowered;
 import dev.filial.core.register.FruitRecorded;
 import dev.filial.core.register.GenotypeStated;
+import dev.filial.core.register.IntervalStated;
 import dev.filial.core.register.Introduction;
 import dev.filial.core.register.Item;
 import dev.filial.core.register.Joined;
@@ -17,17 +19,24 @@ import dev.filial.core.register.Moved;
 import dev.filial.core.register.Named;
 import dev.filial.core.register.Noted;
 import dev.filial.core.register.Observed;
+import dev.filial.core.register.Photographed;
+import dev.filial.core.register.PlaceDeclared;
+import dev.filial.core.register.PollenKept;
 import dev.filial.core.register.PopulationDeclared;
 import dev.filial.core.register.ProfileStated;
+import dev.filial.core.register.Promised;
 import dev.filial.core.register.RegisterRefusal;
 import dev.filial.core.register.RegisterView;
+import dev.filial.core.register.SeedKept;
 import dev.filial.core.register.Statement;
 import dev.filial.core.register.Subject;
 import dev.filial.core.register.Tallied;
 import dev.filial.core.register.Taxon;
 import dev.filial.core.register.TaxonDeclared;
 import dev.filial.core.register.TaxonRenamed;
+import dev.filial.core.register.Tended;
 import dev.filial.core.register.TraitDeclared;
+import dev.filial.core.register.Treated;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -169,6 +178,15 @@ public final class HangingQuestion {
         || statement instanceof FruitRecorded
         || statement instanceof Observed
         || statement instanceof Tallied
+        || statement instanceof Flowered
+        || statement instanceof PollenKept
+        || statement instanceof SeedKept
+        || statement instanceof Promised
+        || statement instanceof Treated
+        || statement instanceof Tended
+        || statement instanceof Photographed
+        || statement instanceof PlaceDeclared
+        || statement instanceof IntervalStated
         || statement instanceof TraitDeclared
         || statement instanceof LocusDeclared
         || statement instanceof ModelDeclared

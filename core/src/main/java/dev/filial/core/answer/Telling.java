@@ -79,9 +79,19 @@ public final class Telling {
         parts.add(fruit.set() + " set");
       }
       if (fruit.failed() != null) {
-        parts.add(fruit.failed() + " failed" + because(fruit.why()));
+        parts.add(fruit.failed() + " failed");
       }
-      return "flowers of " + fruit.cross().text() + ": " + String.join(", ", parts);
+      if (fruit.aborted() != null) {
+        parts.add(fruit.aborted() + " dropped unripe");
+      }
+      if (fruit.eaten() != null) {
+        parts.add(fruit.eaten() + " eaten");
+      }
+      return "flowers of "
+          + fruit.cross().text()
+          + ": "
+          + String.join(", ", parts)
+          + because(fruit.why());
     }
     if (statement instanceof Harvested harvest) {
       return harvest.lot().text()
@@ -249,7 +259,11 @@ public final class Telling {
     if (statement instanceof Noted noted) {
       return noted.code().text() + ": " + noted.text();
     }
-    throw new IllegalArgumentException("no telling of " + statement.getClass().getSimpleName());
+    return DiaryTelling.of(statement)
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "no telling of " + statement.getClass().getSimpleName()));
   }
 
   private static String ofCross(Pollinated cross) {

@@ -1,7 +1,9 @@
 package dev.filial.core.register;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.OptionalLong;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How many seeds, seedlings or flowers: counted, or guessed and said to be.
@@ -130,6 +132,19 @@ public sealed interface Count {
     }
     long number = Long.parseLong(digits);
     return guessed ? new About(number) : new Exact(number);
+  }
+
+  /**
+   * A guess worked out from a weight: about milligrams × seeds per gram / 1000; null unless both
+   * are known.
+   */
+  static @Nullable Count byWeight(
+      @Nullable BigDecimal milligrams, @Nullable BigDecimal seedsPerGram) {
+    if (milligrams == null || seedsPerGram == null) {
+      return null;
+    }
+    BigDecimal seeds = milligrams.multiply(seedsPerGram).movePointLeft(3);
+    return about(seeds.min(BigDecimal.valueOf(MOST)).longValue());
   }
 
   private static IllegalArgumentException notACount(String text) {

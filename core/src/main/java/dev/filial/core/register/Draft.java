@@ -60,7 +60,11 @@ final class Draft implements RegisterView {
         case CODE -> derive(Code.parse(subject.key()));
         case TAXON -> taxa.put(subject.key(), Derivation.taxon(this, subject.key()));
         case TRAIT -> traits.put(subject.key(), Derivation.trait(this, subject.key()));
-        case LOCUS, FIELD_NUMBER, ENTRY -> {} // what is said of these is read where it stands
+        case LOCUS,
+            FIELD_NUMBER,
+            ENTRY,
+            PLACE,
+            INTERVAL -> {} // what is said of these is read where it stands
       }
     }
   }

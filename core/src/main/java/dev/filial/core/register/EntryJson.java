@@ -93,6 +93,15 @@ public final class EntryJson {
     kinds.put("genotype", GenotypeStated.class);
     kinds.put("amend", Amended.class);
     kinds.put("note", Noted.class);
+    kinds.put("flower", Flowered.class);
+    kinds.put("pollen", PollenKept.class);
+    kinds.put("store", SeedKept.class);
+    kinds.put("promise", Promised.class);
+    kinds.put("treatment", Treated.class);
+    kinds.put("care", Tended.class);
+    kinds.put("place", PlaceDeclared.class);
+    kinds.put("interval", IntervalStated.class);
+    kinds.put("picture", Photographed.class);
     return Collections.unmodifiableMap(kinds);
   }
 
@@ -127,13 +136,14 @@ public final class EntryJson {
     text(texts, Fraction.class, Fraction::toString, Fraction::parse);
     text(texts, PartialDate.class, PartialDate::toString, PartialDate::parse);
     text(texts, Count.class, Count::toString, Count::parse);
-    text(texts, Fate.class, EntryJson::word, text -> constant(Fate.class, text));
-    text(texts, Protection.class, EntryJson::word, text -> constant(Protection.class, text));
-    text(
-        texts,
-        ProfileStated.Pairing.class,
-        EntryJson::word,
-        text -> constant(ProfileStated.Pairing.class, text));
+    words(texts, Fate.class);
+    words(texts, Protection.class);
+    words(texts, ProfileStated.Pairing.class);
+    words(texts, Bloom.class);
+    words(texts, PollenKept.Step.class);
+    words(texts, Treatment.class);
+    words(texts, Tended.Care.class);
+    words(texts, Interval.class);
     JsonMapper.Builder builder =
         JsonMapper.builder()
             .addModule(texts)
@@ -203,6 +213,10 @@ public final class EntryJson {
       throw new IllegalArgumentException(
           JsonComplaint.about(e, KINDS.keySet(), POLLENS.keySet()), e);
     }
+  }
+
+  private static <E extends Enum<E>> void words(SimpleModule module, Class<E> type) {
+    text(module, type, EntryJson::word, text -> constant(type, text));
   }
 
   private static String word(Enum<?> constant) {

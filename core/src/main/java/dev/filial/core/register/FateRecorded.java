@@ -34,18 +34,9 @@ public record FateRecorded(
    *     or for what did not leave
    */
   public FateRecorded {
-    codes = List.copyOf(codes);
-    Require.distinct(codes);
+    codes = Require.named(codes, "say which plant, pot or seed lot");
     Objects.requireNonNull(fate, "fate");
-    if (codes.isEmpty()) {
-      throw new IllegalArgumentException("say which plant, pot or seed lot");
-    }
-    for (Code code : codes) {
-      if (count != null && !code.isGroup() && !code.isLot()) {
-        throw new IllegalArgumentException(
-            code.text() + " is one plant; a number goes with a pot or a seed lot");
-      }
-    }
+    Require.numbered(codes, count);
     if (count != null && (fate == Fate.ALIVE || fate == Fate.KEPT)) {
       throw new IllegalArgumentException(
           "a number goes with what left (dead, given, discarded); count what is alive instead");
@@ -54,6 +45,6 @@ public record FateRecorded(
 
   @Override
   public Set<Subject> subjects() {
-    return codes.stream().map(Subject::of).collect(java.util.stream.Collectors.toUnmodifiableSet());
+    return Subject.of(codes);
   }
 }

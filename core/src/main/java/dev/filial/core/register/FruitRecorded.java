@@ -12,6 +12,8 @@ import org.jspecify.annotations.Nullable;
  * @param date the day, or null when not known
  * @param set flowers that set fruit, or null
  * @param failed flowers that failed, or null
+ * @param aborted of those that set, how many dropped their fruit unripe, or null
+ * @param eaten flowers or fruit that were eaten, so that nobody can tell, or null
  * @param why why they failed, or null
  * @param remark anything else, or null
  */
@@ -20,6 +22,8 @@ public record FruitRecorded(
     @Nullable PartialDate date,
     @Nullable Count set,
     @Nullable Count failed,
+    @Nullable Count aborted,
+    @Nullable Count eaten,
     @Nullable String why,
     @Nullable String remark)
     implements Statement {
@@ -27,14 +31,16 @@ public record FruitRecorded(
   /**
    * Checks what can be seen from the statement alone.
    *
-   * @throws IllegalArgumentException if neither number is given or the code carries a suffix
+   * @throws IllegalArgumentException if no number is given or the code carries a suffix
    */
   public FruitRecorded {
     Objects.requireNonNull(cross, "cross");
     Require.whole(cross);
-    if (set == null && failed == null) {
+    if (set == null && failed == null && aborted == null && eaten == null) {
       throw new IllegalArgumentException(
-          "say how many flowers of " + cross.text() + " set, or how many failed");
+          "say how many flowers of "
+              + cross.text()
+              + " set, or how many failed, aborted or were eaten");
     }
   }
 

@@ -14,18 +14,36 @@ final class FruitRules {
     this.warnings = warnings;
   }
 
-  /** Warns when more flowers set or failed, over all entries, than were tried. */
+  /**
+   * Warns when more flowers set or failed, over all entries, than were tried, or more fruit dropped
+   * than had set.
+   */
   void check(FruitRecorded fruit) {
     Count met = Count.of(0);
+    Count set = Count.of(0);
+    Count dropped = Count.of(0);
     Optional<Count> tried = Optional.empty();
     for (long entry : book.entriesOn(Subject.of(fruit.cross()))) {
       Statement statement = book.effective(entry).orElseThrow();
       if (statement instanceof FruitRecorded other) {
         met = other.set() == null ? met : met.plus(other.set());
         met = other.failed() == null ? met : met.plus(other.failed());
+        set = other.set() == null ? set : set.plus(other.set());
+        dropped = other.aborted() == null ? dropped : dropped.plus(other.aborted());
       } else if (statement instanceof Pollinated cross) {
         tried = Optional.ofNullable(cross.flowers());
       }
+    }
+    if (set.isExact()
+        && dropped.isExact()
+        && dropped.size().orElseThrow() > set.size().orElseThrow()) {
+      warnings.add(
+          dropped
+              + " fruits of "
+              + fruit.cross().text()
+              + " dropped unripe, and "
+              + set
+              + " had set; enter those that set too, or mend one of the numbers");
     }
     if (tried.isPresent()
         && tried.get().isExact()

@@ -55,10 +55,7 @@ public record Harvested(
    * @return {@link #count()}, or about milligrams × seeds per gram / 1000 when only those are known
    */
   public Count seeds() {
-    if (count.size().isPresent() || milligrams == null || seedsPerGram == null) {
-      return count;
-    }
-    BigDecimal seeds = milligrams.multiply(seedsPerGram).movePointLeft(3);
-    return Count.about(seeds.min(BigDecimal.valueOf(Count.MOST)).longValue());
+    Count weighed = Count.byWeight(milligrams, seedsPerGram);
+    return count.size().isPresent() || weighed == null ? count : weighed;
   }
 }

@@ -111,6 +111,8 @@ final class ItemFold {
       meet(number, recorded);
     } else if (statement instanceof Moved moved) {
       place = moved.place();
+    } else if (statement instanceof SeedKept kept) {
+      keep(kept);
     } else if (statement instanceof Named named) {
       names.add(named.name());
     } else if (statement instanceof Joined joined && joined.other().equals(code)) {
@@ -164,6 +166,23 @@ final class ItemFold {
         fate = Fate.ALIVE;
         until = null;
       }
+    }
+  }
+
+  private void keep(SeedKept kept) {
+    place = kept.place() == null ? place : kept.place();
+    Count now = kept.seeds();
+    // A weight works out to a guess, which does not take the place of what was counted.
+    if (now == null || (count != null && count.isExact() && !now.isExact())) {
+      return;
+    }
+    count = now;
+    if (now.equals(Count.of(0))) {
+      fate = Fate.USED_UP;
+      until = kept.date();
+    } else if (!fate.isHere()) {
+      fate = Fate.ALIVE;
+      until = null;
     }
   }
 

@@ -23,16 +23,12 @@ public record Moved(
    * @throws IllegalArgumentException if nothing is named
    */
   public Moved {
-    codes = List.copyOf(codes);
-    Require.distinct(codes);
+    codes = Require.named(codes, "say what was moved");
     Require.text("place", place);
-    if (codes.isEmpty()) {
-      throw new IllegalArgumentException("say what was moved");
-    }
   }
 
   @Override
   public Set<Subject> subjects() {
-    return codes.stream().map(Subject::of).collect(java.util.stream.Collectors.toUnmodifiableSet());
+    return Subject.of(codes);
   }
 }

@@ -51,6 +51,38 @@ final class Require {
     }
   }
 
+  /**
+   * A copy of the codes, of which there is at least one, each once.
+   *
+   * @param remedy what to say when there is none
+   */
+  static List<Code> named(List<Code> codes, String remedy) {
+    List<Code> copy = List.copyOf(codes);
+    distinct(copy);
+    if (copy.isEmpty()) {
+      throw new IllegalArgumentException(remedy);
+    }
+    return copy;
+  }
+
+  /** Checks that a number is only given of pots and seed lots. */
+  static void numbered(List<Code> codes, @Nullable Count count) {
+    for (Code code : codes) {
+      if (count != null && !code.isGroup() && !code.isLot()) {
+        throw new IllegalArgumentException(
+            code.text() + " is one plant; a number goes with a pot or a seed lot");
+      }
+    }
+  }
+
+  /** Checks a number of days: a century is more than any bench waits. */
+  static void days(String property, int days) {
+    if (days < 1 || days > 36_500) {
+      throw new IllegalArgumentException(
+          "\"" + property + "\" is " + days + " days; it lies between 1 and 36500");
+    }
+  }
+
   /** Checks that no code is named twice. */
   static void distinct(List<Code> codes) {
     Set<Code> seen = new HashSet<>();
@@ -129,6 +161,17 @@ final class Require {
     if (sets != null && (sets < 1 || sets > 32)) {
       throw new IllegalArgumentException(
           "a gamete (" + gamete + ") of " + sets + " chromosome sets; it carries 1 to 32");
+    }
+  }
+
+  /** Checks that a measure lies in a range, its ends included. */
+  static void between(String what, @Nullable BigDecimal number, int least, int most) {
+    measure(what, number);
+    if (number != null
+        && (number.compareTo(BigDecimal.valueOf(least)) < 0
+            || number.compareTo(BigDecimal.valueOf(most)) > 0)) {
+      throw new IllegalArgumentException(
+          "the " + what + " is " + number + "; it lies between " + least + " and " + most);
     }
   }
 

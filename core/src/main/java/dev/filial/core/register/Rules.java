@@ -110,7 +110,7 @@ final class Rules {
       stock.checkTally(tallied);
       TraitDeclared trait = book.requiredTrait(tallied.trait());
       tallied.counts().keySet().forEach(state -> TraitValues.requireState(trait, state));
-    } else {
+    } else if (!new DiaryRules(book, warnings, stock).check(number, statement)) {
       checkGenes(number, statement);
     }
   }

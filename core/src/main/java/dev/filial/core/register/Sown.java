@@ -1,6 +1,7 @@
 package dev.filial.core.register;
 
 import dev.filial.core.name.Code;
+import java.math.BigDecimal;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
@@ -16,7 +17,11 @@ import org.jspecify.annotations.Nullable;
  * @param seeds how many seeds were sown
  * @param medium what they were sown on, or null
  * @param cover what they were covered with, or null
+ * @param surface whether they were left on the surface
  * @param container pot, tray, bag …, or null
+ * @param closed whether it was closed: a bag, a lid
+ * @param bottomHeat how warm it is kept from below, in °C, or null
+ * @param lightHours how many hours of light a day, or null
  * @param treatments what was done to seed or medium
  * @param groups the pots that were filled; empty when all stand in one
  * @param place where it stands, or null
@@ -29,7 +34,11 @@ public record Sown(
     Count seeds,
     @Nullable String medium,
     @Nullable String cover,
+    boolean surface,
     @Nullable String container,
+    boolean closed,
+    @Nullable BigDecimal bottomHeat,
+    @Nullable BigDecimal lightHours,
     List<String> treatments,
     List<Filled> groups,
     @Nullable String place,
@@ -40,7 +49,8 @@ public record Sown(
    * Checks what can be seen from the statement alone.
    *
    * @throws IllegalArgumentException if the codes are not a sowing, a lot and groups of one whole
-   *     code, or the groups hold more than was sown
+   *     code, the groups hold more than was sown, the seed was covered and left on the surface, or
+   *     heat or light is out of range
    */
   public Sown {
     Objects.requireNonNull(sowing, "sowing");
@@ -50,6 +60,16 @@ public record Sown(
     groups = List.copyOf(groups);
     Require.sowing(sowing);
     Require.lot(lot);
+    if (surface && cover != null) {
+      throw new IllegalArgumentException(
+          "the seed of "
+              + sowing.text()
+              + " was either left on the surface or covered with "
+              + cover
+              + "; leave one of the two out");
+    }
+    Require.between("bottom heat in °C", bottomHeat, -20, 60);
+    Require.between("hours of light a day", lightHours, 0, 24);
     Set<Code> pots = new LinkedHashSet<>();
     for (Filled filled : groups) {
       Require.group(filled.group());

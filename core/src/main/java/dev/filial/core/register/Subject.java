@@ -2,16 +2,20 @@ package dev.filial.core.register;
 
 import dev.filial.core.name.Code;
 import dev.filial.core.name.TaxonName;
+import java.util.Collection;
 import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Something a statement can be about: a coded thing, a taxon, a trait, a locus, a field number or
- * an earlier entry.
+ * Something a statement can be about: a coded thing, a taxon, a trait, a locus, a field number, an
+ * earlier entry, a place or an interval.
  *
  * @param kind which of these
  * @param key the code's text, the taxon's folded name, the trait's name in lower case, the locus's
- *     name or the field number as it is, or the entry's number
+ *     name or the field number as it is, the entry's number, the place's name in lower case, or the
+ *     interval's word
  */
 public record Subject(Kind kind, String key) {
 
@@ -28,7 +32,11 @@ public record Subject(Kind kind, String key) {
     /** A collector's field number. */
     FIELD_NUMBER,
     /** An earlier entry. */
-    ENTRY
+    ENTRY,
+    /** A place where things stand. */
+    PLACE,
+    /** How long something takes. */
+    INTERVAL
   }
 
   // Written out, because a record's own take as long to link at their first use as the whole
@@ -46,6 +54,21 @@ public record Subject(Kind kind, String key) {
   /** The coded thing {@code code}. */
   public static Subject of(Code code) {
     return new Subject(Kind.CODE, code.text());
+  }
+
+  /** The coded things {@code codes}. */
+  public static Set<Subject> of(Collection<Code> codes) {
+    return codes.stream().map(Subject::of).collect(Collectors.toUnmodifiableSet());
+  }
+
+  /** The place of that name, in either case; outer spaces do not count. */
+  public static Subject place(String name) {
+    return new Subject(Kind.PLACE, name.strip().toLowerCase(Locale.ROOT));
+  }
+
+  /** The interval. */
+  public static Subject of(Interval interval) {
+    return new Subject(Kind.INTERVAL, interval.name().toLowerCase(Locale.ROOT));
   }
 
   /** The taxon of that name, however it is spelt. */

@@ -166,6 +166,8 @@ final class SqliteReader implements RegisterView {
       case LOCUS -> "locus:";
       case FIELD_NUMBER -> "number:";
       case ENTRY -> "entry:";
+      case PLACE -> "place:";
+      case INTERVAL -> "interval:";
     };
   }
 

@@ -287,6 +287,10 @@ final class InventedBench {
             Count.of(50),
             null,
             null,
+            false,
+            null,
+            false,
+            null,
             null,
             List.of(),
             IntStream.range(0, pots)

@@ -143,6 +143,10 @@ final class Dice {
             count(),
             null,
             null,
+            false,
+            null,
+            false,
+            null,
             null,
             List.of(),
             random.nextBoolean()

@@ -117,7 +117,7 @@ class EntriesPageTest {
 
   @Test
   void showsEachSourceOfPollen() throws IOException {
-    List<String> pollens = examples(section("pollen"));
+    List<String> pollens = examples(section("cross.pollen"));
     assertThat(pollens).hasSize(Pollen.class.getPermittedSubclasses().length);
     for (String pollen : pollens) {
       String cross =

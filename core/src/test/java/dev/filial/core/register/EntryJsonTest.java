@@ -63,8 +63,8 @@ class EntryJsonTest {
           {"kind":"note","code":"26-013E","text":["x"]} | "text" is a text in quotes
           {"kind":"note","code":"26-013E","code":"26-014H","text":"x"} | Duplicate
           {"kind":"note","code":"26-013E","text":"x","date":"4 mar"} | "date": "4 mar" is not a date; write 2024-03-04
-          {"kind":"notes","code":"26-013E"} | "kind": "notes" is none of amend, count, cross,
-          {"code":"26-013E","text":"x"} | the entry lacks its "kind"; it is one of amend, count, cross,
+          {"kind":"notes","code":"26-013E"} | "kind": "notes" is none of amend, care, count, cross,
+          {"code":"26-013E","text":"x"} | the entry lacks its "kind"; it is one of amend, care, count, cross,
           {"kind":"cross","code":"26-013E","seedParent":"26-001M"} | the entry lacks its "pollen"
           {"kind":"cross","code":"26-013E","seedParent":"26-001M","pollen":{"plant":"26-002N"}} | the entry lacks its "pollen.from"; it is one of itself, mix, open, plant
           {"kind":"cross","code":"26-013E","seedParent":"26-001M","pollen":{"from":"bee"}} | "pollen.from": "bee" is none of itself, mix, open, plant

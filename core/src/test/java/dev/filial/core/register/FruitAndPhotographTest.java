@@ -52,7 +52,9 @@ class FruitAndPhotographTest {
   }
 
   private List<String> fruit(Count set, Count failed) {
-    return say(new FruitRecorded(CROSS, PartialDate.parse("2026-03-20"), set, failed, null, null));
+    return say(
+        new FruitRecorded(
+            CROSS, PartialDate.parse("2026-03-20"), set, failed, null, null, null, null));
   }
 
   @Test
@@ -81,7 +83,14 @@ class FruitAndPhotographTest {
             () ->
                 say(
                     new FruitRecorded(
-                        CROSS, PartialDate.parse("2026-03-01"), Count.of(1), null, null, null)))
+                        CROSS,
+                        PartialDate.parse("2026-03-01"),
+                        Count.of(1),
+                        null,
+                        null,
+                        null,
+                        null,
+                        null)))
         .isInstanceOf(RegisterRefusal.class)
         .hasMessageContaining("2026-03-01 is before the cross was made");
   }

@@ -353,7 +353,8 @@ class RulesPageTest {
                         false,
                         null,
                         null)),
-            new FruitRecorded(code("26-001"), null, Count.of(5), Count.of(2), null, null)),
+            new FruitRecorded(
+                code("26-001"), null, Count.of(5), Count.of(2), null, null, null, null)),
         warned(
             "selfing of a self-incompatible plant",
             bench -> bench.say(selfIncompatible("Echeveria laui")),

@@ -32,9 +32,14 @@ record Snapshot(Map<String, Object> answers) {
         case TRAIT -> answers.put("trait " + subject, view.trait(subject.key()));
         case LOCUS -> answers.put("locus " + subject, view.locus(subject.key()));
         case FIELD_NUMBER -> answers.put("population " + subject, view.population(subject.key()));
-        case ENTRY -> {}
+        case PLACE -> answers.put("around " + subject, Places.of(view).around(subject.key()));
+        case ENTRY, INTERVAL -> {}
       }
     }
+    view.items(EnumSet.of(Item.Kind.PLANT, Item.Kind.SEEDLING))
+        .forEach(
+            item ->
+                answers.put("pollen " + item.code(), PollenStore.of(view, item.code()).batches()));
     answers.put("items", view.items(EnumSet.allOf(Item.Kind.class)));
     answers.put("taxa", view.taxa());
     for (Subject.Kind kind : Subject.Kind.values()) {

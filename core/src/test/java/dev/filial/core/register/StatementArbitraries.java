@@ -10,6 +10,7 @@ import java.util.Map;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
+import net.jqwik.api.Tuple;
 
 /** Every kind of statement, with everything in it that it may hold. */
 final class StatementArbitraries {
@@ -180,8 +181,12 @@ final class StatementArbitraries {
     return Arbitraries.longs().between(1, 1_000_000_000_000L);
   }
 
-  /** Every kind but the amendment, each as often as the others. */
+  /** Every kind but the amendment, each about as often as the others. */
   static Arbitrary<Statement> plain() {
+    return Arbitraries.frequencyOf(Tuple.of(3, ofPlantsAndSeed()), Tuple.of(1, diary()));
+  }
+
+  private static Arbitrary<Statement> ofPlantsAndSeed() {
     return Arbitraries.oneOf(
         List.of(
             Combinators.combine(Arbitraries.of("KB", "ABCD"), text(), maybeText())
@@ -192,7 +197,15 @@ final class StatementArbitraries {
             plantAcquired(),
             seedAcquired(),
             pollinated(),
-            Combinators.combine(whole(), date(), count(), count(), maybeText(), maybeText())
+            Combinators.combine(
+                    whole(),
+                    date(),
+                    count(),
+                    count(),
+                    count().injectNull(0.5),
+                    count().injectNull(0.5),
+                    maybeText(),
+                    maybeText())
                 .as(FruitRecorded::new),
             harvested(),
             Combinators.combine(lot(), date(), count(), maybeText(), maybeText())
@@ -230,6 +243,87 @@ final class StatementArbitraries {
             Combinators.combine(plant(), text(), date(), maybeText())
                 .as((code, genes, d, r) -> new GenotypeStated(code, List.of("edge"), genes, d, r)),
             Combinators.combine(anyCode(), text(), date()).as(Noted::new)));
+  }
+
+  private static <C> Arbitrary<List<C>> some(Arbitrary<C> codes) {
+    return codes.list().uniqueElements().ofMinSize(1).ofMaxSize(3);
+  }
+
+  private static Arbitrary<BigDecimal> weight3() {
+    return Arbitraries.integers().between(1, 99_999).map(n -> BigDecimal.valueOf(n, 2));
+  }
+
+  /** Flowers, pollen, the seed tin, treatments, care, pictures, places and intervals. */
+  private static Arbitrary<Statement> diary() {
+    return Arbitraries.oneOf(
+        List.of(
+            Combinators.combine(some(plant()), Arbitraries.of(Bloom.values()), date(), maybeText())
+                .as(Flowered::new),
+            Combinators.combine(
+                    plant(),
+                    Arbitraries.of(PollenKept.Step.values()),
+                    date(),
+                    date(),
+                    maybeText(),
+                    maybeText(),
+                    maybeText())
+                .as(
+                    (p, step, gathered, d, from, place, r) ->
+                        step == PollenKept.Step.GATHERED
+                            ? new PollenKept(p, step, null, d, from, place, r)
+                            : new PollenKept(p, step, gathered, d, null, place, r)),
+            Combinators.combine(
+                    lot(),
+                    count(),
+                    weight3().injectNull(0.3),
+                    weight3().injectNull(0.3),
+                    maybeText(),
+                    maybeText(),
+                    date(),
+                    maybeText())
+                .as(
+                    (l, n, w, g, how, p, d, r) ->
+                        new SeedKept(List.of(l), w == null, n, w, g, how, p, d, r)),
+            Combinators.combine(
+                    some(Arbitraries.oneOf(group(), lot())),
+                    count().injectNull(0.3),
+                    text(),
+                    date(),
+                    maybeText())
+                .as(Promised::new),
+            Combinators.combine(
+                    some(anyCode()),
+                    Arbitraries.of(Treatment.values()),
+                    maybeText(),
+                    maybeText(),
+                    Arbitraries.integers().between(1, 400).injectNull(0.5),
+                    date(),
+                    maybeText())
+                .as(Treated::new),
+            Combinators.combine(
+                    some(anyCode()),
+                    Arbitraries.of(Tended.Care.values()),
+                    maybeText(),
+                    date(),
+                    maybeText())
+                .as(
+                    (codes, care, text, d, r) ->
+                        care == Tended.Care.POTTED_ON
+                            ? new Tended(codes, care, text, text, d, r)
+                            : new Tended(codes, care, null, null, d, r)),
+            Combinators.combine(some(anyCode()), text(), date(), maybeText())
+                .as(
+                    (codes, path, d, r) ->
+                        new Photographed(
+                            codes, new Photograph(path, "0123456789abcdef".repeat(4)), d, r)),
+            Combinators.combine(text(), maybeText(), date(), maybeText())
+                .as((p, w, d, r) -> new PlaceDeclared("in " + p, w, d, r)),
+            Combinators.combine(
+                    Arbitraries.of(Interval.values()),
+                    Arbitraries.integers().between(1, 36_500),
+                    taxon().injectNull(0.5),
+                    maybeText())
+                .as(IntervalStated::new)));
   }
 
   private static Arbitrary<Statement> taxonDeclared() {
@@ -352,7 +446,11 @@ final class StatementArbitraries {
                     Count.of(30),
                     medium,
                     cover,
+                    false,
                     "tray",
+                    false,
+                    null,
+                    null,
                     treatments,
                     List.of(
                         new Sown.Filled(lot.whole().group(1), Count.of(20), place),

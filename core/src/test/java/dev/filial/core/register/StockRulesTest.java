@@ -124,6 +124,10 @@ class StockRulesTest {
                       Count.of(10),
                       null,
                       null,
+                      false,
+                      null,
+                      false,
+                      null,
                       null,
                       List.of(),
                       List.of(
@@ -406,7 +410,14 @@ class StockRulesTest {
     assertThat(
             bench.refusal(
                 new FruitRecorded(
-                    code("25-001"), Bench.on("2025-02"), Count.of(1), null, null, null)))
+                    code("25-001"),
+                    Bench.on("2025-02"),
+                    Count.of(1),
+                    null,
+                    null,
+                    null,
+                    null,
+                    null)))
         .hasMessageContaining("2025-02 is before the cross was made");
     assertThat(
             bench.refusal(

@@ -3,11 +3,13 @@ package dev.filial.core.store;
 import dev.filial.core.name.Code;
 import dev.filial.core.number.Fraction;
 import dev.filial.core.register.Amended;
+import dev.filial.core.register.Bloom;
 import dev.filial.core.register.Count;
 import dev.filial.core.register.Determination;
 import dev.filial.core.register.Doubted;
 import dev.filial.core.register.Fate;
 import dev.filial.core.register.FateRecorded;
+import dev.filial.core.register.Flowered;
 import dev.filial.core.register.GenotypeStated;
 import dev.filial.core.register.Harvested;
 import dev.filial.core.register.Item;
@@ -20,23 +22,30 @@ import dev.filial.core.register.Numbered;
 import dev.filial.core.register.Observed;
 import dev.filial.core.register.Parted;
 import dev.filial.core.register.PartialDate;
+import dev.filial.core.register.PlaceDeclared;
 import dev.filial.core.register.PlantAcquired;
 import dev.filial.core.register.Pollen;
+import dev.filial.core.register.PollenKept;
 import dev.filial.core.register.Pollinated;
 import dev.filial.core.register.PopulationDeclared;
 import dev.filial.core.register.Potted;
 import dev.filial.core.register.ProfileStated;
+import dev.filial.core.register.Promised;
 import dev.filial.core.register.Propagated;
 import dev.filial.core.register.Provenance;
 import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.SeedAcquired;
+import dev.filial.core.register.SeedKept;
 import dev.filial.core.register.Sown;
 import dev.filial.core.register.Statement;
 import dev.filial.core.register.Subject;
 import dev.filial.core.register.TagLost;
 import dev.filial.core.register.TaxonDeclared;
 import dev.filial.core.register.TaxonRenamed;
+import dev.filial.core.register.Tended;
 import dev.filial.core.register.TraitDeclared;
+import dev.filial.core.register.Treated;
+import dev.filial.core.register.Treatment;
 import dev.filial.core.register.Weighted;
 import java.util.EnumSet;
 import java.util.List;
@@ -80,7 +89,7 @@ final class RandomBook {
   }
 
   private Statement thrown() {
-    return switch (random.nextInt(29)) {
+    return switch (random.nextInt(37)) {
       case 0, 1, 2 -> plant();
       case 3, 4, 5, 6 -> cross(fresh());
       case 7 ->
@@ -111,6 +120,10 @@ final class RandomBook {
             date(),
             count(),
             null,
+            null,
+            false,
+            null,
+            false,
             null,
             null,
             List.of(),
@@ -153,6 +166,40 @@ final class RandomBook {
               null,
               null,
               null);
+      case 29 -> new Flowered(List.of(parent()), one(List.of(Bloom.values())), date(), null);
+      case 30, 31 ->
+          new PollenKept(
+              parent(),
+              random.nextBoolean()
+                  ? PollenKept.Step.GATHERED
+                  : one(List.of(PollenKept.Step.FROZEN, PollenKept.Step.USED_UP)),
+              null,
+              date(),
+              null,
+              null,
+              null);
+      case 32 ->
+          new SeedKept(
+              List.of(any(Item.Kind.LOT)), true, count(), null, null, null, null, date(), null);
+      case 33 -> new Promised(List.of(any(Item.Kind.LOT)), count(), "Otto", date(), null);
+      case 34 ->
+          new Treated(
+              List.of(any(Item.Kind.LOT, Item.Kind.SOWING, Item.Kind.GROUP)),
+              Treatment.SOAK,
+              null,
+              null,
+              null,
+              date(),
+              null);
+      case 35 ->
+          new Tended(
+              List.of(any(Item.Kind.SOWING, Item.Kind.GROUP)),
+              one(List.of(Tended.Care.OPENED, Tended.Care.HARDENED_OFF)),
+              null,
+              null,
+              date(),
+              null);
+      case 36 -> new PlaceDeclared("shelf " + suffix(), "house " + suffix(), date(), null);
       case 16 -> new Moved(List.of(parent()), "shelf " + suffix(), date(), null);
       case 17 -> new Named(parent(), one(NAMES), null);
       case 18 -> {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.filial.core.name.Code;
 import dev.filial.core.register.Accepted;
 import dev.filial.core.register.Item;
+import dev.filial.core.register.Places;
 import dev.filial.core.register.RegisterRefusal;
 import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.Statement;
@@ -118,7 +119,10 @@ class StoresAgreeTest {
         case LOCUS -> assertThat(disk.locus(subject.key())).isEqualTo(memory.locus(subject.key()));
         case FIELD_NUMBER ->
             assertThat(disk.population(subject.key())).isEqualTo(memory.population(subject.key()));
-        case ENTRY -> {}
+        case PLACE ->
+            assertThat(Places.of(disk).around(subject.key()))
+                .isEqualTo(Places.of(memory).around(subject.key()));
+        case ENTRY, INTERVAL -> {}
       }
     }
     for (int year : List.of(24, 25, 26)) {
