@@ -48,7 +48,7 @@ class DemoTest {
     assertThat(outcome.err()).isEmpty();
     assertThat(outcome.status()).isZero();
     assertThat(outcome.out())
-        .startsWith("Wrote 211 entries to bench.register: five seasons of Echeveria")
+        .startsWith("Wrote 259 entries to bench.register: five seasons of Echeveria")
         .contains("All of it is invented")
         .contains("    KB 26-013E H2  BC2\n    Morgenrot × Rosa\n")
         .contains("24-007E-1: BC1 to Echeveria laui")

@@ -40,7 +40,7 @@ class SeedVerbsTest {
             new Outcome(
                 0,
                 """
-                Entry 212: 26-014H H1 harvested: 60 seeds from 2 fruits.
+                Entry 260: 26-014H H1 harvested: 60 seeds from 2 fruits.
                 Write on the tag:
                     26-014H H1
                     24-007E-2 × Anna
@@ -59,7 +59,7 @@ class SeedVerbsTest {
   void aWeighedHarvestIsAGuessAtItsNumber() {
     // 12 mg of seed of which 9000 go into a gram: 12 × 9000 / 1000 = 108.
     assertThat(filial("harvest", "26-014", "--mg", "12", "--per-gram", "9000").out())
-        .startsWith("Entry 212: 26-014H H1 harvested: ~108 seeds.\n");
+        .startsWith("Entry 260: 26-014H H1 harvested: ~108 seeds.\n");
   }
 
   @Test
@@ -131,7 +131,7 @@ class SeedVerbsTest {
   @Test
   void theOnlyLotGoesUnsaidWhenItIsSplit() {
     assertThat(filial("split", "26-012", "20").out())
-        .startsWith("Entry 212: 20 seeds of 26-012D H1 put apart as 26-012D H2.\n");
+        .startsWith("Entry 260: 20 seeds of 26-012D H1 put apart as 26-012D H2.\n");
   }
 
   @Test
@@ -165,7 +165,7 @@ class SeedVerbsTest {
 
     // 120 and 60 seeds.
     assertThat(outcome.out())
-        .startsWith("Entry 212: 26-015J mixed from 26-012D H1 (2/3), 26-013E H2 (1/3).\n");
+        .startsWith("Entry 260: 26-015J mixed from 26-012D H1 (2/3), 26-013E H2 (1/3).\n");
     assertThat(outcome.err()).startsWith("Note: the shares follow from the numbers of seeds");
   }
 

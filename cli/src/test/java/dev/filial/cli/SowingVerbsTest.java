@@ -42,7 +42,7 @@ class SowingVerbsTest {
             new Outcome(
                 0,
                 """
-                Entry 212: 26-012D S1: 40 seeds of 26-012D H1 sown into 26-012D P1, 26-012D P2
+                Entry 260: 26-012D S1: 40 seeds of 26-012D H1 sown into 26-012D P1, 26-012D P2
                 on pumice.
                 Write on the tags, each of which is one line here, | where a new line begins:
                     26-012D P1  Lilo × Rosa | 15 JUN 26  F1
@@ -148,7 +148,7 @@ class SowingVerbsTest {
     assertThat(outcome.status()).isZero();
     assertThat(outcome.out())
         .startsWith(
-            "Entry 212: 26-013E P1: 19 came up, 12 alive; 26-013E P2: 16 came up, 9 alive.\n");
+            "Entry 260: 26-013E P1: 19 came up, 12 alive; 26-013E P2: 16 came up, 9 alive.\n");
   }
 
   @Test
@@ -187,7 +187,7 @@ class SowingVerbsTest {
   @Test
   void seedlingsPottedOnLeaveTheirPot() {
     assertThat(filial("pot", "26-013 P2", "5", "--place", "window").out())
-        .startsWith("Entry 212: 5 seedlings of 26-013E P2 potted as 26-013E P4, window.\n");
+        .startsWith("Entry 260: 5 seedlings of 26-013E P2 potted as 26-013E P4, window.\n");
     assertThat(filial("pot", "26-013 P2", "8").err()).contains("26-013E P2 held 7 when 8 left it");
   }
 
@@ -196,7 +196,7 @@ class SowingVerbsTest {
     Outcome outcome = filial("number", "26-013 P3", "2");
 
     assertThat(outcome.out())
-        .startsWith("Entry 212: 26-013E-8 to -9 numbered from 26-013E P3.\n")
+        .startsWith("Entry 260: 26-013E-8 to -9 numbered from 26-013E P3.\n")
         .contains("    26-013E-8  4 APR 26  BC2 | Morgenrot × Rosa\n")
         .endsWith("Next: see one of them: filial show 26-013E-8\n");
     assertThat(json("number", "26-013 P1", "1", "--json").get("codes").toString())
@@ -240,13 +240,13 @@ class SowingVerbsTest {
   @Test
   void aCrossWhoseSowingNobodyWroteDownGivesSeedlingsAllTheSame() {
     assertThat(filial("number", "26-014", "2").out())
-        .startsWith("Entry 212: 26-014H-1 to -2 numbered from 26-014H.\n");
+        .startsWith("Entry 260: 26-014H-1 to -2 numbered from 26-014H.\n");
   }
 
   @Test
   void aTallyCountsStates() {
     assertThat(filial("tally", "26-013 P1", "tips", "red=9", "plain=4").out())
-        .startsWith("Entry 212: 26-013E P1, tips: 9 red, 4 plain.\n");
+        .startsWith("Entry 260: 26-013E P1, tips: 9 red, 4 plain.\n");
   }
 
   @Test

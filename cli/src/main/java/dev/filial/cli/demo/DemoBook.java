@@ -50,7 +50,7 @@ final class DemoBook {
   static final String CLUB = "Kakteenrunde Musterstadt";
 
   /** What she sows on, and in. */
-  private static final String MEDIUM = "pumice and peat, 2 : 1";
+  static final String MEDIUM = "pumice and peat, 2 : 1";
 
   private static final String TRAY = "tray";
 

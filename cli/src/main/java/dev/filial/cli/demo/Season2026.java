@@ -60,6 +60,7 @@ final class Season2026 {
     genes(book);
     pricking(book);
     lookedAt(book);
+    Diary2026.write(book);
   }
 
   /**
