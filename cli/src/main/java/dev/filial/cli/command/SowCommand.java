@@ -12,12 +12,13 @@ import dev.filial.cli.frame.Words;
 import dev.filial.core.answer.Holdings;
 import dev.filial.core.answer.NextCode;
 import dev.filial.core.answer.PotFilling;
-import dev.filial.core.answer.Precautions;
 import dev.filial.core.name.Code;
 import dev.filial.core.register.Count;
 import dev.filial.core.register.Sown;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 
 /** {@code filial sow}. */
@@ -29,7 +30,11 @@ public final class SowCommand implements BenchCommand {
   private final Supplier<Optional<List<PotPortion>>> into;
   private final Supplier<Optional<String>> medium;
   private final Supplier<Optional<String>> cover;
+  private final BooleanSupplier surface;
   private final Supplier<Optional<String>> container;
+  private final BooleanSupplier closed;
+  private final Supplier<Optional<BigDecimal>> heat;
+  private final Supplier<Optional<BigDecimal>> light;
   private final Supplier<List<String>> treatments;
   private final Supplier<Optional<String>> place;
   private final Supplier<Optional<String>> code;
@@ -60,7 +65,13 @@ public final class SowCommand implements BenchCommand {
             PotPortion.LIST);
     medium = words.option("--medium", "TEXT", "What it was sown on.");
     cover = words.option("--cover", "TEXT", "What it was covered with.");
+    surface = words.flag("--surface", "The seed was left on the surface.");
     container = words.option("--container", "TEXT", "In what: pot, tray, bag.");
+    closed = words.flag("--closed", "It was closed: a bag, a lid; filial due says when to look.");
+    heat =
+        words.option(
+            "--heat", "DEGREES", "Bottom heat, in degrees Celsius.", RecordReadings.NUMBER);
+    light = words.option("--light", "HOURS", "Hours of light a day.", RecordReadings.NUMBER);
     treatments =
         words.repeatedOption(
             "--treatment",
@@ -125,11 +136,11 @@ public final class SowCommand implements BenchCommand {
             seeds,
             medium.get().orElse(null),
             cover.get().orElse(null),
-            false,
+            surface.getAsBoolean(),
             container.get().orElse(null),
-            false,
-            null,
-            null,
+            closed.getAsBoolean(),
+            heat.get().orElse(null),
+            light.get().orElse(null),
             treatments.get(),
             filled,
             place.get().orElse(null),
@@ -137,10 +148,9 @@ public final class SowCommand implements BenchCommand {
     List<Code> tagged =
         filled.isEmpty() ? List.of(sowing) : filled.stream().map(Sown.Filled::group).toList();
     return RecordedTags.of(
-            writing,
-            writing.append(sown),
-            tagged,
-            "when they come up: filial count \"" + tagged.get(0).text() + "\" --up COUNT")
-        .withWarnings(Precautions.of(sown));
+        writing,
+        writing.append(sown),
+        tagged,
+        "when they come up: filial count \"" + tagged.get(0).text() + "\" --up COUNT");
   }
 }

@@ -1,5 +1,6 @@
 package dev.filial.cli.frame;
 
+import dev.filial.core.answer.Cautions;
 import dev.filial.core.answer.Finding;
 import dev.filial.core.register.Accepted;
 import dev.filial.core.register.Item;
@@ -114,10 +115,14 @@ public final class OpenRegister {
       return Finding.in(book).one(text);
     }
 
-    /** Appends an entry and remembers its warnings, and that its day is still to come. */
+    /**
+     * Appends an entry and remembers its warnings, what to mind with it, and that its day is still
+     * to come.
+     */
     public Accepted append(Statement statement) {
       Accepted accepted = book.append(statement);
       warnings.addAll(accepted.warnings());
+      warnings.addAll(Cautions.of(book, accepted.entry(), statement));
       PartialDate date = statement.date();
       if (date != null && date.earliest().isAfter(today)) {
         warnings.add(date + " has not come yet; if that is a slip: filial undo");

@@ -64,7 +64,8 @@ final class Draft implements RegisterView {
             FIELD_NUMBER,
             ENTRY,
             PLACE,
-            INTERVAL -> {} // what is said of these is read where it stands
+            INTERVAL,
+            CAUTION -> {} // what is said of these is read where it stands
       }
     }
   }

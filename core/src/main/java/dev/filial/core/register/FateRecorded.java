@@ -47,4 +47,9 @@ public record FateRecorded(
   public Set<Subject> subjects() {
     return Subject.of(codes);
   }
+
+  @Override
+  public Set<Subject> mentions() {
+    return Mentions.with(Caution.of(this));
+  }
 }

@@ -1,5 +1,6 @@
 package dev.filial.core.register;
 
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -8,6 +9,17 @@ import java.util.Set;
 final class Mentions {
 
   private Mentions() {}
+
+  /** What a statement calls for care in, under which it is found again, and further subjects. */
+  static Set<Subject> with(Set<Caution> cautions, Subject... more) {
+    if (cautions.isEmpty()) {
+      return Set.of(more);
+    }
+    Set<Subject> subjects = new LinkedHashSet<>();
+    cautions.forEach(caution -> subjects.add(Subject.of(caution)));
+    Collections.addAll(subjects, more);
+    return Set.copyOf(subjects);
+  }
 
   static Set<Subject> taxa(Determination determination) {
     Set<Subject> taxa = new LinkedHashSet<>();

@@ -51,6 +51,6 @@ public record PlantAcquired(
 
   @Override
   public Set<Subject> mentions() {
-    return Mentions.taxa(determination);
+    return Mentions.with(Caution.of(this), Mentions.taxa(determination).toArray(Subject[]::new));
   }
 }

@@ -39,4 +39,9 @@ public record Promised(
   public Set<Subject> subjects() {
     return Subject.of(codes);
   }
+
+  @Override
+  public Set<Subject> mentions() {
+    return Mentions.with(Caution.of(this));
+  }
 }

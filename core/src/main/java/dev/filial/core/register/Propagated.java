@@ -54,7 +54,7 @@ public record Propagated(
 
   @Override
   public Set<Subject> mentions() {
-    Set<Subject> subjects = new LinkedHashSet<>();
+    Set<Subject> subjects = new LinkedHashSet<>(Mentions.with(Caution.of(this)));
     subjects.add(Subject.of(of));
     sportFor.forEach(trait -> subjects.add(Subject.trait(trait)));
     return Set.copyOf(subjects);

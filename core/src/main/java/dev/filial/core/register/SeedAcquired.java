@@ -47,6 +47,6 @@ public record SeedAcquired(
 
   @Override
   public Set<Subject> mentions() {
-    return Mentions.taxa(determination);
+    return Mentions.with(Caution.of(this), Mentions.taxa(determination).toArray(Subject[]::new));
   }
 }

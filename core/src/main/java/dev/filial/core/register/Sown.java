@@ -111,7 +111,7 @@ public record Sown(
 
   @Override
   public Set<Subject> mentions() {
-    return Set.of(Subject.of(sowing.whole()));
+    return Mentions.with(Caution.of(this), Subject.of(sowing.whole()));
   }
 
   /**

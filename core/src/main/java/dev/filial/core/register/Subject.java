@@ -10,12 +10,12 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Something a statement can be about: a coded thing, a taxon, a trait, a locus, a field number, an
- * earlier entry, a place or an interval.
+ * earlier entry, a place, an interval or a caution.
  *
  * @param kind which of these
  * @param key the code's text, the taxon's folded name, the trait's name in lower case, the locus's
  *     name or the field number as it is, the entry's number, the place's name in lower case, or the
- *     interval's word
+ *     word of the interval or caution
  */
 public record Subject(Kind kind, String key) {
 
@@ -36,7 +36,9 @@ public record Subject(Kind kind, String key) {
     /** A place where things stand. */
     PLACE,
     /** How long something takes. */
-    INTERVAL
+    INTERVAL,
+    /** What can hurt somebody. */
+    CAUTION
   }
 
   // Written out, because a record's own take as long to link at their first use as the whole
@@ -69,6 +71,11 @@ public record Subject(Kind kind, String key) {
   /** The interval. */
   public static Subject of(Interval interval) {
     return new Subject(Kind.INTERVAL, interval.name().toLowerCase(Locale.ROOT));
+  }
+
+  /** The caution. */
+  public static Subject of(Caution caution) {
+    return new Subject(Kind.CAUTION, caution.name().toLowerCase(Locale.ROOT));
   }
 
   /** The taxon of that name, however it is spelt. */

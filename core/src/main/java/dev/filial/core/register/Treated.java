@@ -44,4 +44,9 @@ public record Treated(
   public Set<Subject> subjects() {
     return Subject.of(codes);
   }
+
+  @Override
+  public Set<Subject> mentions() {
+    return Mentions.with(Caution.of(this));
+  }
 }

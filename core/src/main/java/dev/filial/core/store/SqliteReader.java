@@ -168,6 +168,7 @@ final class SqliteReader implements RegisterView {
       case ENTRY -> "entry:";
       case PLACE -> "place:";
       case INTERVAL -> "interval:";
+      case CAUTION -> "caution:";
     };
   }
 

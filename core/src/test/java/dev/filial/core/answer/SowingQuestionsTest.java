@@ -178,26 +178,4 @@ class SowingQuestionsTest {
     assertThatThrownBy(() -> PotFilling.evenly(store, PACKET, Count.of(40), pots))
         .hasMessageContaining("a sowing is spread over 1 to 1000");
   }
-
-  @ParameterizedTest
-  @CsvSource({
-    "'3 % hydrogen peroxide', 1",
-    "potassium permanganate, 1",
-    "a fungicide, 1",
-    "'bottom heat, 22 degrees', 1",
-    "'bleach, then under an LED', 2",
-    "boiled water, 0",
-    "on the window ledge, 0"
-  })
-  void whatWantsCareIsKnownByItsWords(String treatment, int precautions) {
-    assertThat(Precautions.of(sown(1, Count.of(10), List.of(), treatment))).hasSize(precautions);
-  }
-
-  @Test
-  void eachPrecautionIsSaidOnce() {
-    assertThat(Precautions.of(sown(1, Count.of(10), List.of(), "bleach", "thiram", "captan")))
-        .singleElement()
-        .asString()
-        .contains("gloves", "eye protection", "label", "local law");
-  }
 }

@@ -33,7 +33,7 @@ record Snapshot(Map<String, Object> answers) {
         case LOCUS -> answers.put("locus " + subject, view.locus(subject.key()));
         case FIELD_NUMBER -> answers.put("population " + subject, view.population(subject.key()));
         case PLACE -> answers.put("around " + subject, Places.of(view).around(subject.key()));
-        case ENTRY, INTERVAL -> {}
+        case ENTRY, INTERVAL, CAUTION -> {}
       }
     }
     view.items(EnumSet.of(Item.Kind.PLANT, Item.Kind.SEEDLING))
