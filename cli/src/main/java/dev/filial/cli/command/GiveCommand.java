@@ -7,6 +7,7 @@ import dev.filial.cli.frame.OpenRegister;
 import dev.filial.cli.frame.OpenRegister.Writing;
 import dev.filial.cli.frame.Reading;
 import dev.filial.cli.frame.Words;
+import dev.filial.core.answer.Cautions;
 import dev.filial.core.name.Code;
 import dev.filial.core.register.Accepted;
 import dev.filial.core.register.Count;
@@ -19,14 +20,6 @@ import java.util.function.Supplier;
 
 /** {@code filial give}. */
 public final class GiveCommand implements BenchCommand {
-
-  // From memory, and said so broadly that it stays true: which plants are listed and what a country
-  // asks for changes from year to year, so the reader is sent to those who know.
-  private static final String AT_THE_BORDER =
-      "across a border, nearly all cacti and many other succulents, their seed often included, need"
-          + " papers under the convention on trade in endangered species (CITES), nursery raised or"
-          + " not, and most countries want a plant health certificate for plants and many for seed;"
-          + " ask the authorities of both countries before it leaves";
 
   private final Supplier<List<String>> what;
   private final Supplier<Optional<Count>> count;
@@ -65,9 +58,6 @@ public final class GiveCommand implements BenchCommand {
 
   private Answer record(Writing writing, Bench bench) {
     List<Code> codes = Several.in(writing, what.get());
-    if (abroad.getAsBoolean()) {
-      writing.note(AT_THE_BORDER);
-    }
     Accepted accepted =
         writing.append(
             new FateRecorded(
@@ -78,6 +68,10 @@ public final class GiveCommand implements BenchCommand {
                 to.get().orElse(null),
                 null,
                 remark.get().orElse(null)));
+    String rules = Cautions.atTheBorder();
+    if (abroad.getAsBoolean() && !writing.warnings().contains(rules)) {
+      writing.note(rules);
+    }
     return RecordedTags.travelling(writing, accepted, codes, "");
   }
 }

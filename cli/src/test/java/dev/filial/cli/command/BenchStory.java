@@ -38,7 +38,15 @@ final class BenchStory {
     return outcome.out();
   }
 
-  /** The same with {@code --json}. */
+  /** The same for what calls for a caution, of which this much has to be said. */
+  String cautioned(String about, String... words) {
+    Outcome outcome = type(words);
+    assertThat(outcome.err()).containsOnlyOnce("Note:").startsWith("Note: " + about);
+    assertThat(outcome.status()).isZero();
+    return outcome.out();
+  }
+
+  /** What {@link #done} prints with {@code --json}. */
   JsonNode json(String... words) {
     String[] all = Arrays.copyOf(words, words.length + 1);
     all[words.length] = "--json";

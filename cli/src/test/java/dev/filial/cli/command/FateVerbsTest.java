@@ -14,6 +14,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 class FateVerbsTest {
 
+  private static final String BORDER = "across a border,";
+
   @TempDir Path folder;
 
   private BenchStory bench;
@@ -34,7 +36,7 @@ class FateVerbsTest {
 
   @Test
   void whatLeavesTheHouseTravelsWithTheGrowersMark() {
-    assertThat(bench.done("give", "23-001", "--to", "Lena Muster"))
+    assertThat(bench.cautioned(BORDER, "give", "23-001", "--to", "Lena Muster"))
         .isEqualTo(
             """
             Entry 4: 23-001A given away to Lena Muster.
@@ -46,7 +48,7 @@ class FateVerbsTest {
 
   @Test
   void someOfThePacketIsGivenAndTheRestStays() {
-    assertThat(bench.done("give", "25-001 H1", "--count", "15", "--to", "Lena Muster"))
+    assertThat(bench.cautioned(BORDER, "give", "25-001 H1", "--count", "15", "--to", "Lena Muster"))
         .contains("15 of 25-001")
         .contains("    KB 25-001");
     refused(1, "held 25 when 30 left it", "give", "25-001-H1", "--count", "30");
@@ -56,7 +58,7 @@ class FateVerbsTest {
 
   @Test
   void everyGiftOfSeveralHasItsTag() {
-    assertThat(bench.done("give", "23-001", "25-001 H1"))
+    assertThat(bench.cautioned(BORDER, "give", "23-001", "25-001 H1"))
         .contains("    KB 23-001A | Echeveria laui\n")
         .containsPattern("    KB 25-001. H1 \\| Echeveria setosa\n");
     bench.done("plant", "Echeveria laui", "--date", "2024");
@@ -72,7 +74,17 @@ class FateVerbsTest {
 
     assertThat(outcome.status()).isZero();
     assertThat(outcome.out()).contains("KB 23-001A");
-    assertThat(outcome.err()).startsWith("Note: across a border").contains("plant health");
+    assertThat(outcome.err())
+        .startsWith("Note: across a border")
+        .containsOnlyOnce("Note:")
+        .contains("plant health");
+  }
+
+  @Test
+  void theRulesOfTheBorderAreNamedOnceUnlessAskedFor() {
+    bench.cautioned(BORDER, "give", "25-001 H1", "--count", "5");
+    bench.done("give", "25-001 H1", "--count", "5");
+    bench.cautioned(BORDER, "give", "25-001 H1", "--count", "5", "--abroad");
   }
 
   @Test

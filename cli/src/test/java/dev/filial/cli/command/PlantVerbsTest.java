@@ -26,7 +26,15 @@ class PlantVerbsTest {
   @Test
   void aPlantGetsTheNextCodeOfTheYearOfItsDate() {
     assertThat(
-            bench.done("plant", "Echeveria", "laui", "--field", "KB 117", "--from", "Lena Muster"))
+            bench.cautioned(
+                "across a border,",
+                "plant",
+                "Echeveria",
+                "laui",
+                "--field",
+                "KB 117",
+                "--from",
+                "Lena Muster"))
         .isEqualTo(
             """
             Entry 2: 26-001M acquired: Echeveria laui, KB 117, from Lena Muster.
@@ -150,7 +158,14 @@ class PlantVerbsTest {
   @Test
   void aPlantHeldElsewhereHasNoTagAndNoDate() {
     bench.done("plant", "Echeveria laui", "--date", "2024");
-    String answer = bench.done("plant", "Echeveria setosa", "--elsewhere", "--from", "Lena Muster");
+    String answer =
+        bench.cautioned(
+            "across a border,",
+            "plant",
+            "Echeveria setosa",
+            "--elsewhere",
+            "--from",
+            "Lena Muster");
 
     assertThat(answer)
         .contains("a plant held elsewhere")
@@ -263,7 +278,7 @@ class PlantVerbsTest {
     Outcome sport = bench.type("offset", "24-001", "--sport", "leaf edge");
     assertThat(sport.status()).isEqualTo(1);
     assertThat(sport.err()).contains("no trait is called \"leaf edge\"");
-    bench.done("offset", "24-001", "--doubled");
+    bench.cautioned("hormones", "offset", "24-001", "--doubled");
     assertThat(bench.done("ancestry", "26-002")).contains("chromosome sets");
   }
 

@@ -40,6 +40,11 @@ public final class Cautions {
     return List.copyOf(sentences);
   }
 
+  /** What to mind before plants or seed cross a border. */
+  public static String atTheBorder() {
+    return sentence(Caution.BORDER);
+  }
+
   private static String sentence(Caution caution) {
     return switch (caution) {
       case CHEMICAL ->
@@ -57,10 +62,13 @@ public final class Cautions {
       case ELECTRIC ->
           "bottom heat and lamps stand near water here: use only what is made for damp places,"
               + " behind a residual-current device, and keep the plugs dry.";
+      // From memory, and said so broadly that it stays true: which plants are listed and what a
+      // country asks for changes from year to year, so the reader is sent to those who know.
       case BORDER ->
-          "if plants or seed cross a border, rules on protected species (CITES) and on plant health"
-              + " apply, some even to a single leaf or seed: ask the authorities of both sides before"
-              + " anything is sent. No part of these plants is food.";
+          "across a border, nearly all cacti and many other succulents, their seed often included,"
+              + " need papers under the convention on trade in endangered species (CITES), nursery"
+              + " raised or not, and most countries want a plant health certificate for plants and"
+              + " many for seed; ask the authorities of both countries before anything is sent.";
     };
   }
 }

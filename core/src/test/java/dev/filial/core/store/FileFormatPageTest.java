@@ -113,7 +113,7 @@ class FileFormatPageTest {
     assertThat(pragma("encoding")).isEqualTo("UTF-8");
     byte[] header = Files.readAllBytes(file);
     assertThat(new String(header, 68, 4, StandardCharsets.US_ASCII)).isEqualTo("Fil1");
-    assertThat(header[63]).isEqualTo((byte) 1);
+    assertThat(header[63]).isEqualTo((byte) 2);
     assertThat(page).contains("`0x46696C31`", "| `user_version` | `2`", "| page size | 4096 |");
   }
 
