@@ -23,6 +23,7 @@ record Verbs(List<Verb> list) {
     all.addAll(BeginVerbs.list());
     all.addAll(PlantVerbs.list());
     all.addAll(SeedlingVerbs.list());
+    all.addAll(DiaryVerbs.list());
     all.addAll(GeneVerbs.list());
     all.addAll(AskVerbs.list());
     all.addAll(ExpectVerbs.list());

@@ -11,12 +11,15 @@ import dev.filial.cli.frame.Recorded;
 import dev.filial.cli.frame.Trouble;
 import dev.filial.cli.frame.Words;
 import dev.filial.core.answer.Holdings;
+import dev.filial.core.answer.WhereQuestion;
 import dev.filial.core.name.Code;
 import dev.filial.core.register.Count;
 import dev.filial.core.register.Counted;
+import dev.filial.core.register.Item;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
@@ -34,6 +37,7 @@ public final class CountCommand implements BenchCommand {
       };
 
   private final Supplier<List<String>> codes;
+  private final Supplier<Optional<String>> place;
   private final Supplier<Optional<List<Count>>> up;
   private final Supplier<Optional<List<Count>>> alive;
   private final DayOption day;
@@ -46,8 +50,14 @@ public final class CountCommand implements BenchCommand {
             "CODE",
             "A pot or a sowing, as \"26-013 P1\"; the cross will do while it has only one. All the"
                 + " pots of a bag or tray can go into one entry.",
-            true,
+            false,
             Reading.TEXT);
+    place =
+        words.option(
+            "--in",
+            "PLACE",
+            "All pots and sowings in this bag, tray or other place, in the order of their codes.",
+            RecordReadings.LINE);
     up =
         words.option(
             "--up",
@@ -65,15 +75,13 @@ public final class CountCommand implements BenchCommand {
     words
         .describe("Counts the seedlings of a pot, a sowing, or a whole bag or tray on a day.")
         .example("filial count \"26-013 P1\" --up 18 --alive 12")
-        .example("filial count \"26-013 P1\" \"26-013 P2\" --alive 12,9");
+        .example("filial count \"26-013 P1\" \"26-013 P2\" --alive 12,9")
+        .example("filial count --in \"bag 1\" --up 13,16");
   }
 
   @Override
   public Answer run(Bench bench) {
-    List<String> meant =
-        codes.get().stream()
-            .map(code -> Choice.among(code, Holdings::pots, register, bench))
-            .toList();
+    List<String> meant = meant(bench);
     Optional<List<Count>> living = alive.get();
     if (up.get().isEmpty() && living.isEmpty()) {
       living =
@@ -103,6 +111,27 @@ public final class CountCommand implements BenchCommand {
               readings.size() == 1 ? first : null,
               "when you prick them out: filial number \"" + first.text() + "\" COUNT");
         });
+  }
+
+  private List<String> meant(Bench bench) {
+    List<String> meant = new ArrayList<>();
+    codes.get().forEach(code -> meant.add(Choice.among(code, Holdings::pots, register, bench)));
+    place
+        .get()
+        .ifPresent(
+            in ->
+                register
+                    .read(
+                        bench,
+                        view ->
+                            WhereQuestion.of(view)
+                                .codesIn(in, Set.of(Item.Kind.SOWING, Item.Kind.GROUP)))
+                    .forEach(code -> meant.add(code.text())));
+    if (meant.isEmpty()) {
+      throw Trouble.usage(
+          "CODE is missing", "Name what was counted, or where it stands: --in PLACE");
+    }
+    return meant;
   }
 
   /** One count for each code; nulls where this was not counted at all. */

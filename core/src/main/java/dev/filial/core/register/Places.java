@@ -4,8 +4,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /** Which place stands in which, on a day: a tray on a bench, the bench in a house. */
@@ -31,11 +33,18 @@ public final class Places {
 
   /** Every place that was declared, or named as a larger one, as it was last spelt, by name. */
   public List<String> all() {
-    List<String> names = new ArrayList<>();
+    Map<String, String> names = new TreeMap<>();
     for (String key : view.keys(Subject.Kind.PLACE)) {
-      latest(key).ifPresent(declared -> names.add(declared.place()));
+      latest(key)
+          .ifPresent(
+              declared -> {
+                names.put(key, declared.place());
+                if (declared.within() != null) {
+                  names.putIfAbsent(Subject.place(declared.within()).key(), declared.within());
+                }
+              });
     }
-    return List.copyOf(names);
+    return List.copyOf(names.values());
   }
 
   /**

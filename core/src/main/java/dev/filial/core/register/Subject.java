@@ -19,6 +19,9 @@ import org.jspecify.annotations.Nullable;
  */
 public record Subject(Kind kind, String key) {
 
+  /** How long after it a treatment is repeated: under this those to be repeated are found. */
+  public static final Subject REPEATED_TREATMENT = new Subject(Kind.INTERVAL, "treatment");
+
   /** What a statement can be about. */
   public enum Kind {
     /** A plant, cross, seed lot, sowing or group. */

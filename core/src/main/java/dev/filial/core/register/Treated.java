@@ -47,6 +47,8 @@ public record Treated(
 
   @Override
   public Set<Subject> mentions() {
-    return Mentions.with(Caution.of(this));
+    return everyDays == null
+        ? Mentions.with(Caution.of(this))
+        : Mentions.with(Caution.of(this), Subject.REPEATED_TREATMENT);
   }
 }

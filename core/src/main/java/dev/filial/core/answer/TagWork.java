@@ -1,0 +1,72 @@
+package dev.filial.core.answer;
+
+import dev.filial.core.name.Code;
+import dev.filial.core.register.Interval;
+import dev.filial.core.register.Item;
+import dev.filial.core.register.PartialDate;
+import dev.filial.core.register.RegisterView;
+import dev.filial.core.register.Subject;
+import dev.filial.core.register.Tended;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/** Tags to be written anew: of plants and pots, by when they were written last. */
+final class TagWork {
+
+  private final RegisterView view;
+  private final Intervals intervals;
+  private final TaxonBehind taxa;
+
+  TagWork(RegisterView view, Intervals intervals, TaxonBehind taxa) {
+    this.view = view;
+    this.intervals = intervals;
+    this.taxa = taxa;
+  }
+
+  /** Those due by {@code day}. */
+  List<Task> tasks(LocalDate day) {
+    List<Task> tasks = new ArrayList<>();
+    for (Item item : view.items(Set.of(Item.Kind.PLANT, Item.Kind.SEEDLING, Item.Kind.GROUP))) {
+      PartialDate since = item.since();
+      if (since == null
+          || !item.fate().isHere()
+          || item.neverHeld()
+          || item.sameAs() != null
+          || isEmpty(item)) {
+        continue;
+      }
+      int days = intervals.days(Interval.TAG_FADING, taxa.of(item.code())).days();
+      // Only of tags that may be old enough is it looked up when they were written last.
+      if (!since.latest().plusDays(days).isAfter(day)) {
+        LocalDate written = written(item.code(), since.latest());
+        tasks.add(
+            new Task(
+                Task.Work.REWRITE_TAG,
+                List.of(item.code()),
+                written.plusDays(days),
+                "written " + written,
+                item.place()));
+      }
+    }
+    return tasks;
+  }
+
+  private static boolean isEmpty(Item item) {
+    return item.count() != null && item.count().size().orElse(1) == 0;
+  }
+
+  private LocalDate written(Code code, LocalDate first) {
+    LocalDate last = first;
+    for (long entry : view.entriesOn(Subject.of(code))) {
+      if (view.effective(entry).orElseThrow() instanceof Tended tended
+          && tended.care() == Tended.Care.TAG_REWRITTEN
+          && tended.date() != null
+          && tended.date().latest().isAfter(last)) {
+        last = tended.date().latest();
+      }
+    }
+    return last;
+  }
+}
