@@ -11,13 +11,18 @@ import dev.filial.cli.screen.Table;
 import dev.filial.core.answer.Task;
 import dev.filial.core.answer.WorkQuestion;
 import dev.filial.core.answer.WorkQuestion.Report;
+import dev.filial.core.name.Code;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 
 /** {@code filial due}. */
 public final class DueCommand implements BenchCommand {
+
+  /** As many as fit on a page; what is written under --json has all. */
+  private static final int NAMED = 24;
 
   private final Supplier<Optional<LocalDate>> day;
   private final Supplier<Optional<Integer>> within;
@@ -63,6 +68,12 @@ public final class DueCommand implements BenchCommand {
     return Answer.of(report, screen -> show(screen, report));
   }
 
+  private static String codes(List<Code> codes) {
+    List<Code> named = codes.subList(0, Math.min(NAMED, codes.size()));
+    int more = codes.size() - named.size();
+    return CodeList.text(named) + (more == 0 ? "" : " and " + more + " more");
+  }
+
   private static void show(Screen screen, Report report) {
     String by = report.until().equals(report.day()) ? "on " + report.day() : "by " + report.until();
     if (report.tasks().isEmpty()) {
@@ -75,7 +86,7 @@ public final class DueCommand implements BenchCommand {
       for (Task task : report.tasks()) {
         table.row(
             task.work().words(),
-            CodeList.text(task.codes()),
+            codes(task.codes()),
             task.due(),
             task.place() == null ? "" : task.place(),
             task.why());

@@ -5,6 +5,7 @@ import dev.filial.core.register.FruitRecorded;
 import dev.filial.core.register.Harvested;
 import dev.filial.core.register.Interval;
 import dev.filial.core.register.Item;
+import dev.filial.core.register.PartialDate;
 import dev.filial.core.register.Pollinated;
 import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.Statement;
@@ -29,16 +30,30 @@ final class FruitWork {
     this.taxa = taxa;
   }
 
-  /** All that is due, on whatever day. */
-  List<Task> tasks() {
+  /** Those due by {@code until}. */
+  List<Task> tasks(LocalDate until) {
     List<Task> tasks = new ArrayList<>();
     for (Item cross : view.items(Set.of(Item.Kind.CROSS))) {
-      if (view.effective(cross.entry()).orElse(null) instanceof Pollinated pollinated
-          && pollinated.date() != null) {
-        add(tasks, cross, pollinated, pollinated.date().latest());
+      // What is said of a cross is read only where its fruit may be due: a book has many crosses.
+      PartialDate since = cross.since();
+      if (since == null || since.latest().isAfter(until) || isOldAndRaised(cross, since, until)) {
+        continue;
+      }
+      if (view.effective(cross.entry()).orElse(null) instanceof Pollinated pollinated) {
+        add(tasks, cross, pollinated, since.latest());
       }
     }
     return tasks;
+  }
+
+  /** Of a cross more than a year old that something was raised of, no fruit hangs any more. */
+  private boolean isOldAndRaised(Item cross, PartialDate since, LocalDate until) {
+    return since.latest().plusDays(Task.Work.HARVEST.givenUpAfter()).isBefore(until)
+        && isRaised(cross);
+  }
+
+  private boolean isRaised(Item cross) {
+    return view.codesUnder(cross.code()).stream().anyMatch(code -> !code.isWhole());
   }
 
   private void add(List<Task> tasks, Item cross, Pollinated pollinated, LocalDate day) {
@@ -46,7 +61,7 @@ final class FruitWork {
     if (fruit.isOver(pollinated.flowers())) {
       return;
     }
-    IntervalDays usual = intervals.days(Interval.RIPENING, taxa.of(pollinated.seedParent()));
+    IntervalDays usual = intervals.days(Interval.RIPENING, () -> taxa.of(pollinated.seedParent()));
     tasks.add(
         new Task(
             Task.Work.HARVEST,
@@ -110,7 +125,7 @@ final class FruitWork {
       }
     }
     // Seedlings of a cross whose harvest was never written were harvested all the same.
-    if (!fruit.anyHarvest && view.codesUnder(cross.code()).stream().anyMatch(c -> !c.isWhole())) {
+    if (!fruit.anyHarvest && isRaised(cross)) {
       fruit.anyHarvest = true;
       fruit.everyHarvestCounted = false;
     }

@@ -12,6 +12,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -48,14 +50,21 @@ public final class Intervals {
   public IntervalDays days(Interval interval, @Nullable TaxonName taxon) {
     return days(
         interval,
-        taxon == null
-            ? List.of()
-            : List.copyOf(TaxonProfile.upwards(view, taxon.unqualified().text())));
+        () ->
+            taxon == null
+                ? List.of()
+                : List.copyOf(TaxonProfile.upwards(view, taxon.unqualified().text())));
   }
 
-  /** How long it takes for what is of these taxa, the narrowest first. */
-  IntervalDays days(Interval interval, List<String> upwards) {
-    List<String> names = new ArrayList<>(upwards);
+  /**
+   * How long it takes for what is of these taxa, the narrowest first; they are asked for only where
+   * something is known of a taxon at all.
+   */
+  IntervalDays days(Interval interval, Supplier<List<String>> upwards) {
+    Set<String> statedOf = stated.computeIfAbsent(interval, this::read).keySet();
+    boolean ofTaxa =
+        statedOf.size() > (statedOf.contains(ALL) ? 1 : 0) || learned.isOfTaxa(interval, ENOUGH);
+    List<String> names = new ArrayList<>(ofTaxa ? upwards.get() : List.of());
     names.add(ALL);
     for (String name : names) {
       Optional<IntervalDays> known =

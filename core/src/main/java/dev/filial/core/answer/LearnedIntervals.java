@@ -71,6 +71,12 @@ final class LearnedIntervals {
             days.size()));
   }
 
+  /** Whether enough is known of any taxon, beside all. */
+  boolean isOfTaxa(Interval interval, int enough) {
+    return cases.computeIfAbsent(interval, this::learn).entrySet().stream()
+        .anyMatch(one -> !one.getKey().isEmpty() && one.getValue().size() >= enough);
+  }
+
   private Map<String, List<Long>> learn(Interval interval) {
     Map<String, List<Long>> found = new HashMap<>();
     switch (interval) {

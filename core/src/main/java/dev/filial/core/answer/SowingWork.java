@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -92,7 +93,7 @@ final class SowingWork {
     if (!pot.fate().isHere() || (Count.of(0).equals(pot.count()) && diary.cameUp)) {
       return;
     }
-    List<String> names = taxa.of(pot.code());
+    Supplier<List<String>> names = () -> taxa.of(pot.code());
     if (!diary.cameUp) {
       IntervalDays usual = intervals.days(Interval.COMING_UP, names);
       tasks.add(

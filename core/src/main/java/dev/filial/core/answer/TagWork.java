@@ -37,7 +37,7 @@ final class TagWork {
           || isEmpty(item)) {
         continue;
       }
-      int days = intervals.days(Interval.TAG_FADING, taxa.of(item.code())).days();
+      int days = intervals.days(Interval.TAG_FADING, () -> taxa.of(item.code())).days();
       // Only of tags that may be old enough is it looked up when they were written last.
       if (!since.latest().plusDays(days).isAfter(day)) {
         LocalDate written = written(item.code(), since.latest());

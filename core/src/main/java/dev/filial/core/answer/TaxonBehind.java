@@ -2,14 +2,20 @@ package dev.filial.core.answer;
 
 import dev.filial.core.name.Code;
 import dev.filial.core.register.Item;
+import dev.filial.core.register.Lineage;
 import dev.filial.core.register.RegisterView;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Deque;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Of which taxa a thing is, from the narrowest to the widest: its species and what stands above
@@ -19,7 +25,9 @@ import java.util.Set;
 final class TaxonBehind {
 
   private final RegisterView view;
-  private final Map<Code, List<String>> known = new HashMap<>();
+
+  /** Of each whole code; nothing known of it is another thing than nothing common to it. */
+  private final Map<Code, Optional<List<String>>> known = new HashMap<>();
 
   TaxonBehind(RegisterView view) {
     this.view = view;
@@ -28,29 +36,52 @@ final class TaxonBehind {
   /** The names, the narrowest first; none if nothing is known of it. */
   List<String> of(Code code) {
     // All that stands under a whole code is of one kind; and so are all seedlings of a cross.
-    Code whole = code.whole();
-    List<String> found = known.get(whole);
-    if (found == null) {
-      found = List.copyOf(find(whole));
-      known.put(whole, found);
-    }
-    return found;
-  }
-
-  private Set<String> find(Code whole) {
-    Set<String> common = new LinkedHashSet<>();
-    boolean first = true;
-    for (Item item : view.lineage(List.of(whole)).values()) {
-      for (String taxon : stated(item)) {
-        Set<String> upwards = TaxonProfile.upwards(view, taxon);
-        if (first) {
-          common.addAll(upwards);
-          first = false;
-        } else {
-          common.retainAll(upwards);
-        }
+    Code start = code.whole();
+    Deque<Code> open = new ArrayDeque<>(List.of(start));
+    Set<Code> begun = new HashSet<>();
+    // Parents before offspring, each looked at once however many come of it; no recursion, since a
+    // line may be longer than a stack is deep.
+    while (!open.isEmpty()) {
+      Code next = open.element();
+      if (known.containsKey(next)) {
+        open.remove();
+        continue;
+      }
+      Optional<Item> item = view.item(next);
+      List<Code> parents = item.map(TaxonBehind::parents).orElse(List.of());
+      if (begun.add(next)) {
+        parents.stream().filter(parent -> !known.containsKey(parent)).forEach(open::push);
+      } else {
+        open.remove();
+        known.put(next, common(item.orElse(null), parents));
       }
     }
+    return known.getOrDefault(start, Optional.empty()).orElse(List.of());
+  }
+
+  private static List<Code> parents(Item item) {
+    return Lineage.next(item).stream().map(Code::whole).distinct().toList();
+  }
+
+  private Optional<List<String>> common(@Nullable Item item, List<Code> parents) {
+    Set<String> common = null;
+    for (String taxon : item == null ? List.<String>of() : stated(item)) {
+      common = both(common, TaxonProfile.upwards(view, taxon));
+    }
+    for (Code parent : parents) {
+      Optional<List<String>> behind = known.getOrDefault(parent, Optional.empty());
+      if (behind.isPresent()) {
+        common = both(common, behind.get());
+      }
+    }
+    return Optional.ofNullable(common).map(List::copyOf);
+  }
+
+  private static Set<String> both(@Nullable Set<String> common, Collection<String> more) {
+    if (common == null) {
+      return new LinkedHashSet<>(more);
+    }
+    common.retainAll(more);
     return common;
   }
 

@@ -135,7 +135,7 @@ public final class WorkQuestion {
     List<Task> tasks = new ArrayList<>();
     tasks.addAll(new SowingWork(view, intervals, taxa).tasks());
     tasks.addAll(new TreatmentWork(view).tasks());
-    tasks.addAll(new FruitWork(view, intervals, taxa).tasks());
+    tasks.addAll(new FruitWork(view, intervals, taxa).tasks(until));
     tasks.addAll(promises());
     tasks.addAll(new TagWork(view, intervals, taxa).tasks(until));
     return tasks;
