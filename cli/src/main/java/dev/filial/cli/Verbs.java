@@ -23,6 +23,8 @@ record Verbs(List<Verb> list) {
     all.addAll(BeginVerbs.list());
     all.addAll(PlantVerbs.list());
     all.addAll(SeedlingVerbs.list());
+    all.addAll(FlowerVerbs.list());
+    all.addAll(TinVerbs.list());
     all.addAll(GeneVerbs.list());
     all.addAll(AskVerbs.list());
     all.addAll(ExpectVerbs.list());
