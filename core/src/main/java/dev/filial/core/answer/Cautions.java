@@ -40,6 +40,11 @@ public final class Cautions {
     return List.copyOf(sentences);
   }
 
+  /** What to mind with that kind of thing, a sentence. */
+  public static String of(Caution caution) {
+    return sentence(caution);
+  }
+
   private static String sentence(Caution caution) {
     return switch (caution) {
       case CHEMICAL ->
