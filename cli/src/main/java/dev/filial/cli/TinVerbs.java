@@ -2,7 +2,9 @@ package dev.filial.cli;
 
 import dev.filial.cli.command.EmptyCommand;
 import dev.filial.cli.command.KeepSeedCommand;
+import dev.filial.cli.command.OfferCommand;
 import dev.filial.cli.command.PromiseCommand;
+import dev.filial.cli.command.TinCommand;
 import dev.filial.cli.frame.BenchCommand;
 import dev.filial.cli.frame.Words;
 import java.util.List;
@@ -17,7 +19,9 @@ final class TinVerbs {
         verb("clean", Heading.RECORD, "Say that seed was cleaned, counted, weighed"),
         verb("store", Heading.RECORD, "Say where and how seed is kept, and what is left"),
         verb("empty", Heading.RECORD, "Say that no seed of a lot is left"),
-        verb("promise", Heading.RECORD, "Promise seed or plants to somebody, or take it back"));
+        verb("promise", Heading.RECORD, "Promise seed or plants to somebody, or take it back"),
+        verb("tin", Heading.ASK, "Say what seed is left, how old, promised to whom"),
+        verb("offer", Heading.ASK, "List seed for a club, with all that is doubtful"));
   }
 
   private static Verb verb(String name, Heading heading, String summary) {
@@ -30,6 +34,8 @@ final class TinVerbs {
       case "store" -> KeepSeedCommand.store(words);
       case "empty" -> new EmptyCommand(words);
       case "promise" -> new PromiseCommand(words);
+      case "tin" -> new TinCommand(words);
+      case "offer" -> new OfferCommand(words);
       default -> throw new IllegalArgumentException(name);
     };
   }

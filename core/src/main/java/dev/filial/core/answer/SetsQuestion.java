@@ -99,7 +99,7 @@ public final class SetsQuestion {
 
   /** The table of those crosses, each parent being called as {@code name} has it. */
   Sets ask(List<Item> crosses, Function<Code, String> name) {
-    Map<String, Map<String, Row>> rows = new TreeMap<>();
+    Map<String, Map<String, Beside>> rows = new TreeMap<>();
     Left left = new Left();
     for (Item item : crosses) {
       Statement statement = view.effective(item.entry()).orElse(null);
@@ -113,26 +113,33 @@ public final class SetsQuestion {
       }
     }
     List<Row> all = new ArrayList<>();
-    rows.values().forEach(some -> all.addAll(some.values()));
+    rows.forEach(
+        (one, beside) ->
+            beside.forEach(
+                (other, both) ->
+                    all.add(
+                        new Row(
+                            one,
+                            other,
+                            Tries.sum(both.oneBears()),
+                            Tries.sum(both.otherBears())))));
     return new Sets(List.copyOf(all), left.notes());
   }
 
-  private static void add(
-      Map<String, Map<String, Row>> rows, String seed, String pollen, Tries tries) {
-    boolean inOrder = seed.compareTo(pollen) <= 0;
-    String one = inOrder ? seed : pollen;
-    String other = inOrder ? pollen : seed;
-    Row row =
-        rows.computeIfAbsent(one, any -> new TreeMap<>())
-            .getOrDefault(other, new Row(one, other, Tries.NONE, Tries.NONE));
-    Row more =
-        inOrder
-            ? new Row(one, other, row.oneBears().plus(tries), row.otherBears())
-            : new Row(one, other, row.oneBears(), row.otherBears().plus(tries));
-    Map<String, Row> beside = rows.get(one);
-    if (beside != null) {
-      beside.put(other, more);
+  /** The crosses of two, one by one. */
+  private record Beside(List<Tries> oneBears, List<Tries> otherBears) {
+    Beside() {
+      this(new ArrayList<>(), new ArrayList<>());
     }
+  }
+
+  private static void add(
+      Map<String, Map<String, Beside>> rows, String seed, String pollen, Tries tries) {
+    boolean inOrder = seed.compareTo(pollen) <= 0;
+    Beside both =
+        rows.computeIfAbsent(inOrder ? seed : pollen, any -> new TreeMap<>())
+            .computeIfAbsent(inOrder ? pollen : seed, any -> new Beside());
+    (inOrder ? both.oneBears() : both.otherBears()).add(tries);
   }
 
   /** What is left out of the table, or weighs less in it. */

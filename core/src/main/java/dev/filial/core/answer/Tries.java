@@ -68,18 +68,19 @@ public record Tries(
     return proportion().map(proportion -> proportion.score(CERTAINTY));
   }
 
-  Tries plus(Tries other) {
-    List<Code> all = new ArrayList<>(crosses);
-    all.addAll(other.crosses);
+  /** All of them together. */
+  static Tries sum(List<Tries> parts) {
+    List<Code> crosses = new ArrayList<>();
+    parts.forEach(part -> crosses.addAll(part.crosses));
     return new Tries(
-        all,
-        flowers + other.flowers,
-        set + other.set,
-        failed + other.failed,
-        aborted + other.aborted,
-        eaten + other.eaten,
-        unknown + other.unknown,
-        guessed + other.guessed);
+        crosses,
+        parts.stream().mapToLong(Tries::flowers).sum(),
+        parts.stream().mapToLong(Tries::set).sum(),
+        parts.stream().mapToLong(Tries::failed).sum(),
+        parts.stream().mapToLong(Tries::aborted).sum(),
+        parts.stream().mapToLong(Tries::eaten).sum(),
+        parts.stream().mapToLong(Tries::unknown).sum(),
+        parts.stream().mapToInt(Tries::guessed).sum());
   }
 
   /** What was written of one cross. */
