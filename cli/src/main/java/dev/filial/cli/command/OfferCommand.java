@@ -34,7 +34,9 @@ public final class OfferCommand implements BenchCommand {
       List.of("code", "name", "parents", "field number", "seeds", "year", "doubts");
 
   private final Supplier<List<String>> lots;
-  private final Supplier<Optional<Path>> csv;
+  private static final String PRINTED = "-";
+
+  private final Supplier<Optional<String>> csv;
   private final OpenRegister register;
 
   /** Declares its words. */
@@ -50,8 +52,8 @@ public final class OfferCommand implements BenchCommand {
         words.option(
             "--csv",
             "FILE",
-            "Write it as comma-separated values into a new file, for a spreadsheet.",
-            Reading.FILE);
+            "Write it as comma-separated values into a new file, for a spreadsheet; - prints them.",
+            Reading.TEXT);
     register = OpenRegister.toRead(words);
     words
         .describe(
@@ -66,13 +68,17 @@ public final class OfferCommand implements BenchCommand {
    * The answer.
    *
    * @param offer the list
-   * @param file the file it was written to, or null
+   * @param file the file it was written to, a hyphen where it is printed, or null
    */
   record Told(Offer offer, @Nullable String file) implements Answer {
     @Override
     public void show(Screen screen) {
       if (offer.lines().isEmpty()) {
         screen.say("No seed is free to be offered.");
+        return;
+      }
+      if (PRINTED.equals(file)) {
+        screen.raw(csv(offer));
         return;
       }
       if (file == null) {
@@ -117,7 +123,10 @@ public final class OfferCommand implements BenchCommand {
 
   @Override
   public Answer run(Bench bench) {
-    Path file = csv.get().orElse(null);
+    Path file = null;
+    if (csv.get().isPresent() && !csv.get().get().equals(PRINTED)) {
+      file = Reading.FILE.read(csv.get().get(), bench);
+    }
     if (file != null && Files.exists(file)) {
       throw Trouble.file(
           file + " is there already", "Name a new file, so that nothing is written over.");
@@ -126,7 +135,7 @@ public final class OfferCommand implements BenchCommand {
     if (file != null && !offer.lines().isEmpty()) {
       write(offer, file);
     }
-    return new Told(offer, file == null ? null : file.toString());
+    return new Told(offer, file == null ? csv.get().orElse(null) : file.toString());
   }
 
   private Offer ask(RegisterView view, Bench bench) {
@@ -139,7 +148,7 @@ public final class OfferCommand implements BenchCommand {
     return OfferQuestion.of(view, bench.today()).withLots(codes).ask();
   }
 
-  private static void write(Offer offer, Path file) {
+  private static String csv(Offer offer) {
     StringBuilder text = new StringBuilder(SpreadsheetCell.line(HEADINGS)).append("\r\n");
     for (Line line : offer.lines()) {
       text.append(
@@ -154,9 +163,12 @@ public final class OfferCommand implements BenchCommand {
                       String.join("; ", line.doubts()))))
           .append("\r\n");
     }
-    text.append(SpreadsheetCell.line(List.of(offer.reminder()))).append("\r\n");
+    return text.append(SpreadsheetCell.line(List.of(offer.reminder()))).append("\r\n").toString();
+  }
+
+  private static void write(Offer offer, Path file) {
     try {
-      Files.writeString(file, text, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
+      Files.writeString(file, csv(offer), StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
     } catch (IOException e) {
       throw Trouble.file(
           file + " could not be written: " + e.getMessage(),

@@ -10,6 +10,7 @@ import dev.filial.cli.screen.Table;
 import dev.filial.core.answer.TinQuestion;
 import dev.filial.core.answer.TinQuestion.Line;
 import dev.filial.core.register.Count;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
@@ -61,28 +62,34 @@ public final class TinCommand implements BenchCommand {
     }
 
     private Table table() {
-      Table table =
-          new Table()
-              .column("lot")
-              .column("what it is")
-              .numbers("left")
-              .column("")
-              .column("age")
-              .column("where")
-              .column("promised")
-              .numbers("free");
+      boolean promised = lots.stream().anyMatch(line -> !line.promises().isEmpty());
+      Table table = new Table().column("lot").column("what it is").column("left");
+      table.column("age").column("where");
+      if (promised) {
+        table.column("promised").numbers("free");
+      }
       for (Line line : lots) {
-        table.row(
-            line.lot().text(),
-            line.what(),
-            line.left(),
-            sureness(line.sureness()),
-            Age.words(line.age()) + (line.harvested() ? "" : " here") + (line.old() ? ", old" : ""),
-            where(line),
-            line.promises().stream().map(Tin::promise).collect(Collectors.joining(", ")),
-            line.free());
+        List<Object> cells =
+            new ArrayList<>(
+                List.of(line.lot().text(), line.what(), left(line), age(line), where(line)));
+        if (promised) {
+          cells.add(line.promises().stream().map(Tin::promise).collect(Collectors.joining(", ")));
+          cells.add(line.free());
+        }
+        table.row(cells.toArray());
       }
       return table;
+    }
+
+    private static String age(Line line) {
+      return Age.words(line.age())
+          + (line.harvested() || line.age() == null ? "" : " here")
+          + (line.old() ? ", old" : "");
+    }
+
+    /** What was worked out from a weight looks like a guess, and is a better one. */
+    private static String left(Line line) {
+      return line.left() + (line.sureness() == TinQuestion.Sureness.WEIGHED ? " by weight" : "");
     }
 
     private static String promise(TinQuestion.Promise promise) {
@@ -96,15 +103,6 @@ public final class TinCommand implements BenchCommand {
         return line.keeping() == null ? "" : line.keeping();
       }
       return line.place() + (line.keeping() == null ? "" : ", " + line.keeping());
-    }
-
-    private static String sureness(TinQuestion.Sureness sureness) {
-      return switch (sureness) {
-        case COUNTED -> "counted";
-        case WEIGHED -> "weighed";
-        case GUESSED -> "guessed";
-        case NOT_KNOWN -> "";
-      };
     }
   }
 

@@ -25,7 +25,8 @@ import org.jspecify.annotations.Nullable;
  * @param failed how many failed
  * @param aborted of those that set, how many dropped their fruit unripe
  * @param eaten how many flowers or fruits were eaten
- * @param unknown how many flowers are left of which nobody wrote whether they set
+ * @param unknown how many flowers are left of which nobody wrote whether they set, those that were
+ *     eaten not among them
  * @param guessed of how many crosses a number was only guessed, so that it is left out
  */
 public record Tries(
@@ -108,7 +109,7 @@ public record Tries(
         exact ? number(failed) : 0,
         number(aborted),
         number(eaten),
-        Math.max(0, flowers - known),
+        Math.max(0, flowers - known - number(eaten)),
         exact ? 0 : 1);
   }
 
