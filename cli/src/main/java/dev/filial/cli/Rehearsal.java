@@ -73,6 +73,17 @@ public final class Rehearsal {
           onRegister("carries", "26-006-1", "--trait", "tips", "--why"),
           onRegister("carries", "26-006-1", "26-006-2", "--trait", "tips"),
           onRegister("mistakes"),
+          onRegister("flower", "26-001", "26-002", "--date", "2026-04-01"),
+          onRegister("flowering", "--on", "2026-04-02"),
+          onRegister("pairs", "--on", "2026-04-02"),
+          onRegister("pollen", "26-001", "gathered", "--date", "2026-04-01"),
+          onRegister("pollenbox"),
+          onRegister("fruit", "26-008", "--set", "1", "--failed", "1"),
+          onRegister("sets"),
+          onRegister("harvest", "26-009", "20", "--date", "2026-04-03"),
+          onRegister("store", "26-009", "--place", "tin"),
+          onRegister("promise", "26-009", "--count", "2", "--to", "Lena"),
+          onRegister("tin"),
           onRegister("show", "26-099"));
 
   /**

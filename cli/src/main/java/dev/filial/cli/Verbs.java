@@ -24,6 +24,8 @@ record Verbs(List<Verb> list) {
     all.addAll(PlantVerbs.list());
     all.addAll(SeedlingVerbs.list());
     all.addAll(DiaryVerbs.list());
+    all.addAll(FlowerVerbs.list());
+    all.addAll(TinVerbs.list());
     all.addAll(GeneVerbs.list());
     all.addAll(AskVerbs.list());
     all.addAll(ExpectVerbs.list());

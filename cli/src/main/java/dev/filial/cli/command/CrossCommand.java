@@ -11,6 +11,7 @@ import dev.filial.cli.frame.Trouble;
 import dev.filial.cli.frame.Words;
 import dev.filial.cli.screen.Asker;
 import dev.filial.core.answer.CloseCross;
+import dev.filial.core.answer.FloweringQuestion;
 import dev.filial.core.answer.RecentCross;
 import dev.filial.core.answer.RegisterPedigree;
 import dev.filial.core.answer.TagQuestion;
@@ -23,6 +24,7 @@ import dev.filial.core.register.PartialDate;
 import dev.filial.core.register.Pollen;
 import dev.filial.core.register.Pollinated;
 import dev.filial.core.register.RegisterView;
+import dev.filial.core.register.Weighted;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
@@ -168,12 +170,13 @@ public final class CrossCommand implements BenchCommand {
   private Answer record(Writing writing, Parents parents, Bench bench) {
     @Nullable PartialDate day = date.orToday(bench);
     Code given = code.in(writing.view(), day, bench);
+    Pollen brought = pollen.in(writing, parents.pollen());
     Accepted accepted =
         writing.append(
             new Pollinated(
                 given,
                 writing.find(parents.seed()).code(),
-                pollen.in(writing, parents.pollen()),
+                brought,
                 day,
                 flowers.get().orElse(null),
                 protection.list(),
@@ -185,6 +188,7 @@ public final class CrossCommand implements BenchCommand {
                 storedPollen.getAsBoolean(),
                 rest.place(),
                 rest.remark()));
+    notInFlower(writing, brought, day);
     Recorded recorded =
         Recorded.of(
             writing,
@@ -192,6 +196,21 @@ public final class CrossCommand implements BenchCommand {
             given,
             "when it has set or failed: filial fruit " + given.text() + " --set COUNT");
     return tagged(recorded, writing.view(), given);
+  }
+
+  /** Says of which plants thought to have pollinated it is known that they were not in flower. */
+  private void notInFlower(Writing writing, Pollen meant, @Nullable PartialDate day) {
+    if (day == null || day.day() == 0 || !(meant instanceof Pollen.Open open)) {
+      return;
+    }
+    List<Code> candidates = open.candidates().stream().map(Weighted::plant).toList();
+    for (Code plant : FloweringQuestion.notInFlower(writing.view(), candidates, day.earliest())) {
+      writing.note(
+          plant.text()
+              + " was seen in flower that year, and by what was seen not on "
+              + day
+              + "; perhaps it was another plant, or its flowers were not written down");
+    }
   }
 
   /** With the tag, and a note where the parents are close kin: the pedigree is looked up once. */

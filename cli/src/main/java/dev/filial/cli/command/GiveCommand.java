@@ -10,6 +10,7 @@ import dev.filial.cli.frame.Words;
 import dev.filial.core.answer.Cautions;
 import dev.filial.core.name.Code;
 import dev.filial.core.register.Accepted;
+import dev.filial.core.register.Caution;
 import dev.filial.core.register.Count;
 import dev.filial.core.register.Fate;
 import dev.filial.core.register.FateRecorded;
@@ -68,7 +69,7 @@ public final class GiveCommand implements BenchCommand {
                 to.get().orElse(null),
                 null,
                 remark.get().orElse(null)));
-    String rules = Cautions.atTheBorder();
+    String rules = Cautions.of(Caution.BORDER);
     if (abroad.getAsBoolean() && !writing.warnings().contains(rules)) {
       writing.note(rules);
     }

@@ -24,15 +24,6 @@ import java.util.function.Supplier;
 /** {@code filial harvest}. */
 public final class HarvestCommand implements BenchCommand {
 
-  private static final Reading<BigDecimal> DECIMAL =
-      (text, bench) -> {
-        if (!text.matches("\\d{1,9}(\\.\\d{1,9})?")) {
-          throw new IllegalArgumentException(
-              "\"" + text + "\" is not a number; write 120 or 3.5, without the unit");
-        }
-        return new BigDecimal(text);
-      };
-
   private final Supplier<String> cross;
   private final Supplier<Optional<Count>> count;
   private final Supplier<Optional<Count>> fruits;
@@ -56,9 +47,15 @@ public final class HarvestCommand implements BenchCommand {
     fruits = words.option("--fruits", "COUNT", "From how many fruits.", Reading.COUNT);
     apart =
         words.flag("--apart", "This lot is one fruit kept apart; the others get their own lots.");
-    milligrams = words.option("--mg", "NUMBER", "What the seed weighs, in milligrams.", DECIMAL);
+    milligrams =
+        words.option(
+            "--mg", "NUMBER", "What the seed weighs, in milligrams.", RecordReadings.DECIMAL);
     perGram =
-        words.option("--per-gram", "NUMBER", "How many such seeds go into one gram.", DECIMAL);
+        words.option(
+            "--per-gram",
+            "NUMBER",
+            "How many such seeds go into one gram.",
+            RecordReadings.DECIMAL);
     place = words.option("--place", "TEXT", "Where the seed is kept.");
     code = words.option("--code", "CODE", "Its lot, if a packet bears one already, as H2.");
     day = new DayOption(words);

@@ -35,6 +35,16 @@ final class RecordReadings {
   /** Words of any kind on one line, at least one. */
   static final Reading<String> LINE = (text, bench) -> line(text);
 
+  /** A number of at most nine digits before and after the point, not negative. */
+  static final Reading<BigDecimal> DECIMAL =
+      (text, bench) -> {
+        if (!text.matches("\\d{1,9}(\\.\\d{1,9})?")) {
+          throw new IllegalArgumentException(
+              "\"" + text + "\" is not a number; write 120 or 3.5, without the unit");
+        }
+        return new BigDecimal(text);
+      };
+
   private RecordReadings() {}
 
   /**

@@ -13,8 +13,12 @@ import dev.filial.core.answer.DeterminationReading;
 import dev.filial.core.name.Code;
 import dev.filial.core.register.Accepted;
 import dev.filial.core.register.Count;
+import dev.filial.core.register.Entry;
 import dev.filial.core.register.PartialDate;
 import dev.filial.core.register.SeedAcquired;
+import dev.filial.core.register.SeedKept;
+import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -24,6 +28,8 @@ public final class SeedCommand implements BenchCommand {
 
   private final Supplier<Optional<String>> taxon;
   private final Supplier<Optional<Count>> count;
+  private final Supplier<Optional<BigDecimal>> milligrams;
+  private final Supplier<Optional<BigDecimal>> perGram;
   private final LabelOptions label;
   private final DateOption date;
   private final CodeOption code;
@@ -35,7 +41,19 @@ public final class SeedCommand implements BenchCommand {
     taxon =
         words.optionalArgument("TAXON", "The name on the packet, in quotes; ? if nobody knows.");
     count =
-        words.optionalArgument("COUNT", "How many seeds: 80, ~80, few, many or ?.", Reading.COUNT);
+        words.optionalArgument(
+            "COUNT",
+            "How many seeds: 80, ~80, few, many or ?; may be left out with --mg.",
+            Reading.COUNT);
+    milligrams =
+        words.option(
+            "--mg", "NUMBER", "What the seed weighs, in milligrams.", RecordReadings.DECIMAL);
+    perGram =
+        words.option(
+            "--per-gram",
+            "NUMBER",
+            "How many such seeds go into one gram.",
+            RecordReadings.DECIMAL);
     label = new LabelOptions(words);
     date = new DateOption(words, "it came");
     code = new CodeOption(words);
@@ -44,7 +62,9 @@ public final class SeedCommand implements BenchCommand {
     words
         .describe(
             "Records a packet of seed that was bought, swapped or collected. What you harvest"
-                + " yourself is recorded with: filial harvest.")
+                + " yourself is recorded with: filial harvest. With --mg and --per-gram and no count the"
+                + " number is worked out, and kept as a guess; the weight gets an entry of its own.")
+        .example("filial seed \"Echeveria laui\" --mg 15 --per-gram 8000 --from \"Lena Muster\"")
         .example("filial seed \"Echeveria laui\" ~40 --from \"Lena Muster\"");
   }
 
@@ -54,13 +74,15 @@ public final class SeedCommand implements BenchCommand {
         LeftOut.orAsk(
             taxon.get(), "TAXON", "Taxon on the packet, ? if unknown", "?", Reading.TEXT, bench);
     Count seeds =
-        LeftOut.orAsk(
-            count.get(),
-            "COUNT",
-            "How many seeds (80, ~80, few, many or ?)",
-            "?",
-            Reading.COUNT,
-            bench);
+        milligrams.get().isPresent() && count.get().isEmpty()
+            ? Count.unknown()
+            : LeftOut.orAsk(
+                count.get(),
+                "COUNT",
+                "How many seeds (80, ~80, few, many or ?)",
+                "?",
+                Reading.COUNT,
+                bench);
     return register.write(bench, writing -> record(writing, written, seeds, bench));
   }
 
@@ -79,7 +101,26 @@ public final class SeedCommand implements BenchCommand {
                 seeds,
                 rest.place(),
                 rest.remark()));
+    if (milligrams.get().isPresent() || perGram.get().isPresent()) {
+      Entry weight = weighed(writing, given.lot(1), day).entry();
+      writing.note("what it weighs is entry " + weight.number());
+    }
     return Recorded.of(writing, accepted, given, "when you sow it: filial sow " + given.text())
         .withTag(writing.view(), given);
+  }
+
+  /** What a packet weighs is said of its lot. */
+  private Accepted weighed(Writing writing, Code lot, @Nullable PartialDate day) {
+    return writing.append(
+        new SeedKept(
+            List.of(lot),
+            false,
+            null,
+            milligrams.get().orElse(null),
+            perGram.get().orElse(null),
+            null,
+            null,
+            day,
+            null));
   }
 }

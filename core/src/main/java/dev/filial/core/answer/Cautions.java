@@ -40,9 +40,9 @@ public final class Cautions {
     return List.copyOf(sentences);
   }
 
-  /** What to mind before plants or seed cross a border. */
-  public static String atTheBorder() {
-    return sentence(Caution.BORDER);
+  /** What to mind with that kind of thing, a sentence. */
+  public static String of(Caution caution) {
+    return sentence(caution);
   }
 
   private static String sentence(Caution caution) {

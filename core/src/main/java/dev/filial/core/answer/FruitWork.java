@@ -22,9 +22,9 @@ final class FruitWork {
 
   private final RegisterView view;
   private final Intervals intervals;
-  private final TaxonBehind taxa;
+  private final TaxaBehind taxa;
 
-  FruitWork(RegisterView view, Intervals intervals, TaxonBehind taxa) {
+  FruitWork(RegisterView view, Intervals intervals, TaxaBehind taxa) {
     this.view = view;
     this.intervals = intervals;
     this.taxa = taxa;
@@ -61,7 +61,8 @@ final class FruitWork {
     if (fruit.isOver(pollinated.flowers())) {
       return;
     }
-    IntervalDays usual = intervals.days(Interval.RIPENING, () -> taxa.of(pollinated.seedParent()));
+    IntervalDays usual =
+        intervals.daysOf(Interval.RIPENING, () -> taxa.of(pollinated.seedParent()).one());
     tasks.add(
         new Task(
             Task.Work.HARVEST,

@@ -48,23 +48,20 @@ public final class Intervals {
    * was said to count into; null for what no taxon is known of.
    */
   public IntervalDays days(Interval interval, @Nullable TaxonName taxon) {
-    return days(
-        interval,
-        () ->
-            taxon == null
-                ? List.of()
-                : List.copyOf(TaxonProfile.upwards(view, taxon.unqualified().text())));
+    return daysOf(interval, () -> Optional.ofNullable(taxon));
   }
 
-  /**
-   * How long it takes for what is of these taxa, the narrowest first; they are asked for only where
-   * something is known of a taxon at all.
-   */
-  IntervalDays days(Interval interval, Supplier<List<String>> upwards) {
+  /** The same; the taxon is asked for only where something is known of one at all. */
+  IntervalDays daysOf(Interval interval, Supplier<Optional<TaxonName>> taxon) {
     Set<String> statedOf = stated.computeIfAbsent(interval, this::read).keySet();
     boolean ofTaxa =
         statedOf.size() > (statedOf.contains(ALL) ? 1 : 0) || learned.isOfTaxa(interval, ENOUGH);
-    List<String> names = new ArrayList<>(ofTaxa ? upwards.get() : List.of());
+    List<String> names = new ArrayList<>();
+    if (ofTaxa) {
+      taxon
+          .get()
+          .ifPresent(name -> names.addAll(TaxonProfile.upwards(view, name.unqualified().text())));
+    }
     names.add(ALL);
     for (String name : names) {
       Optional<IntervalDays> known =

@@ -1,6 +1,7 @@
 package dev.filial.core.answer;
 
 import dev.filial.core.name.Code;
+import dev.filial.core.name.TaxonName;
 import dev.filial.core.register.Bloom;
 import dev.filial.core.register.Count;
 import dev.filial.core.register.Counted;
@@ -45,12 +46,12 @@ final class LearnedIntervals {
   private static final double NINE_IN_TEN = 0.9;
 
   private final RegisterView view;
-  private final TaxonBehind taxa;
+  private final TaxaBehind taxa;
   private final Map<Interval, Map<String, List<Long>>> cases = new EnumMap<>(Interval.class);
 
   LearnedIntervals(RegisterView view) {
     this.view = view;
-    this.taxa = new TaxonBehind(view);
+    this.taxa = TaxaBehind.in(view);
   }
 
   /** The length for a taxon, or for all if the name is empty; empty if too few cases are known. */
@@ -95,8 +96,11 @@ final class LearnedIntervals {
     }
     long days = ChronoUnit.DAYS.between(from, to);
     found.computeIfAbsent("", any -> new ArrayList<>()).add(days);
-    for (String name : taxa.of(code)) {
-      found.computeIfAbsent(name, any -> new ArrayList<>()).add(days);
+    TaxonName common = taxa.of(code).common();
+    if (common != null) {
+      for (String name : TaxonProfile.upwards(view, common.text())) {
+        found.computeIfAbsent(name, any -> new ArrayList<>()).add(days);
+      }
     }
   }
 

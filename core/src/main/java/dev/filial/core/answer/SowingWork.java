@@ -1,6 +1,7 @@
 package dev.filial.core.answer;
 
 import dev.filial.core.name.Code;
+import dev.filial.core.name.TaxonName;
 import dev.filial.core.register.Count;
 import dev.filial.core.register.Counted;
 import dev.filial.core.register.Interval;
@@ -31,9 +32,9 @@ final class SowingWork {
 
   private final RegisterView view;
   private final Intervals intervals;
-  private final TaxonBehind taxa;
+  private final TaxaBehind taxa;
 
-  SowingWork(RegisterView view, Intervals intervals, TaxonBehind taxa) {
+  SowingWork(RegisterView view, Intervals intervals, TaxaBehind taxa) {
     this.view = view;
     this.intervals = intervals;
     this.taxa = taxa;
@@ -93,9 +94,9 @@ final class SowingWork {
     if (!pot.fate().isHere() || (Count.of(0).equals(pot.count()) && diary.cameUp)) {
       return;
     }
-    Supplier<List<String>> names = () -> taxa.of(pot.code());
+    Supplier<Optional<TaxonName>> names = () -> taxa.of(pot.code()).one();
     if (!diary.cameUp) {
-      IntervalDays usual = intervals.days(Interval.COMING_UP, names);
+      IntervalDays usual = intervals.daysOf(Interval.COMING_UP, names);
       tasks.add(
           task(
               Task.Work.NOTHING_UP,
@@ -110,7 +111,7 @@ final class SowingWork {
       lastCount(diary, seeds)
           .ifPresent(
               last -> {
-                IntervalDays usual = intervals.days(Interval.COUNTING, names);
+                IntervalDays usual = intervals.daysOf(Interval.COUNTING, names);
                 tasks.add(
                     task(
                         Task.Work.COUNT,
@@ -120,14 +121,14 @@ final class SowingWork {
               });
     }
     if (sown.closed() && !diary.opened) {
-      IntervalDays opening = intervals.days(Interval.OPENING, names);
+      IntervalDays opening = intervals.daysOf(Interval.OPENING, names);
       tasks.add(
           task(
               Task.Work.OPEN,
               pot,
               sownOn.plusDays(opening.days()),
               "closed since " + sownOn + "; usual: " + opening.text()));
-      IntervalDays looking = intervals.days(Interval.LOOKING_INTO, names);
+      IntervalDays looking = intervals.daysOf(Interval.LOOKING_INTO, names);
       LocalDate last = diary.looked == null ? sownOn : diary.looked;
       tasks.add(
           task(

@@ -17,9 +17,9 @@ final class TagWork {
 
   private final RegisterView view;
   private final Intervals intervals;
-  private final TaxonBehind taxa;
+  private final TaxaBehind taxa;
 
-  TagWork(RegisterView view, Intervals intervals, TaxonBehind taxa) {
+  TagWork(RegisterView view, Intervals intervals, TaxaBehind taxa) {
     this.view = view;
     this.intervals = intervals;
     this.taxa = taxa;
@@ -37,7 +37,7 @@ final class TagWork {
           || isEmpty(item)) {
         continue;
       }
-      int days = intervals.days(Interval.TAG_FADING, () -> taxa.of(item.code())).days();
+      int days = intervals.daysOf(Interval.TAG_FADING, () -> taxa.of(item.code()).one()).days();
       // Only of tags that may be old enough is it looked up when they were written last.
       if (!since.latest().plusDays(days).isAfter(day)) {
         LocalDate written = written(item.code(), since.latest());

@@ -131,12 +131,13 @@ public final class WorkQuestion {
 
   private List<Task> all(LocalDate until) {
     Intervals intervals = Intervals.in(view);
-    TaxonBehind taxa = new TaxonBehind(view);
+    TaxaBehind taxa = TaxaBehind.in(view);
     List<Task> tasks = new ArrayList<>();
     tasks.addAll(new SowingWork(view, intervals, taxa).tasks());
     tasks.addAll(new TreatmentWork(view).tasks());
     tasks.addAll(new FruitWork(view, intervals, taxa).tasks(until));
     tasks.addAll(promises());
+    tasks.addAll(new StoreWork(view).tasks(until));
     tasks.addAll(new TagWork(view, intervals, taxa).tasks(until));
     return tasks;
   }

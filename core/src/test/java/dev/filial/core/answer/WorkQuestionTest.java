@@ -18,6 +18,7 @@ import dev.filial.core.register.IntervalStated;
 import dev.filial.core.register.Numbered;
 import dev.filial.core.register.PartialDate;
 import dev.filial.core.register.Pollen;
+import dev.filial.core.register.PollenKept;
 import dev.filial.core.register.Pollinated;
 import dev.filial.core.register.Promised;
 import dev.filial.core.register.Sown;
@@ -289,6 +290,25 @@ class WorkQuestionTest {
             null,
             null));
     assertThat(due("2026-03-06")).isEmpty();
+  }
+
+  @Test
+  void seedOfThreeYearsAndPollenOfOneAreToBeUsed() {
+    Code laui = bench.plant(LAUI);
+    bench.say(
+        new PollenKept(
+            laui, PollenKept.Step.GATHERED, null, day("2026-03-01"), null, "freezer", null));
+    // A year after 1 March 2026; the seed came in 2024, and so by its last day for all we know.
+    assertThat(due("2027-02-28")).isEmpty();
+    assertThat(due("2027-03-01")).containsExactly("USE_POLLEN " + laui.text() + " 2027-03-01");
+    assertThat(due("2027-12-30")).hasSize(1);
+    assertThat(due("2027-12-31"))
+        .contains("SOW_SOON " + packet.lot(1).text() + " 2027-12-31")
+        .hasSize(2);
+    bench.say(
+        new PollenKept(laui, PollenKept.Step.USED_UP, null, day("2026-04-01"), null, null, null));
+    sown("2026-04-01", false, 0);
+    assertThat(due("2027-03-01")).noneMatch(line -> line.startsWith("USE_POLLEN"));
   }
 
   @Test

@@ -1,0 +1,222 @@
+package dev.filial.core.answer;
+
+import dev.filial.core.name.Code;
+import dev.filial.core.register.Item;
+import dev.filial.core.register.Pollen;
+import dev.filial.core.register.Pollinated;
+import dev.filial.core.register.Protection;
+import dev.filial.core.register.RegisterView;
+import dev.filial.core.register.Statement;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What has set on what, and which way round: the hand pollinations of every two plants, or of every
+ * two taxa, the one as seed parent beside the other.
+ */
+public final class SetsQuestion {
+
+  /** What is set beside each other. */
+  public enum By {
+    /** Each plant by itself; records joined are one. */
+    PLANT,
+    /** Taxa; a hybrid is all taxa behind it. */
+    TAXON
+  }
+
+  private final RegisterView view;
+  private final By by;
+
+  private SetsQuestion(RegisterView view, By by) {
+    this.view = view;
+    this.by = by;
+  }
+
+  /** Asks {@code view}, plant by plant. */
+  public static SetsQuestion of(RegisterView view) {
+    return new SetsQuestion(view, By.PLANT);
+  }
+
+  /** The same by plants or by taxa. */
+  public SetsQuestion by(By other) {
+    return new SetsQuestion(view, other);
+  }
+
+  /**
+   * Two plants or taxa.
+   *
+   * @param one the one, a code or a taxon, before the other in the alphabet
+   * @param other the other; of a selfing the same
+   * @param oneBears with {@code one} as the seed parent
+   * @param otherBears with {@code other} as the seed parent; none of a selfing
+   */
+  public record Row(String one, String other, Tries oneBears, Tries otherBears) {
+    /** Whether both are the same. */
+    public boolean isSelfing() {
+      return one.equals(other);
+    }
+  }
+
+  /**
+   * The table.
+   *
+   * @param rows every two that were crossed by hand, in order of the alphabet
+   * @param notes what was left out or is to be minded, a sentence each
+   */
+  public record Sets(List<Row> rows, List<String> notes) {}
+
+  /** The table. One pass over all crosses. */
+  public Sets ask() {
+    return ask(view.items(EnumSet.of(Item.Kind.CROSS)));
+  }
+
+  /** The same of the crosses in which that plant, or an offset of it, is a parent. */
+  public Sets ofPlant(Code plant) {
+    Set<Code> clone = Clone.of(view, Things.required(view, plant).code());
+    return ask(
+        Offspring.of(view, clone).stream()
+            .flatMap(code -> view.item(code).stream())
+            .filter(item -> item.kind() == Item.Kind.CROSS)
+            .sorted(Item.IN_ORDER)
+            .toList());
+  }
+
+  private Sets ask(List<Item> crosses) {
+    TaxaBehind taxa = TaxaBehind.in(view);
+    return ask(
+        crosses,
+        plant ->
+            by == By.TAXON
+                ? taxa.of(plant).text()
+                : view.resolved(plant).map(Item::code).orElse(plant).text());
+  }
+
+  /** The table of those crosses, each parent being called as {@code name} has it. */
+  Sets ask(List<Item> crosses, Function<Code, String> name) {
+    Map<String, Map<String, Beside>> rows = new TreeMap<>();
+    Left left = new Left();
+    for (Item item : crosses) {
+      Statement statement = view.effective(item.entry()).orElse(null);
+      if (statement instanceof Pollinated cross && cross.code().equals(item.code())) {
+        Code pollen = left.pollenParent(cross);
+        if (pollen != null) {
+          Tries tries = Tries.of(view, cross);
+          left.note(view, cross, tries);
+          add(rows, name.apply(cross.seedParent()), name.apply(pollen), tries);
+        }
+      }
+    }
+    List<Row> all = new ArrayList<>();
+    rows.forEach(
+        (one, beside) ->
+            beside.forEach(
+                (other, both) ->
+                    all.add(
+                        new Row(
+                            one,
+                            other,
+                            Tries.sum(both.oneBears()),
+                            Tries.sum(both.otherBears())))));
+    return new Sets(List.copyOf(all), left.notes());
+  }
+
+  /** The crosses of two, one by one. */
+  private record Beside(List<Tries> oneBears, List<Tries> otherBears) {
+    Beside() {
+      this(new ArrayList<>(), new ArrayList<>());
+    }
+  }
+
+  private static void add(
+      Map<String, Map<String, Beside>> rows, String seed, String pollen, Tries tries) {
+    boolean inOrder = seed.compareTo(pollen) <= 0;
+    Beside both =
+        rows.computeIfAbsent(inOrder ? seed : pollen, any -> new TreeMap<>())
+            .computeIfAbsent(inOrder ? pollen : seed, any -> new Beside());
+    (inOrder ? both.oneBears() : both.otherBears()).add(tries);
+  }
+
+  /** What is left out of the table, or weighs less in it. */
+  private static final class Left {
+    private int mixed;
+    private int open;
+    private int guessed;
+    private int unprotected;
+    private int stored;
+    private int harvested;
+    private long unknown;
+    private int notCounted;
+
+    /** The one pollen parent; null where pollen of several may have come. */
+    @Nullable Code pollenParent(Pollinated cross) {
+      if (cross.pollen() instanceof Pollen.OnePlant one) {
+        return one.plant();
+      }
+      if (cross.pollen() instanceof Pollen.Itself) {
+        return cross.seedParent();
+      }
+      if (cross.pollen() instanceof Pollen.Mix) {
+        mixed++;
+      } else {
+        open++;
+      }
+      return null;
+    }
+
+    void note(RegisterView view, Pollinated cross, Tries tries) {
+      guessed += tries.guessed();
+      unknown += tries.unknown();
+      if (cross.flowers() == null || !cross.flowers().isExact()) {
+        notCounted++;
+      }
+      if (cross.protection().contains(Protection.NONE)) {
+        unprotected++;
+      }
+      if (cross.storedPollen()) {
+        stored++;
+      }
+      if (tries.known() == 0 && tries.guessed() == 0 && isHarvested(view, cross.code())) {
+        harvested++;
+      }
+    }
+
+    private static boolean isHarvested(RegisterView view, Code cross) {
+      return view.codesUnder(cross).stream()
+          .anyMatch(code -> code.isLot() && view.item(code).isPresent());
+    }
+
+    List<String> notes() {
+      List<String> notes = new ArrayList<>();
+      add(notes, unknown, "flower", "of which nobody wrote whether it set, left out of the shares");
+      add(notes, harvested, "cross", "that gave seed, though nobody wrote how many flowers set");
+      add(notes, guessed, "cross", "whose set or failed flowers were guessed, left out");
+      add(notes, notCounted, "cross", "whose flowers nobody counted when they were pollinated");
+      add(
+          notes,
+          mixed,
+          "cross",
+          "with mixed pollen, left out: nobody knows whose it was that took");
+      add(notes, open, "open pollination", "left out");
+      add(
+          notes,
+          unprotected,
+          "cross",
+          "on unprotected flowers: fruit on them may be of other pollen");
+      add(notes, stored, "cross", "with stored pollen: one that failed may have failed of its age");
+      return List.copyOf(notes);
+    }
+
+    private static void add(List<String> notes, long number, String what, String said) {
+      if (number > 0) {
+        String plural = what.endsWith("s") ? what + "es" : what + "s";
+        notes.add(number + " " + (number == 1 ? what : plural) + " " + said);
+      }
+    }
+  }
+}
