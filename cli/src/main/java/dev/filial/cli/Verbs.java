@@ -28,6 +28,7 @@ record Verbs(List<Verb> list) {
     all.addAll(ExpectVerbs.list());
     all.addAll(CorrectVerbs.list());
     all.addAll(KeepVerbs.list());
+    all.addAll(SpreadsheetVerbs.list());
     all.add(
         new Verb(
             "help",

@@ -25,4 +25,12 @@ public interface Book extends RegisterView {
    * @throws StoreException if it cannot be kept
    */
   Accepted append(Statement statement, String by, Instant time);
+
+  /**
+   * Does {@code work}; when it throws, what it appended is taken back, and the book can be written
+   * in further. Not one within another.
+   *
+   * @throws StoreException if the book cannot be kept; nothing more can then be written
+   */
+  void attempt(Runnable work);
 }

@@ -136,6 +136,28 @@ final class Sql implements AutoCloseable {
     }
   }
 
+  /**
+   * Does {@code work} within the transaction that is under way; when it throws, what it did is
+   * undone and the transaction goes on.
+   */
+  void attempt(Runnable work) {
+    run("SAVEPOINT attempt");
+    boolean done = false;
+    try {
+      work.run();
+      requireUnbroken();
+      done = true;
+    } finally {
+      // After a failure of SQLite's the whole transaction is undone, and with it the savepoint.
+      if (failure == null) {
+        if (!done) {
+          run("ROLLBACK TO attempt");
+        }
+        run("RELEASE attempt");
+      }
+    }
+  }
+
   private void requireUnbroken() {
     if (failure != null) {
       // After some failures SQLite has rolled back by itself, and what is written then would stay.
