@@ -34,11 +34,13 @@ final class RejectedRows implements AutoCloseable {
   private final Writer text;
   private final SequenceWriter rows;
   private final int reason;
+  private final int width;
   private boolean published;
 
   private RejectedRows(Path file, BoundMapping columns) throws IOException {
     this.file = file;
     this.reason = columns.reason();
+    this.width = columns.sheet().columns().size();
     Path folder = file.toAbsolutePath().getParent();
     if (folder == null || Files.exists(file)) {
       throw new FileAlreadyExistsException(file.toString());
@@ -84,8 +86,10 @@ final class RejectedRows implements AutoCloseable {
 
   private void write(List<String> cells, String why) {
     List<String> written = new ArrayList<>(cells.size() + 1);
+    boolean whole = cells.size() == width;
     for (int i = 0; i < cells.size(); i++) {
-      if (i != reason) {
+      // Of a row with cells too many or too few nobody knows which one is an older reason.
+      if (i != reason || !whole) {
         written.add(SafeCell.written(cells.get(i)));
       }
     }

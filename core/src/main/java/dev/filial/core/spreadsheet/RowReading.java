@@ -1,5 +1,6 @@
 package dev.filial.core.spreadsheet;
 
+import dev.filial.core.name.NameException;
 import dev.filial.core.register.Count;
 import dev.filial.core.register.PartialDate;
 import java.util.LinkedHashMap;
@@ -118,11 +119,20 @@ final class RowReading {
       return reading.apply(text);
     } catch (CellRefusal e) {
       throw e;
+    } catch (NameException e) {
+      throw new CellRefusal(header, sentence(e));
     } catch (IllegalArgumentException e) {
       throw new CellRefusal(header, String.valueOf(e.getMessage()));
     } catch (dev.filial.core.register.RegisterRefusal e) {
       throw new CellRefusal(header, String.valueOf(e.getMessage()));
     }
+  }
+
+  /** Without the picture of where in the name it is, which no cell of a table has room for. */
+  private static String sentence(NameException e) {
+    String whole = String.valueOf(e.getMessage());
+    int end = whole.indexOf('\n');
+    return (end < 0 ? whole : whole.substring(0, end)).replaceFirst("^column \\d+: ", "");
   }
 
   String header(Field field) {
