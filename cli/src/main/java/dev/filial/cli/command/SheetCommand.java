@@ -80,9 +80,9 @@ public final class SheetCommand implements BenchCommand {
             "Takes in a table you keep in a spreadsheet: plants, seed, crosses, sowings, counts or"
                 + " measurements, one a row. Have the columns guessed, look the guess over, try it,"
                 + " then apply it. Keep a copy of the register first: one entry is undone at a time.")
-        .example("filial sheet plants.csv --guess plants.columns")
-        .example("filial sheet plants.csv --columns plants.columns")
-        .example("filial sheet plants.csv --columns plants.columns --apply --good-rows rest.csv");
+        .example("filial sheet plants.csv --guess my-plants.columns")
+        .example("filial sheet plants.csv --columns my.columns")
+        .example("filial sheet plants.csv --columns my.columns --apply --good-rows rest.csv");
   }
 
   @Override

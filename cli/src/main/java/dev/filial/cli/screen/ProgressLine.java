@@ -1,6 +1,7 @@
 package dev.filial.cli.screen;
 
 import java.util.Locale;
+import java.util.function.LongSupplier;
 
 /**
  * A line on standard error that says how far a long command is, drawn over itself. Where standard
@@ -14,12 +15,24 @@ public final class ProgressLine {
   private static final long NANOSECONDS = 100_000_000L;
 
   private final Terminal terminal;
-  private long drawn = System.nanoTime();
+  private final LongSupplier clock;
+  private long drawn;
   private boolean isThere;
 
   /** A line on the terminal's standard error. */
   public ProgressLine(Terminal terminal) {
+    this(terminal, System::nanoTime);
+  }
+
+  /**
+   * The same by another clock.
+   *
+   * @param clock nanoseconds from any beginning
+   */
+  ProgressLine(Terminal terminal, LongSupplier clock) {
     this.terminal = terminal;
+    this.clock = clock;
+    this.drawn = clock.getAsLong();
   }
 
   /**
@@ -30,7 +43,7 @@ public final class ProgressLine {
    * @param share 0 to 1
    */
   public void at(long count, String what, double share) {
-    long now = System.nanoTime();
+    long now = clock.getAsLong();
     if (!terminal.progress() || now - drawn < NANOSECONDS) {
       return;
     }

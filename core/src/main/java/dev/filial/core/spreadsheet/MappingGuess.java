@@ -149,11 +149,12 @@ public final class MappingGuess {
     int most = -1;
     for (RowKind kind : RowKind.values()) {
       Map<Field, Integer> found = byHeader(kind);
-      int score = found.size();
-      score += isTelling(kind, found) ? 3 : -2;
-      if (kind == RowKind.MEASUREMENTS && found.containsKey(Field.PLANT)) {
-        score += 3 * traits(found).size();
-      }
+      boolean measured =
+          kind == RowKind.MEASUREMENTS
+              && found.containsKey(Field.PLANT)
+              && !traits(found).isEmpty();
+      int score = found.size() + (measured || isTelling(kind, found) ? 3 : -2);
+      score += measured ? 3 * traits(found).size() : 0;
       if (score > most) {
         most = score;
         best = kind;

@@ -67,7 +67,7 @@ class SafeCellLawsTest {
         }
       }
       assertThat(back).isEqualTo(table);
-      assertThat(Files.list(folder)).hasSize(2);
+      assertThat(folder.toFile().list()).hasSize(2);
       Files.delete(original);
       Files.delete(written);
       Files.delete(folder);

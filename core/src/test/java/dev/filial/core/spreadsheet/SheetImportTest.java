@@ -26,6 +26,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A grower's table becomes the entries that would have been typed, or is refused row by row. */
+@SuppressWarnings("StringConcatToTextBlock") // a text block would hide the line ends
 class SheetImportTest {
 
   @TempDir Path folder;
@@ -400,7 +401,7 @@ class SheetImportTest {
         table.store(),
         new FateRecorded(
             List.of(Code.of(24, 2)),
-            Fate.DIED,
+            Fate.DEAD,
             dev.filial.core.register.PartialDate.parse("2025"),
             null,
             null,

@@ -147,7 +147,7 @@ class SheetReadingTest {
     assertThat(List.of(sheet.nameOf(0), sheet.nameOf(2), sheet.nameOf(3)))
         .containsExactly("column 1", "column 3", "Ort");
     assertThatThrownBy(() -> sheet.place("Name"))
-        .hasMessageContaining("two columns are headed \"Name\"")
+        .hasMessageContaining("two columns are headed \"name\"")
         .hasMessageContaining("column 1 or column 2");
     assertThatThrownBy(() -> sheet.place("column 9"))
         .hasMessageContaining("no column is headed \"column 9\"");

@@ -36,6 +36,11 @@ record TableFile(Path file, RegisterStore store) {
     return new TableFile(file, store);
   }
 
+  /** Lines, each ended. */
+  static String lines(String... lines) {
+    return String.join("\n", lines) + "\n";
+  }
+
   static void append(RegisterStore store, Statement statement) {
     var unused = store.append(statement, "Klara", NOON);
   }
