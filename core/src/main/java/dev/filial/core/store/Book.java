@@ -5,7 +5,11 @@ import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.Statement;
 import java.time.Instant;
 
-/** A register open for writing: each statement is seen by what follows it. */
+/**
+ * A register open for writing: each statement is seen by what follows it. That one cannot be kept,
+ * the disk being full say, may only be told with a later one or at the end; nothing of the write is
+ * then kept.
+ */
 public interface Book extends RegisterView {
 
   /**

@@ -83,14 +83,20 @@ final class RecentView extends ForwardingView {
 
   @Override
   public List<Long> entriesOn(Subject subject) {
-    return subject.kind() == Subject.Kind.CODE && isBeyond(subject)
-        ? List.of()
-        : below.entriesOn(subject);
+    return isBeyond(subject) ? List.of() : below.entriesOn(subject);
   }
 
   private boolean isBeyond(Subject subject) {
+    return switch (subject.kind()) {
+      case CODE -> isBeyondCodes(subject.key());
+      case ENTRY -> Long.parseLong(subject.key()) > size();
+      case TAXON, TRAIT, LOCUS, FIELD_NUMBER, PLACE, INTERVAL, CAUTION -> false;
+    };
+  }
+
+  private boolean isBeyondCodes(String code) {
     try {
-      return isBeyond(Code.parse(subject.key()));
+      return isBeyond(Code.parse(code));
     } catch (CodeException e) {
       return false;
     }
