@@ -122,7 +122,7 @@ public final class SheetCommand implements BenchCommand {
   private Answer propose(Sheet sheet, Path into, Bench bench) throws IOException {
     MappingGuess.Proposal proposal = guessed(sheet, bench);
     Files.writeString(into, proposal.text(sheet), StandardOpenOption.CREATE_NEW);
-    return SheetProposed.of(sheet, into, proposal);
+    return SheetProposed.of(shown(sheet.file(), bench), sheet, shown(into, bench), proposal);
   }
 
   private MappingGuess.Proposal guessed(Sheet sheet, Bench bench) {
@@ -154,7 +154,14 @@ public final class SheetCommand implements BenchCommand {
     try {
       SheetImport.Outcome outcome =
           register.storeToWrite(bench, (store, by) -> run(work, store, by, bench));
-      return SheetTaken.of(sheet, mapping, proposal, columns.get(), goodRows.get(), outcome);
+      return SheetTaken.of(
+          shown(sheet.file(), bench),
+          sheet,
+          mapping,
+          proposal,
+          columns.get().map(path -> shown(path, bench)),
+          goodRows.get().map(path -> shown(path, bench)),
+          outcome);
     } finally {
       line.clear();
     }
@@ -171,6 +178,11 @@ public final class SheetCommand implements BenchCommand {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** As it is typed here: a file under the current folder without that folder's name. */
+  private static Path shown(Path file, Bench bench) {
+    return file.startsWith(bench.folder()) ? bench.folder().relativize(file) : file;
   }
 
   private static String text(Path mapping) throws IOException {

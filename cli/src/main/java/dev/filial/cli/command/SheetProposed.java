@@ -21,9 +21,9 @@ import java.util.List;
 record SheetProposed(Path table, String form, Path mapping, List<String> lines, List<String> notes)
     implements Answer {
 
-  static SheetProposed of(Sheet sheet, Path into, MappingGuess.Proposal proposal) {
+  static SheetProposed of(Path table, Sheet sheet, Path into, MappingGuess.Proposal proposal) {
     return new SheetProposed(
-        sheet.file(),
+        table,
         sheet.form().inWords(),
         into,
         MappingText.write(proposal.mapping()).lines().toList(),

@@ -61,6 +61,7 @@ record SheetTaken(
     implements Answer {
 
   static SheetTaken of(
+      Path table,
       Sheet sheet,
       Mapping mapping,
       MappingGuess.@Nullable Proposal proposal,
@@ -73,7 +74,7 @@ record SheetTaken(
     }
     boolean kept = outcome.written() && outcome.refused() > 0;
     return new SheetTaken(
-        sheet.file(),
+        table,
         sheet.form().inWords(),
         outcome.written(),
         outcome.rows(),
@@ -89,12 +90,12 @@ record SheetTaken(
         outcome.unmapped(),
         guessed,
         kept ? rejects.orElse(null) : null,
-        next(sheet, columns, rejects, outcome));
+        next(table, columns, rejects, outcome));
   }
 
   private static String next(
-      Sheet sheet, Optional<Path> columns, Optional<Path> rejects, SheetImport.Outcome outcome) {
-    String command = "filial sheet " + CommandLine.quoted(sheet.file().toString());
+      Path table, Optional<Path> columns, Optional<Path> rejects, SheetImport.Outcome outcome) {
+    String command = "filial sheet " + CommandLine.quoted(table.toString());
     String mapped =
         columns.map(path -> " --columns " + CommandLine.quoted(path.toString())).orElse("");
     if (columns.isEmpty()) {
@@ -111,7 +112,7 @@ record SheetTaken(
               + " --apply";
     }
     if (outcome.rows() == 0) {
-      return "save the table again, with its rows: " + sheet.file();
+      return "save the table again, with its rows: " + table;
     }
     if (outcome.refused() == 0) {
       return "copy the register, then: " + command + mapped + " --apply";
