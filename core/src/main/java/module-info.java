@@ -3,7 +3,8 @@
  *
  * <p>The packages stand on floors, each importing only what is below it: {@code number} and {@code
  * name}; {@code pedigree}, {@code heredity} and {@code trial}; {@code ancestry} and {@code
- * inference}; {@code register}; {@code store} and {@code exchange}; {@code answer}.
+ * inference}; {@code register}; {@code store} and {@code exchange}; {@code answer}; {@code
+ * spreadsheet}.
  */
 @org.jspecify.annotations.NullMarked
 module dev.filial.core {
@@ -12,6 +13,7 @@ module dev.filial.core {
   requires com.fasterxml.jackson.annotation;
   requires tools.jackson.core;
   requires tools.jackson.databind;
+  requires tools.jackson.dataformat.csv;
   requires commons.math3;
   requires org.apache.commons.rng.api;
   requires org.apache.commons.rng.core;
@@ -28,6 +30,7 @@ module dev.filial.core {
   exports dev.filial.core.number;
   exports dev.filial.core.pedigree;
   exports dev.filial.core.register;
+  exports dev.filial.core.spreadsheet;
   exports dev.filial.core.store;
   exports dev.filial.core.trial;
 

@@ -31,6 +31,7 @@ record Verbs(List<Verb> list) {
     all.addAll(ExpectVerbs.list());
     all.addAll(CorrectVerbs.list());
     all.addAll(KeepVerbs.list());
+    all.addAll(SpreadsheetVerbs.list());
     all.add(
         new Verb(
             "help",

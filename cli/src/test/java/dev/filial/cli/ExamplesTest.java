@@ -31,10 +31,19 @@ class ExamplesTest {
     Path register = DemoRegister.in(folder);
     if (words.get(0).equals("start")) {
       Files.delete(register);
+    } else if (words.get(0).equals("sheet")) {
+      aGrowersTable();
     }
 
     Outcome outcome = new CommandLineRun().in(folder).run(words.toArray(String[]::new));
 
     assertThat(outcome.status()).as(outcome.err()).isZero();
+  }
+
+  /** What examples call plants.csv, with the mapping that was looked over. */
+  private void aGrowersTable() throws IOException {
+    Files.writeString(folder.resolve("plants.csv"), "No,Species\nE-17,Echeveria laui\n");
+    Files.writeString(
+        folder.resolve("my.columns"), "rows = plants\nold code = No\ntaxon = Species\n");
   }
 }

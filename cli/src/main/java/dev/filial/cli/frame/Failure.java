@@ -4,6 +4,7 @@ import dev.filial.core.answer.NotReckoned;
 import dev.filial.core.answer.NotStated;
 import dev.filial.core.pedigree.PedigreeException;
 import dev.filial.core.register.RegisterRefusal;
+import dev.filial.core.spreadsheet.SheetException;
 import dev.filial.core.store.StoreException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -54,6 +55,7 @@ public record Failure(Status status, String message, String remedy) {
     // What the library will not take: each says what is wrong with it and what to do.
     if (cause instanceof RegisterRefusal
         || cause instanceof PedigreeException
+        || cause instanceof SheetException
         || cause instanceof IllegalArgumentException) {
       return new Failure(Status.REFUSED, words(cause), "");
     }

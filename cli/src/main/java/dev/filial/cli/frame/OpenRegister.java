@@ -82,6 +82,28 @@ public final class OpenRegister {
     }
   }
 
+  /** What is done with a store, and in whose name. */
+  @FunctionalInterface
+  public interface Work<R> {
+    /**
+     * Does it.
+     *
+     * @param by who writes
+     */
+    R with(RegisterStore store, String by);
+  }
+
+  /** Works on the store as a whole in the name of who writes: to take in many entries at once. */
+  public <R> R storeToWrite(Bench bench, Work<R> work) {
+    try (RegisterStore store = SqliteStore.open(file.existingFile(bench))) {
+      return work.with(
+          store,
+          author
+              .name(bench)
+              .orElseGet(() -> store.opening().map(RegisterOpened::grower).orElse("")));
+    }
+  }
+
   /** Writes: all that {@code work} appends, or nothing when it fails. */
   public <R> R write(Bench bench, Function<Writing, R> work) {
     try (RegisterStore store = SqliteStore.open(file.existingFile(bench))) {

@@ -79,11 +79,24 @@ final class CodeReader {
 
   /** The typed text in upper case, with plain hyphens, and single spaces between its parts. */
   static String plain(String text) {
-    return text.strip()
-        .replaceAll("[\u2010-\u2015\u2212]", "-")
-        .replaceAll("[\\s\u00a0]+", " ")
-        .replaceAll(" ?- ?", "-")
-        .toUpperCase(Locale.ROOT);
+    return isPlain(text)
+        ? text.toUpperCase(Locale.ROOT)
+        : text.strip()
+            .replaceAll("[\u2010-\u2015\u2212]", "-")
+            .replaceAll("[\\s\u00a0]+", " ")
+            .replaceAll(" ?- ?", "-")
+            .toUpperCase(Locale.ROOT);
+  }
+
+  /** Whether there is nothing to make plain, as in nearly all codes; a table has thousands. */
+  private static boolean isPlain(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c <= ' ' || c > '~') {
+        return false;
+      }
+    }
+    return true;
   }
 
   static Optional<Typed> shape(String plain) {

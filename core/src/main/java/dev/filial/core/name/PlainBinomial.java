@@ -19,20 +19,11 @@ final class PlainBinomial {
 
   /** The name, or null where the text is not plainly one, be it a name or not. */
   static @Nullable TaxonName read(String text) {
-    int space = text.indexOf(' ');
-    if (space < 2
-        || text.length() - space - 1 < SHORTEST
-        || !isCapital(text.charAt(0))
-        || !isSmall(text, 1, space)
-        || !isSmall(text, space + 1, text.length())) {
+    if (!isOne(text)) {
       return null;
     }
+    int space = text.indexOf(' ');
     String epithet = text.substring(space + 1);
-    for (String term : TERMS) {
-      if (epithet.startsWith(term)) {
-        return null;
-      }
-    }
     return new TaxonName(
         false,
         text.substring(0, space),
@@ -41,6 +32,24 @@ final class PlainBinomial {
         Optional.empty(),
         Optional.empty(),
         Optional.empty());
+  }
+
+  /** Whether the text is plainly a binomial. */
+  static boolean isOne(String text) {
+    int space = text.indexOf(' ');
+    if (space < 2
+        || text.length() - space - 1 < SHORTEST
+        || !isCapital(text.charAt(0))
+        || !isSmall(text, 1, space)
+        || !isSmall(text, space + 1, text.length())) {
+      return false;
+    }
+    for (String term : TERMS) {
+      if (text.startsWith(term, space + 1)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Whether {@code text} is a genus of plain letters without a hyphen. */

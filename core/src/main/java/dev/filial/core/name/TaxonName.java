@@ -336,6 +336,18 @@ public record TaxonName(
     return Ascii.withoutMarks(key.toString()).toLowerCase(Locale.ROOT);
   }
 
+  /**
+   * The key of a written name without its doubt, as {@code parse(text).unqualified().key()}; of
+   * most names without taking them apart.
+   *
+   * @throws NameException if the text is no name
+   */
+  public static String keyOf(String text) {
+    return PlainBinomial.isOne(text)
+        ? text.toLowerCase(Locale.ROOT)
+        : parse(text).unqualified().key();
+  }
+
   /** Whether this is the same name for looking up: their keys are equal. */
   public boolean isSameNameAs(TaxonName other) {
     return key().equals(other.key());

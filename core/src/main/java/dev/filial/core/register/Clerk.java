@@ -1,7 +1,6 @@
 package dev.filial.core.register;
 
 import dev.filial.core.name.Code;
-import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -74,7 +73,7 @@ public final class Clerk {
 
   /** What is taken is what will be read back, to the last digit. */
   private static Statement reread(String body) {
-    if (!StandardCharsets.UTF_8.newEncoder().canEncode(body)) {
+    if (hasHalfACharacter(body)) {
       throw new RegisterRefusal(
           "the entry holds half a character, which no file keeps; type that text again");
     }
@@ -83,6 +82,22 @@ public final class Clerk {
     } catch (IllegalArgumentException e) {
       throw new RegisterRefusal(String.valueOf(e.getMessage()));
     }
+  }
+
+  /** Whether a surrogate stands without its other half. */
+  private static boolean hasHalfACharacter(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (Character.isSurrogate(c)) {
+        if (Character.isLowSurrogate(c)
+            || i + 1 == text.length()
+            || !Character.isLowSurrogate(text.charAt(i + 1))) {
+          return true;
+        }
+        i++;
+      }
+    }
+    return false;
   }
 
   private String lastDigest() {
@@ -123,9 +138,7 @@ public final class Clerk {
   }
 
   private static void requireWriter(String by) {
-    if (by.isBlank()
-        || by.chars().anyMatch(Character::isISOControl)
-        || !StandardCharsets.UTF_8.newEncoder().canEncode(by)) {
+    if (by.isBlank() || by.chars().anyMatch(Character::isISOControl) || hasHalfACharacter(by)) {
       throw new RegisterRefusal("an entry says who wrote it: give a name on one line");
     }
   }

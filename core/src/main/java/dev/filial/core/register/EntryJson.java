@@ -25,6 +25,7 @@ import tools.jackson.databind.DeserializationContext;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.MapperFeature;
 import tools.jackson.databind.ObjectReader;
+import tools.jackson.databind.ObjectWriter;
 import tools.jackson.databind.SerializationContext;
 import tools.jackson.databind.SerializationFeature;
 import tools.jackson.databind.cfg.MutableConfigOverride;
@@ -56,6 +57,11 @@ public final class EntryJson {
   private static final Object OTHER_CODE = "other code";
 
   private static final JsonMapper MAPPER = mapper();
+
+  // Written as a Statement, not as its own class, or the property that names the kind is lost.
+  private static final ObjectWriter WRITER = MAPPER.writerFor(Statement.class);
+
+  private static final ObjectReader READER = MAPPER.readerFor(Statement.class);
 
   private EntryJson() {}
 
@@ -176,8 +182,7 @@ public final class EntryJson {
 
   /** A statement as one line of JSON. */
   public static String write(Statement statement) {
-    // Written as a Statement, not as its own class, or the property that names the kind is lost.
-    return MAPPER.writerFor(Statement.class).writeValueAsString(statement);
+    return WRITER.writeValueAsString(statement);
   }
 
   /**
@@ -187,7 +192,7 @@ public final class EntryJson {
    *     message names the property
    */
   public static Statement read(String json) {
-    return read(MAPPER.readerFor(Statement.class), json);
+    return read(READER, json);
   }
 
   /**
@@ -198,8 +203,7 @@ public final class EntryJson {
    */
   static Statement replace(Statement statement, Code from, Code to) {
     UnaryOperator<Code> other = code -> code.equals(from) ? to : code;
-    return read(
-        MAPPER.readerFor(Statement.class).withAttribute(OTHER_CODE, other), write(statement));
+    return read(READER.withAttribute(OTHER_CODE, other), write(statement));
   }
 
   private static Statement read(ObjectReader reader, String json) {

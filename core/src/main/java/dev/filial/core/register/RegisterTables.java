@@ -245,6 +245,16 @@ public final class RegisterTables implements RegisterView {
   }
 
   @Override
+  public List<Code> called(String name) {
+    NavigableSet<Code> called = new TreeSet<>();
+    names
+        .getOrDefault(Names.folded(name), Collections.emptyNavigableMap())
+        .values()
+        .forEach(called::addAll);
+    return List.copyOf(called);
+  }
+
+  @Override
   public long lastNumber(int year) {
     return lastNumbers.getOrDefault(year, 0L);
   }

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * A register as rules and questions read it: one thing at a time, by its code. The in-memory
@@ -53,6 +54,19 @@ public interface RegisterView {
    * most}.
    */
   Map<String, List<Code>> named(String beginning, int most);
+
+  /** Things by their own name, in either case and without outer spaces, in order of their codes. */
+  default List<Code> called(String name) {
+    Set<Code> called = new TreeSet<>();
+    named(name, Integer.MAX_VALUE)
+        .forEach(
+            (other, codes) -> {
+              if (Names.folded(other).equals(Names.folded(name))) {
+                called.addAll(codes);
+              }
+            });
+    return List.copyOf(called);
+  }
 
   /** Codes whose text begins so, in order; at most {@code most}. */
   List<Code> codesBeginning(String text, int most);

@@ -83,7 +83,7 @@ public record Subject(Kind kind, String key) {
 
   /** The taxon of that name, however it is spelt. */
   public static Subject taxon(String name) {
-    return new Subject(Kind.TAXON, TaxonName.parse(name).unqualified().key());
+    return new Subject(Kind.TAXON, TaxonName.keyOf(name));
   }
 
   /** The entry of that number. */

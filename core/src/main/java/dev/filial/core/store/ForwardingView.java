@@ -76,6 +76,11 @@ abstract class ForwardingView implements RegisterView {
   }
 
   @Override
+  public List<Code> called(String name) {
+    return view().called(name);
+  }
+
+  @Override
   public List<Code> codesBeginning(String text, int most) {
     return view().codesBeginning(text, most);
   }

@@ -77,9 +77,15 @@ public final class MemoryStore extends ForwardingView implements RegisterStore {
       return result;
     } finally {
       writing = false;
-      if (!done && tables.size() > before) {
-        tables = read(entries().subList(0, Math.toIntExact(before)));
+      if (!done) {
+        forgetAfter(before);
       }
+    }
+  }
+
+  private void forgetAfter(long entry) {
+    if (tables.size() > entry) {
+      tables = read(entries().subList(0, Math.toIntExact(entry)));
     }
   }
 
@@ -104,6 +110,20 @@ public final class MemoryStore extends ForwardingView implements RegisterStore {
     @Override
     void apply(Delta delta) {
       tables.apply(delta);
+    }
+
+    @Override
+    public void attempt(Runnable work) {
+      long before = tables.size();
+      boolean done = false;
+      try {
+        work.run();
+        done = true;
+      } finally {
+        if (!done) {
+          forgetAfter(before);
+        }
+      }
     }
   }
 

@@ -1,7 +1,6 @@
 package dev.filial.core.store;
 
 import dev.filial.core.store.StoreException.Reason;
-import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -14,6 +13,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import org.sqlite.SQLiteConnection;
 
 /** Runs SQL on one connection, keeping prepared statements, and tells failures in our words. */
 final class Sql implements AutoCloseable {
@@ -24,7 +24,7 @@ final class Sql implements AutoCloseable {
     T read(ResultSet row) throws SQLException;
   }
 
-  private final Connection connection;
+  private final SQLiteConnection connection;
   private final String file;
   private final Map<String, PreparedStatement> prepared = new HashMap<>();
   private boolean inTransaction;
@@ -32,7 +32,7 @@ final class Sql implements AutoCloseable {
   /** What went wrong in this transaction; SQLite may have ended it then, without being asked. */
   private @Nullable StoreException failure;
 
-  Sql(Connection connection, String file) {
+  Sql(SQLiteConnection connection, String file) {
     this.connection = connection;
     this.file = file;
   }
@@ -119,19 +119,48 @@ final class Sql implements AutoCloseable {
   <R> R transaction(String begin, Supplier<R> work) {
     failure = null;
     run(begin);
-    inTransaction = true;
+    within(true);
     boolean done = false;
     try {
       R result = work.get();
       requireUnbroken();
+      within(false);
       run("COMMIT");
       done = true;
       return result;
     } finally {
       failure = null;
-      inTransaction = false;
+      within(false);
       if (!done) {
         rollBack();
+      }
+    }
+  }
+
+  /** Without being told, the driver tries after each statement whether a transaction is open. */
+  private void within(boolean transaction) {
+    inTransaction = transaction;
+    connection.getConnectionConfig().setAutoCommit(!transaction);
+  }
+
+  /**
+   * Does {@code work} within the transaction that is under way; when it throws, what it did is
+   * undone and the transaction goes on.
+   */
+  void attempt(Runnable work) {
+    update("SAVEPOINT attempt");
+    boolean done = false;
+    try {
+      work.run();
+      requireUnbroken();
+      done = true;
+    } finally {
+      // After a failure of SQLite's the whole transaction is undone, and with it the savepoint.
+      if (failure == null) {
+        if (!done) {
+          update("ROLLBACK TO attempt");
+        }
+        update("RELEASE attempt");
       }
     }
   }

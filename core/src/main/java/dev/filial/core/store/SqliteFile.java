@@ -81,6 +81,8 @@ final class SqliteFile {
   }
 
   private static Sql connect(String address, SQLiteConfig config, String named) {
+    // Asked for or not, the driver would look up the key of each row it inserts.
+    config.setGetGeneratedKeys(false);
     try {
       // Not through the driver's class, which would first be entered into Java's list of drivers.
       return new Sql(

@@ -265,6 +265,18 @@ final class SqliteReader implements RegisterView {
   }
 
   @Override
+  public List<Code> called(String name) {
+    return sql
+        .all(
+            "SELECT DISTINCT code FROM own_name WHERE folded = ?",
+            row -> Code.parse(row.getString(1)),
+            Names.folded(name))
+        .stream()
+        .sorted()
+        .toList();
+  }
+
+  @Override
   public long lastNumber(int year) {
     return sql.number("SELECT max(number) FROM item WHERE year = ?", year);
   }

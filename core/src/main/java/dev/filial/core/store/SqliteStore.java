@@ -221,25 +221,71 @@ public final class SqliteStore extends ForwardingView implements RegisterStore {
         () -> {
           int unused = layout(); // may be newer by now
           try (Writing writing = new Writing(by, time)) {
-            return work.apply(writing);
+            R result = work.apply(writing);
+            writing.settle();
+            return result;
           }
         });
   }
 
   private final class Writing extends WritingBook {
 
+    private final WriteBehind behind = new WriteBehind(writer::apply);
+    private final RecentView recent = new RecentView(settled());
+
     Writing(String by, Instant time) {
       super(by, time);
     }
 
+    /** The register, everything accepted being written before something is looked up. */
+    private RegisterView settled() {
+      return new ForwardingView() {
+        @Override
+        RegisterView view() {
+          behind.settle();
+          return reader;
+        }
+      };
+    }
+
     @Override
     RegisterView view() {
-      return reader;
+      return recent;
     }
 
     @Override
     void apply(Delta delta) {
-      writer.apply(delta);
+      behind.write(delta);
+      recent.remember(delta);
+    }
+
+    @Override
+    public void attempt(Runnable work) {
+      behind.settle();
+      boolean done = false;
+      try {
+        sql.attempt(
+            () -> {
+              work.run();
+              behind.settle();
+            });
+        done = true;
+      } finally {
+        if (!done) {
+          recent.forget();
+        }
+      }
+    }
+
+    /** Has all of it written. */
+    void settle() {
+      behind.settle();
+    }
+
+    @Override
+    public void close() {
+      behind.close();
+      super.close();
     }
   }
 

@@ -60,7 +60,7 @@ final class SqliteWriter {
             change.after().map(EntryJson::write).orElse(null));
       }
     }
-    delta.items().forEach(this::put);
+    delta.items().forEach(item -> put(item, !added.contains(item.entry())));
     delta.taxa().forEach(this::putTaxon);
     delta
         .traits()
@@ -98,10 +98,15 @@ final class SqliteWriter {
         entry);
   }
 
-  private void put(Item item) {
+  /**
+   * Writes what is true of a thing now.
+   *
+   * @param mayBeThere false of one that was given out just now
+   */
+  private void put(Item item, boolean mayBeThere) {
     String code = item.code().text();
     // What hung on the row before, if there was one, goes with it.
-    if (sql.number("SELECT EXISTS (SELECT 1 FROM item WHERE code = ?)", code) == 1) {
+    if (mayBeThere && sql.number("SELECT EXISTS (SELECT 1 FROM item WHERE code = ?)", code) == 1) {
       sql.update("DELETE FROM descent WHERE code = ?", code);
       for (String names :
           sql.all(

@@ -37,7 +37,7 @@ abstract class WritingBook extends ForwardingView implements Book, AutoCloseable
   }
 
   @Override
-  public final void close() {
+  public void close() {
     over = true;
   }
 }

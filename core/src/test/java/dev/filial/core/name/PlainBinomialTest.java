@@ -89,4 +89,19 @@ class PlainBinomialTest {
             words.map(word -> word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1)));
     return genera.flatMap(genus -> words.map(word -> genus + " " + word));
   }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "Echeveria laui",
+        "Echeveria cf. laui",
+        "Echeveria subrigida",
+        "Echeveria laui Moran & Meyrán",
+        "×Graptoveria amethorum",
+        "Echeveria agavoides 'Ebony'",
+        "Echeveria"
+      })
+  void theKeyOfAWrittenNameIsThatOfTheNameRead(String written) {
+    assertThat(TaxonName.keyOf(written)).isEqualTo(TaxonName.parse(written).unqualified().key());
+  }
 }
