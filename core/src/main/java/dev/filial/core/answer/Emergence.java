@@ -268,7 +268,7 @@ final class Emergence {
         fell |= found >= 0 && found < counted;
         counted = Math.max(counted, found);
         up = Math.max(up, Math.max(found, standing < 0 ? -1 : standing + left));
-        if (one.exact() && up > dated && from != null) {
+        if (one.exact() && up >= dated && from != null && Math.max(found, standing) >= 0) {
           long days = ChronoUnit.DAYS.between(from, LocalDate.ofEpochDay(one.day()));
           if (days >= 0) {
             newly.merge((int) days, up - dated, Long::sum);

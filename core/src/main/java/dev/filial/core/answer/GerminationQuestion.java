@@ -18,7 +18,8 @@ import org.jspecify.annotations.Nullable;
  * How much seed came up, and when, by what sowings have in common.
  *
  * <p>Only sowings whose seeds and seedlings were counted exactly are reckoned with; the others are
- * named, with why. Numbers are read as seeds to sow reads them ({@link RecordedRates}).
+ * named, with why. Times are of those that were not all up at the first count already. Numbers are
+ * read as seeds to sow reads them ({@link RecordedRates}).
  */
 public final class GerminationQuestion {
 
@@ -105,7 +106,7 @@ public final class GerminationQuestion {
    * @param halfBeforeFirstCount whether half were up at the first count already
    * @param speed the speed of germination by Maguire, in seedlings a day; null if some were up on
    *     the day of sowing
-   * @param curve the counts
+   * @param curve the counts, from the first on
    */
   public record Times(
       int sowings,
@@ -190,6 +191,7 @@ public final class GerminationQuestion {
     List<Emergence> all = new ArrayList<>();
     Map<Emergence.Doubt, List<Code>> doubts = new EnumMap<>(Emergence.Doubt.class);
     List<Code> undated = new ArrayList<>();
+    List<Code> once = new ArrayList<>();
     List<Code> fallen = new ArrayList<>();
     long sinceItCame = 0;
     for (Sown sown : sowings) {
@@ -203,6 +205,8 @@ public final class GerminationQuestion {
       groups.computeIfAbsent(labels.of(sown), any -> new ArrayList<>()).add(read);
       if (read.curve().isEmpty()) {
         undated.add(sown.sowing());
+      } else if (read.curve().get().isAllAtFirstCount()) {
+        once.add(sown.sowing());
       }
       if (read.fell()) {
         fallen.add(sown.sowing());
@@ -220,18 +224,27 @@ public final class GerminationQuestion {
         List.copyOf(told),
         all.isEmpty() ? null : group("all", all, certainty),
         leftOut(doubts),
-        undated.isEmpty()
-            ? List.of()
-            : List.of(
-                new LeftOut(
-                    "the day of sowing or of a count is not known to the day",
-                    List.copyOf(undated))),
+        withoutTimes(undated, once),
         notes(told, fallen, sinceItCame));
   }
 
-  private List<String> notes(List<Group> groups, List<Code> fallen, long sinceItCame) {
+  private static List<LeftOut> withoutTimes(List<Code> undated, List<Code> once) {
+    List<LeftOut> without = new ArrayList<>();
+    if (!once.isEmpty()) {
+      without.add(new LeftOut("all that came up were up at the first count", List.copyOf(once)));
+    }
+    if (!undated.isEmpty()) {
+      without.add(
+          new LeftOut(
+              "the day of sowing or of a count is not known to the day", List.copyOf(undated)));
+    }
+    return List.copyOf(without);
+  }
+
+  private static List<String> notes(List<Group> groups, List<Code> fallen, long sinceItCame) {
     List<String> notes = new ArrayList<>();
-    List<String> differing = groups.stream().filter(Group::differ).map(Group::label).toList();
+    List<String> differing =
+        groups.stream().filter(Group::differ).map(group -> '"' + group.label() + '"').toList();
     if (!differing.isEmpty()) {
       notes.add(
           "Sowings differ more than by chance within "
@@ -291,7 +304,7 @@ public final class GerminationQuestion {
       codes.add(one.sown().sowing());
       each.add(new long[] {one.up(), one.seeds() - one.up()});
       GerminationCurve its = one.curve().orElse(null);
-      if (its != null) {
+      if (its != null && !its.isAllAtFirstCount()) {
         curve = curve == null ? its : curve.plus(its);
         dated++;
       }

@@ -201,7 +201,7 @@ public final class RankingQuestion {
    * @param value the score or measurement
    * @param change what it is more than the one before; null for the first
    * @param changePerMonth that, in 30 days; null where one of the two days is not known to the day
-   *     or both are the same
+   *     or they lie less than two weeks apart
    */
   public record Step(
       @Nullable PartialDate date,
@@ -259,6 +259,11 @@ public final class RankingQuestion {
     return new Growth(declared.trait(), declared.unit(), List.copyOf(plants), List.copyOf(none));
   }
 
+  /**
+   * Over fewer days what is measured is mostly how it was held against the rule. The bound is ours.
+   */
+  private static final long LEAST_APART = 14;
+
   private static Step step(LastSeen.@Nullable Look before, LastSeen.Look look) {
     BigDecimal value = new BigDecimal(look.value().strip());
     if (before == null) {
@@ -270,7 +275,7 @@ public final class RankingQuestion {
     Double perMonth = null;
     if (from != null && to != null && from.day() != 0 && to.day() != 0) {
       long days = ChronoUnit.DAYS.between(from.earliest(), to.earliest());
-      perMonth = days > 0 ? change.doubleValue() * 30 / days : null;
+      perMonth = days >= LEAST_APART ? change.doubleValue() * 30 / days : null;
     }
     return new Step(look.date(), value, change, perMonth);
   }

@@ -15,7 +15,7 @@ import java.util.TreeMap;
  * by half the days between counts on the average.
  *
  * @param sown how many seeds were sown
- * @param steps the counts at which any had come up, in order of their days; none if nothing came up
+ * @param steps the counts, in order of their days
  */
 public record GerminationCurve(int sown, List<Step> steps) {
 
@@ -23,7 +23,7 @@ public record GerminationCurve(int sown, List<Step> steps) {
    * A count.
    *
    * @param day in days from sowing, 0 or more
-   * @param newly how many had come up since the count before
+   * @param newly how many had come up since the count before, 0 or more
    * @param up how many had come up by then, in all
    */
   public record Step(int day, int newly, int up) {}
@@ -51,7 +51,7 @@ public record GerminationCurve(int sown, List<Step> steps) {
     int day = -1;
     int up = 0;
     for (Step step : steps) {
-      if (step.day() <= day || step.newly() < 1 || step.up() != up + step.newly()) {
+      if (step.day() <= day || step.newly() < 0 || step.up() != up + step.newly()) {
         throw new IllegalArgumentException(
             step + " does not follow a count of " + up + " on day " + day);
       }
@@ -73,10 +73,8 @@ public record GerminationCurve(int sown, List<Step> steps) {
     List<Step> steps = new ArrayList<>();
     int up = 0;
     for (Map.Entry<Integer, Integer> count : new TreeMap<>(newly).entrySet()) {
-      if (count.getValue() != 0) {
-        up = Math.addExact(up, count.getValue());
-        steps.add(new Step(count.getKey(), count.getValue(), up));
-      }
+      up = Math.addExact(up, count.getValue());
+      steps.add(new Step(count.getKey(), count.getValue(), up));
     }
     return new GerminationCurve(sown, steps);
   }
@@ -108,6 +106,13 @@ public record GerminationCurve(int sown, List<Step> steps) {
   /** How many came up in all. */
   public int up() {
     return steps.isEmpty() ? 0 : steps.get(steps.size() - 1).up();
+  }
+
+  /**
+   * Whether all that came up were up at the first count, so that nothing is known of their days.
+   */
+  public boolean isAllAtFirstCount() {
+    return up() > 0 && steps.get(0).up() == up();
   }
 
   /** How many came up of those sown: the germination percentage, with its intervals. */
@@ -153,13 +158,16 @@ public record GerminationCurve(int sown, List<Step> steps) {
    * up.
    */
   public Optional<HalfTime> halfTime() {
+    if (up() == 0) {
+      return Optional.empty();
+    }
     double half = up() / 2.0;
     int dayBefore = 0;
     int upBefore = 0;
     for (Step step : steps) {
       if (step.up() >= half) {
         double days = dayBefore + (half - upBefore) * (step.day() - dayBefore) / step.newly();
-        return Optional.of(new HalfTime(days, upBefore == 0));
+        return Optional.of(new HalfTime(days, step.equals(steps.get(0))));
       }
       dayBefore = step.day();
       upBefore = step.up();
@@ -176,10 +184,10 @@ public record GerminationCurve(int sown, List<Step> steps) {
   public OptionalDouble speed() {
     double sum = 0;
     for (Step step : steps) {
-      if (step.day() == 0) {
+      if (step.day() == 0 && step.newly() > 0) {
         return OptionalDouble.empty();
       }
-      sum += (double) step.newly() / step.day();
+      sum += step.newly() == 0 ? 0 : (double) step.newly() / step.day();
     }
     return OptionalDouble.of(sum);
   }

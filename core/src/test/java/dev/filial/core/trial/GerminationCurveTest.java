@@ -55,6 +55,16 @@ class GerminationCurveTest {
   }
 
   @Test
+  void aCountThatFoundNoneBoundsTheDayBelow() {
+    GerminationCurve curve = GerminationCurve.of(20, Map.of(7, 0, 14, 20));
+
+    // 10 of 20 on the line from none on day 7 to 20 on day 14.
+    assertThat(curve.halfTime()).contains(new GerminationCurve.HalfTime(10.5, false));
+    assertThat(curve.isAllAtFirstCount()).isFalse();
+    assertThat(GerminationCurve.of(20, Map.of(14, 20)).isAllAtFirstCount()).isTrue();
+  }
+
+  @Test
   void nothingCameUp() {
     GerminationCurve curve = GerminationCurve.of(20, Map.of(21, 0));
 
@@ -119,7 +129,8 @@ class GerminationCurveTest {
   void theTimesLieAmongTheDaysCounted(@ForAll("newly") Map<Integer, Integer> newly) {
     GerminationCurve curve = GerminationCurve.ofNewly(sum(newly) + 1, newly);
     if (curve.up() > 0) {
-      int first = curve.steps().get(0).day();
+      int first =
+          curve.steps().stream().filter(step -> step.newly() > 0).findFirst().orElseThrow().day();
       int last = curve.steps().get(curve.steps().size() - 1).day();
       assertThat(curve.meanTime().orElseThrow()).isBetween(first - 1e-9, last + 1e-9);
       assertThat(curve.halfTime().orElseThrow().days()).isBetween(0.0, (double) last);
