@@ -45,9 +45,23 @@ record GerminationTold(Germination found, boolean curve, boolean csv) implements
     screen.table(table());
     if (curve) {
       found.groups().forEach(group -> draw(screen, group));
+      screen.blank();
     }
     leftOut(screen, "left out", found.leftOut());
     leftOut(screen, "no times", found.withoutTimes());
+    for (Group group : found.groups()) {
+      Times times = group.times();
+      if (times != null && times.sowings() < group.sowings().size()) {
+        screen.field(
+            "times of",
+            times.sowings()
+                + " of "
+                + group.sowings().size()
+                + " sowings, in \""
+                + group.label()
+                + "\"");
+      }
+    }
     if (found.groups().stream().anyMatch(group -> halfEarly(group.times()))) {
       screen.field(
           "before",
@@ -133,7 +147,6 @@ record GerminationTold(Germination found, boolean curve, boolean csv) implements
           point.share(),
           point.up() + " (" + percent(point.share()) + " %)");
     }
-    screen.blank();
   }
 
   /** Tells what was left out, in numbers, with the codes and why. */

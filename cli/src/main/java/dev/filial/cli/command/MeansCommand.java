@@ -120,7 +120,8 @@ public final class MeansCommand implements BenchCommand {
         Parent parent = family.parents().get(i);
         told.append(i == 0 ? "" : " and ").append(parent.code().text()).append(' ');
         told.append(number(parent.value()));
-        told.append(parent.times() == 1 ? ", measured once" : ", the last of " + parent.times());
+        told.append(
+            parent.times() == 1 ? " (measured once)" : " (the last of " + parent.times() + ")");
       }
       told.append("; the family is off it by ").append(ChanceWords.number(family.difference()));
       String range = range(family.differenceLower(), family.differenceUpper());

@@ -17,6 +17,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -195,6 +196,9 @@ final class Emergence {
     private final @Nullable LocalDate from;
     private final long ripe;
 
+    /** One entry may speak of all the pots of a bag. */
+    private final Map<Long, Statement> read = new HashMap<>();
+
     Reader(RegisterView view, Sown sown, long ripe) {
       this.view = view;
       this.sown = sown;
@@ -212,7 +216,8 @@ final class Emergence {
       List<About> all = new ArrayList<>();
       long latest = Long.MIN_VALUE;
       for (long entry : view.entriesOn(Subject.of(pot))) {
-        Statement statement = view.effective(entry).orElseThrow();
+        Statement statement =
+            read.computeIfAbsent(entry, number -> view.effective(number).orElseThrow());
         PartialDate date = statement.date();
         long day = date == null ? latest : date.latest().toEpochDay();
         latest = Math.max(latest, day);
