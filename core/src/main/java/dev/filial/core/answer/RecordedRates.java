@@ -7,7 +7,9 @@ import dev.filial.core.register.Sown;
 import dev.filial.core.trial.LikeCrosses;
 import dev.filial.core.trial.Proportion;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -53,11 +55,34 @@ public final class RecordedRates {
         sowings(view.codesUnder(family.whole())), "own sowings of " + family.whole().text());
   }
 
+  /**
+   * Of the sowings of seed of the same species as a cross or packet, either way round; none where
+   * its species are not known. One pass over the pedigree behind all sowings.
+   */
+  public Rates ofSameSpecies(Code family) {
+    Code asked = family.whole();
+    List<Code> all = all();
+    Set<Code> families = new LinkedHashSet<>();
+    families.add(asked);
+    all.forEach(sowing -> families.add(sowing.whole()));
+    families.removeIf(one -> view.item(one).isEmpty());
+    Map<Code, String> species = SowingLabels.species(view, families);
+    String its = species.getOrDefault(asked, "");
+    if (its.isEmpty()) {
+      return new Rates(Optional.empty(), Optional.empty());
+    }
+    return rates(
+        all.stream().filter(sowing -> its.equals(species.get(sowing.whole()))).toList(),
+        "sowings of " + its);
+  }
+
   /** Of all sowings in the register: what the bench does on the whole. */
   public Rates ofAll() {
-    List<Code> all = new ArrayList<>();
-    view.items(Set.of(Item.Kind.SOWING)).forEach(item -> all.add(item.code()));
-    return rates(all, "all sowings in the register");
+    return rates(all(), "all sowings in the register");
+  }
+
+  private List<Code> all() {
+    return view.items(Set.of(Item.Kind.SOWING)).stream().map(Item::code).toList();
   }
 
   private List<Code> sowings(List<Code> codes) {

@@ -146,7 +146,6 @@ final class SowingLabels {
     }
   }
 
-  /** By each cross or packet, the species in it by name; empty where none is known. */
   private static Map<Code, String> species(RegisterView view, Collection<Sown> sowings) {
     Set<Code> families = new LinkedHashSet<>();
     for (Sown sown : sowings) {
@@ -154,6 +153,11 @@ final class SowingLabels {
         families.add(sown.sowing().whole());
       }
     }
+    return species(view, families);
+  }
+
+  /** By each cross or packet, the species in it by name; empty text where none is known. */
+  static Map<Code, String> species(RegisterView view, Set<Code> families) {
     RegisterPedigree behind = RegisterPedigree.of(view, families, false);
     Pedigree pedigree = behind.pedigree();
     ExpectedShares shares = ExpectedShares.of(pedigree);
