@@ -1,5 +1,5 @@
 # Reference values for the tests of dev.filial.core.trial: GerminationCurveTest, TwoProportionsTest,
-# SurvivalCurveTest and SampleMeanTest quote what this prints.
+# SurvivalCurveTest and SampleMeanTest quote what this prints; germination.txt is what it printed.
 #
 # Made with R 4.2.2 and its recommended package survival 3.5-3; run as: Rscript germination.R
 # Where counts were published their source stands beside them in the tests.

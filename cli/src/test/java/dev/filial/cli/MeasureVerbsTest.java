@@ -73,6 +73,22 @@ class MeasureVerbsTest {
     assertThat(demo.told("germination")).contains("Echeveria lilacina          40   31  77.5");
   }
 
+  /**
+   * 26-012 is laui and lilacina and was never sown: 23-006 with 33 of 40 was, and 24-011 with 3 of
+   * 9.
+   */
+  @Test
+  void seedsToSowGoByTheSameCounts() {
+    demo.told("genotype", "22-006", "Tt");
+
+    assertThat(
+            demo.told("odds", "26-012", "--want", "tips=red", "--germination", "recorded")
+                .replaceAll("\\s+", " "))
+        .contains("sowings of Echeveria laui × Echeveria lilacina, 2 of them, which differ")
+        .contains("and not as 49");
+    assertThat(demo.told("germination")).contains("49   36  73.5");
+  }
+
   @Test
   void theCurveIsDrawnAndWritten() {
     assertThat(demo.told("germination", "26-006 S2", "--curve"))

@@ -2,6 +2,7 @@ package dev.filial.cli.command;
 
 import dev.filial.cli.frame.Trouble;
 import dev.filial.cli.frame.Words;
+import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
@@ -55,6 +56,9 @@ final class CsvText {
     }
     if (value instanceof Double number) {
       return String.format(Locale.ROOT, "%.6f", number);
+    }
+    if (value instanceof BigDecimal number) {
+      return number.toPlainString();
     }
     if (value instanceof Number) {
       return value.toString();

@@ -153,11 +153,11 @@ record GerminationTold(Germination found, boolean curve, boolean csv) implements
   static void leftOut(Screen screen, String name, List<LeftOut> leftOut) {
     for (LeftOut one : leftOut) {
       List<String> codes = new ArrayList<>();
-      one.sowings().stream().limit(NAMED).map(Code::text).forEach(codes::add);
-      int more = one.sowings().size() - codes.size();
+      one.codes().stream().limit(NAMED).map(Code::text).forEach(codes::add);
+      int more = one.codes().size() - codes.size();
       screen.field(
           name,
-          one.sowings().size()
+          one.codes().size()
               + ": "
               + one.why()
               + " ("

@@ -211,7 +211,7 @@ public final class ComparisonQuestion {
               + label
               + " can be reckoned with: "
               + out.stream()
-                  .map(one -> GerminationQuestion.codes(one.sowings()) + ", " + one.why())
+                  .map(one -> GerminationQuestion.codes(one.codes()) + ", " + one.why())
                   .collect(Collectors.joining("; ")));
     }
     leftOut.addAll(out);

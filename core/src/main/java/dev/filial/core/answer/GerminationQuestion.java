@@ -153,9 +153,9 @@ public final class GerminationQuestion {
    * What could not be reckoned with.
    *
    * @param why why not, without a full stop
-   * @param sowings which sowings
+   * @param codes which sowings; of survival pots and seedlings too
    */
-  public record LeftOut(String why, List<Code> sowings) {}
+  public record LeftOut(String why, List<Code> codes) {}
 
   /**
    * How seed came up.

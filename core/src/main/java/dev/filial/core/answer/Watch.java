@@ -93,7 +93,7 @@ final class Watch {
     for (Code pot : pots) {
       any |= watch.follow(pot, 0, 0);
     }
-    if (!any) {
+    if (!any && !watch.lost.containsKey(Lost.LEFT_UNCOUNTED)) {
       watch.lost.remove(Lost.NEVER_COUNTED);
       watch.lose(Lost.NEVER_COUNTED, sown.sowing());
     }
