@@ -107,6 +107,8 @@ class MeasureVerbsTest {
                 ""));
     assertThat(demo.refused(2, "germination", "--csv", "--json"))
         .contains("two forms of one answer");
+    assertThat(demo.refused(2, "germination", "--sure", "100%"))
+        .contains("\"100%\" is more than can be had; write 95% or 99%");
   }
 
   /**
