@@ -70,6 +70,7 @@ public final class Rehearsal {
           onRegister("tally", "26-008", "tips", "red=6", "plain=3", "--date", "2026-04-02"),
           onRegister("fit", "26-008", "--trait", "tips"),
           onRegister("attached", "26-008", "--at-most", "20"),
+          onRegister("germination", "26-008"),
           onRegister("carries", "26-006-1", "--trait", "tips", "--why"),
           onRegister("carries", "26-006-1", "26-006-2", "--trait", "tips"),
           onRegister("mistakes"),

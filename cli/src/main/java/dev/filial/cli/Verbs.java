@@ -29,6 +29,7 @@ record Verbs(List<Verb> list) {
     all.addAll(GeneVerbs.list());
     all.addAll(AskVerbs.list());
     all.addAll(ExpectVerbs.list());
+    all.addAll(MeasureVerbs.list());
     all.addAll(CorrectVerbs.list());
     all.addAll(KeepVerbs.list());
     all.addAll(SpreadsheetVerbs.list());

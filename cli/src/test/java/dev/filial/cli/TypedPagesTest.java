@@ -25,7 +25,8 @@ class TypedPagesTest {
     "odds.md, 100",
     "how-sure.md, 80",
     "what-it-carries.md, 80",
-    "flowers-and-seed.md, 80"
+    "flowers-and-seed.md, 80",
+    "germination.md, 100"
   })
   void whatThePageShowsIsWhatIsPrinted(String page, int least) throws IOException {
     boolean inBlock = false;

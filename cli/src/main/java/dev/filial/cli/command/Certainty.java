@@ -12,11 +12,11 @@ final class Certainty {
         Fraction share = RecordReadings.SHARE.read(text, bench);
         if (share.isZero()) {
           throw new IllegalArgumentException(
-              "\"" + text + "\" needs no seed at all; write 95% or 99%");
+              "\"" + text + "\" is sure of nothing; write 95% or 99%");
         }
         if (share.toDouble() >= 1) {
           throw new IllegalArgumentException(
-              "\"" + text + "\" can be had by no number of seeds; write 95% or 99%");
+              "\"" + text + "\" is more than can be had; write 95% or 99%");
         }
         return share.toDouble();
       };

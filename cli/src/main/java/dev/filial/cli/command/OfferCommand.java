@@ -8,7 +8,6 @@ import dev.filial.cli.frame.Reading;
 import dev.filial.cli.frame.Trouble;
 import dev.filial.cli.frame.Words;
 import dev.filial.cli.screen.Screen;
-import dev.filial.cli.screen.SpreadsheetCell;
 import dev.filial.cli.screen.Table;
 import dev.filial.core.answer.Finding;
 import dev.filial.core.answer.Holdings;
@@ -30,12 +29,9 @@ import org.jspecify.annotations.Nullable;
 /** {@code filial offer}. */
 public final class OfferCommand implements BenchCommand {
 
-  private static final List<String> HEADINGS =
-      List.of("code", "name", "parents", "field number", "seeds", "year", "doubts");
-
-  private final Supplier<List<String>> lots;
   private static final String PRINTED = "-";
 
+  private final Supplier<List<String>> lots;
   private final Supplier<Optional<String>> csv;
   private final OpenRegister register;
 
@@ -149,21 +145,19 @@ public final class OfferCommand implements BenchCommand {
   }
 
   private static String csv(Offer offer) {
-    StringBuilder text = new StringBuilder(SpreadsheetCell.line(HEADINGS)).append("\r\n");
+    CsvText text =
+        new CsvText().row("code", "name", "parents", "field number", "seeds", "year", "doubts");
     for (Line line : offer.lines()) {
-      text.append(
-              SpreadsheetCell.line(
-                  List.of(
-                      line.code(),
-                      line.name(),
-                      line.parents(),
-                      line.fieldNumber() == null ? "" : line.fieldNumber(),
-                      line.number().toString(),
-                      year(line),
-                      String.join("; ", line.doubts()))))
-          .append("\r\n");
+      text.row(
+          line.code(),
+          line.name(),
+          line.parents(),
+          line.fieldNumber(),
+          line.number(),
+          year(line),
+          String.join("; ", line.doubts()));
     }
-    return text.append(SpreadsheetCell.line(List.of(offer.reminder()))).append("\r\n").toString();
+    return text.row(offer.reminder()).text();
   }
 
   private static void write(Offer offer, Path file) {

@@ -172,7 +172,10 @@ final class WantedWords {
       RecordedRates recorded = RecordedRates.of(view);
       Optional<SeedRate> own =
           family == null ? Optional.empty() : pick(recorded.ofFamily(family), what);
-      return own.or(() -> pick(recorded.ofAll(), what))
+      Optional<SeedRate> alike =
+          own.isPresent() || family == null ? own : pick(recorded.ofSameSpecies(family), what);
+      return alike
+          .or(() -> pick(recorded.ofAll(), what))
           .filter(rate -> !rate.share().isZero())
           .orElseThrow(
               () ->

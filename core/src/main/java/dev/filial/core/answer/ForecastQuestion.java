@@ -12,7 +12,7 @@ import dev.filial.core.register.TraitDeclared;
 import dev.filial.core.trial.LikeCrosses;
 import dev.filial.core.trial.MidParent;
 import dev.filial.core.trial.Proportion;
-import java.math.BigDecimal;
+import dev.filial.core.trial.SampleMean;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -203,7 +203,7 @@ public final class ForecastQuestion {
   }
 
   /** The two parents of a cross made on purpose or by selfing, if both are known for certain. */
-  private static Optional<Set<Code>> parents(Item cross) {
+  static Optional<Set<Code>> parents(Item cross) {
     if (cross.descent().size() != 1 || cross.descent().get(0).form() != Descent.Form.SEXUAL) {
       return Optional.empty();
     }
@@ -289,30 +289,21 @@ public final class ForecastQuestion {
       if (parents(cross).isEmpty() || first.pollen() == null) {
         continue;
       }
-      OptionalDouble one = measured(seen, first.seed());
-      OptionalDouble other = measured(seen, first.pollen());
+      OptionalDouble one = FamilyValues.measured(seen, first.seed());
+      OptionalDouble other = FamilyValues.measured(seen, first.pollen());
       if (one.isEmpty() || other.isEmpty()) {
         continue;
       }
-      double sum = 0;
-      long number = 0;
-      for (Code code : view.codesUnder(cross.code())) {
-        Optional<Item> item = view.item(code);
-        OptionalDouble value =
-            code.isSeedling() && item.isPresent() ? measured(seen, code) : OptionalDouble.empty();
-        if (value.isPresent()) {
-          if (seen.isPicked(item.orElseThrow())) {
-            picked++;
-          } else {
-            sum += value.getAsDouble();
-            number++;
-          }
-        }
-      }
-      if (number > 0) {
+      FamilyValues family = FamilyValues.of(view, seen, cross.code());
+      picked += family.picked();
+      if (!family.values().isEmpty()) {
+        SampleMean mean = SampleMean.of(family.values());
         families.add(
             new Measured(
-                cross.code(), (one.getAsDouble() + other.getAsDouble()) / 2, sum / number, number));
+                cross.code(),
+                (one.getAsDouble() + other.getAsDouble()) / 2,
+                mean.mean(),
+                mean.number()));
       }
     }
     if (picked > 0) {
@@ -334,7 +325,7 @@ public final class ForecastQuestion {
   }
 
   private double required(TraitDeclared trait, LastSeen seen, Code plant) {
-    return measured(seen, plant)
+    return FamilyValues.measured(seen, plant)
         .orElseThrow(
             () ->
                 new RegisterRefusal(
@@ -342,12 +333,6 @@ public final class ForecastQuestion {
                         + " was never measured for "
                         + trait.trait()
                         + "; measure both parents first"));
-  }
-
-  private static OptionalDouble measured(LastSeen seen, Code plant) {
-    return seen.value(plant)
-        .map(value -> OptionalDouble.of(new BigDecimal(value.strip()).doubleValue()))
-        .orElse(OptionalDouble.empty());
   }
 
   /** Plants as far as likeness goes: the genotype that offsets have in common, and the taxon. */

@@ -7,6 +7,9 @@ import dev.filial.core.register.Observed;
 import dev.filial.core.register.PartialDate;
 import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.Subject;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -53,6 +56,34 @@ final class LastSeen {
       }
     }
     return Optional.ofNullable(last);
+  }
+
+  /**
+   * A look at a plant, with its day.
+   *
+   * @param entry the entry that says so
+   * @param date the day, or null when not known
+   * @param value what it showed
+   */
+  record Look(long entry, @Nullable PartialDate date, String value) {}
+
+  /**
+   * Every look at a plant by day, on one day in order of entry; one without a day stands where it
+   * was entered. The last of them is {@link #last}.
+   */
+  List<Look> all(Code plant) {
+    record Placed(long day, Look look) {}
+    List<Placed> placed = new ArrayList<>();
+    long latest = Long.MIN_VALUE;
+    for (long entry : view.entriesOn(Subject.of(plant))) {
+      if (view.effective(entry).orElseThrow() instanceof Observed seen && isOf(seen.trait())) {
+        long day = day(seen.date(), latest);
+        latest = Math.max(latest, day);
+        placed.add(new Placed(day, new Look(entry, seen.date(), seen.value())));
+      }
+    }
+    placed.sort(Comparator.comparingLong(Placed::day));
+    return placed.stream().map(Placed::look).toList();
   }
 
   /** Whether a seedling was numbered because of what it shows of the trait. */

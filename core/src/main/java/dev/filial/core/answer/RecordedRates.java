@@ -1,28 +1,20 @@
 package dev.filial.core.answer;
 
 import dev.filial.core.name.Code;
-import dev.filial.core.register.Count;
-import dev.filial.core.register.Counted;
-import dev.filial.core.register.Fate;
-import dev.filial.core.register.FateRecorded;
 import dev.filial.core.register.Item;
-import dev.filial.core.register.Numbered;
-import dev.filial.core.register.Potted;
 import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.Sown;
-import dev.filial.core.register.Statement;
-import dev.filial.core.register.Subject;
 import dev.filial.core.trial.LikeCrosses;
 import dev.filial.core.trial.Proportion;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalLong;
 import java.util.Set;
 
 /**
- * Germination and survival as the register's own sowings show them. Only sowings whose seeds and
- * seedlings were counted exactly are used: a share of a guess is a guess.
+ * Germination and survival as the register's own sowings show them, by the reading of the counts
+ * that {@link GerminationQuestion} has too. Only sowings whose seeds and seedlings were counted
+ * exactly are used: a share of a guess is a guess.
  */
 public final class RecordedRates {
 
@@ -46,9 +38,6 @@ public final class RecordedRates {
    */
   public record Rates(Optional<SeedRate> germination, Optional<SeedRate> survival) {}
 
-  /** Seed counted earlier than this after sowing is still coming up. Common practice, no source. */
-  private static final int DAYS_TO_COME_UP = 14;
-
   /** Sowings that differ so much come up by chance once in twenty times. */
   private static final double DOUBTFUL = 0.05;
 
@@ -64,11 +53,30 @@ public final class RecordedRates {
         sowings(view.codesUnder(family.whole())), "own sowings of " + family.whole().text());
   }
 
+  /**
+   * Of the sowings of seed of the same species as a cross or packet, either way round; none where
+   * its species are not known. One pass over the pedigree behind all sowings.
+   */
+  public Rates ofSameSpecies(Code family) {
+    TaxaBehind taxa = TaxaBehind.in(view);
+    String its = SowingLabels.species(taxa, family.whole());
+    if (its.isEmpty()) {
+      return new Rates(Optional.empty(), Optional.empty());
+    }
+    return rates(
+        all().stream()
+            .filter(sowing -> its.equals(SowingLabels.species(taxa, sowing.whole())))
+            .toList(),
+        "sowings of " + its);
+  }
+
   /** Of all sowings in the register: what the bench does on the whole. */
   public Rates ofAll() {
-    List<Code> all = new ArrayList<>();
-    view.items(Set.of(Item.Kind.SOWING)).forEach(item -> all.add(item.code()));
-    return rates(all, "all sowings in the register");
+    return rates(all(), "all sowings in the register");
+  }
+
+  private List<Code> all() {
+    return view.items(Set.of(Item.Kind.SOWING)).stream().map(Item::code).toList();
   }
 
   private List<Code> sowings(List<Code> codes) {
@@ -85,7 +93,7 @@ public final class RecordedRates {
           .flatMap(item -> view.effective(item.entry()))
           .filter(Sown.class::isInstance)
           .map(Sown.class::cast)
-          .ifPresent(sown -> add(sums, sown));
+          .ifPresent(sown -> add(sums, Emergence.of(view, sown)));
     }
     return new Rates(
         rate("germination", sums.germinated, from), rate("survival", sums.alive, from));
@@ -124,82 +132,15 @@ public final class RecordedRates {
     return Optional.of(SeedRate.counted(what, new Proportion((int) some, (int) all), counted));
   }
 
-  private void add(Sums sums, Sown sown) {
-    List<Code> pots = new ArrayList<>();
-    sown.groups().forEach(filled -> pots.add(filled.group()));
-    long earliest =
-        sown.date() == null ? Long.MIN_VALUE : sown.date().latest().toEpochDay() + DAYS_TO_COME_UP;
-    OptionalLong germinated = sum(sown.sowing(), pots, true, earliest);
-    if (germinated.isEmpty() || !sown.seeds().isExact()) {
+  private static void add(Sums sums, Emergence read) {
+    if (read.doubt() != null) {
       return;
     }
-    long seeds = sown.seeds().size().orElseThrow();
-    if (germinated.getAsLong() > seeds) {
-      return; // two seedlings out of some seeds, or a wrong count: no share of the seeds
+    long up = read.up();
+    sums.germinated.add(new long[] {up, read.seeds() - up});
+    if (read.alive().isPresent() && read.alive().getAsLong() <= up && up > 0) {
+      long alive = read.alive().getAsLong();
+      sums.alive.add(new long[] {alive, up - alive});
     }
-    if (seeds > 0) {
-      sums.germinated.add(new long[] {germinated.getAsLong(), seeds - germinated.getAsLong()});
-    }
-    OptionalLong alive = sum(sown.sowing(), pots, false, earliest);
-    pots.add(sown.sowing());
-    if (alive.isPresent()
-        && alive.getAsLong() <= germinated.getAsLong()
-        && pots.stream().noneMatch(this::isTakenFrom)) {
-      if (germinated.getAsLong() > 0) {
-        sums.alive.add(new long[] {alive.getAsLong(), germinated.getAsLong() - alive.getAsLong()});
-      }
-    }
-  }
-
-  /**
-   * Whether seedlings went elsewhere, so that fewer standing here says nothing of how many live.
-   */
-  private boolean isTakenFrom(Code pot) {
-    for (long entry : view.entriesOn(Subject.of(pot))) {
-      Statement statement = view.effective(entry).orElseThrow();
-      if ((statement instanceof Potted potted && potted.from().equals(pot))
-          || statement instanceof Numbered
-          || (statement instanceof FateRecorded fate && fate.fate() != Fate.DEAD)) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  /** What was counted last of the sowing as a whole, else of all its pots together. */
-  private OptionalLong sum(Code sowing, List<Code> pots, boolean germinated, long earliest) {
-    OptionalLong whole = last(sowing, germinated, earliest);
-    if (whole.isPresent() || pots.isEmpty()) {
-      return whole;
-    }
-    long sum = 0;
-    for (Code pot : pots) {
-      OptionalLong one = last(pot, germinated, earliest);
-      if (one.isEmpty()) {
-        return one;
-      }
-      sum += one.getAsLong();
-    }
-    return OptionalLong.of(sum);
-  }
-
-  private OptionalLong last(Code pot, boolean germinated, long earliest) {
-    OptionalLong last = OptionalLong.empty();
-    long latest = Long.MIN_VALUE;
-    for (long entry : view.entriesOn(Subject.of(pot))) {
-      Statement statement = view.effective(entry).orElseThrow();
-      if (statement instanceof Counted counted) {
-        long day = counted.date() == null ? latest : counted.date().latest().toEpochDay();
-        for (Counted.Reading reading : counted.readings()) {
-          Count count = germinated ? reading.germinated() : reading.alive();
-          boolean ripe = counted.date() == null || day >= earliest;
-          if (reading.code().equals(pot) && count != null && day >= latest && ripe) {
-            latest = day;
-            last = count.isExact() ? count.size() : OptionalLong.empty();
-          }
-        }
-      }
-    }
-    return last;
   }
 }

@@ -5,8 +5,6 @@ import dev.filial.core.register.Count;
 import dev.filial.core.register.Harvested;
 import dev.filial.core.register.Interval;
 import dev.filial.core.register.Item;
-import dev.filial.core.register.LotSplit;
-import dev.filial.core.register.LotsMerged;
 import dev.filial.core.register.PartialDate;
 import dev.filial.core.register.Promises;
 import dev.filial.core.register.RegisterView;
@@ -15,14 +13,11 @@ import dev.filial.core.register.Statement;
 import dev.filial.core.register.Subject;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.Deque;
 import java.util.EnumSet;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** The seed tin: what is left of each seed lot, how sure that is, how old, promised to whom. */
@@ -115,11 +110,12 @@ public final class TinQuestion {
   private Line line(Item item, IntervalDays keeps) {
     Count left = item.count() == null ? Count.unknown() : item.count();
     Written written = written(item.code());
-    Begun begun = begun(item);
+    Optional<SeedBegun> begun = SeedBegun.of(view, item.code());
+    PartialDate since = begun.map(SeedBegun::first).orElse(null);
     Long age =
-        begun.since() == null
+        since == null
             ? null
-            : Long.valueOf(Math.max(0, ChronoUnit.DAYS.between(begun.since().latest(), day)));
+            : Long.valueOf(Math.max(0, ChronoUnit.DAYS.between(since.latest(), day)));
     List<Promise> promises =
         Promises.of(view, item.code()).stream()
             .map(open -> new Promise(open.to(), open.count()))
@@ -129,8 +125,8 @@ public final class TinQuestion {
         Describing.of(view, item),
         left,
         sureness(left, written.weighed()),
-        begun.since(),
-        begun.harvested(),
+        since,
+        begun.isPresent() && !begun.get().came(),
         age,
         keeps,
         age != null && age > keeps.days(),
@@ -193,43 +189,5 @@ public final class TinQuestion {
             (Statement statement) ->
                 statement.date() == null ? LocalDate.MAX : statement.date().latest()));
     return statements;
-  }
-
-  /**
-   * @param since the day, or null when not known
-   * @param harvested whether it is that of the harvest, and not of coming
-   */
-  private record Begun(@Nullable PartialDate since, boolean harvested) {}
-
-  /** Of what was put apart or mixed, the day of the seed itself; of several the oldest. */
-  private Begun begun(Item lot) {
-    Deque<Code> open = new ArrayDeque<>(List.of(lot.code()));
-    Set<Code> seen = new HashSet<>();
-    Begun oldest = null;
-    while (!open.isEmpty()) {
-      Code code = open.remove();
-      Item item = seen.add(code) ? view.item(code).orElse(null) : null;
-      if (item == null) {
-        continue;
-      }
-      Statement statement = view.effective(item.entry()).orElse(null);
-      if (statement instanceof LotSplit split) {
-        open.add(split.from());
-      } else if (statement instanceof LotsMerged merged) {
-        merged.parts().forEach(part -> open.add(part.lot()));
-      } else if (statement != null) {
-        Begun begun = new Begun(statement.date(), statement instanceof Harvested);
-        oldest = oldest == null || isOlder(begun, oldest) ? begun : oldest;
-      }
-    }
-    return oldest == null ? new Begun(null, false) : oldest;
-  }
-
-  /** Of a day that nobody knows it may be said least, so it goes before all. */
-  private static boolean isOlder(Begun one, Begun other) {
-    if (other.since() == null) {
-      return false;
-    }
-    return one.since() == null || one.since().latest().isBefore(other.since().latest());
   }
 }

@@ -73,6 +73,20 @@ class RecordedRatesTest {
   }
 
   @Test
+  void aCrossNeverSownGoesByThoseOfTheSameSpecies() {
+    counted(sown(Count.of(25)), "2025-11-01", "18", "17");
+    Code reciprocal = bench.cross(bench.plant(AGAVOIDES), bench.plant(LAUI));
+    Code selfed = bench.selfed(bench.plant(LAUI));
+
+    SeedRate rate =
+        RecordedRates.of(bench.store).ofSameSpecies(reciprocal).germination().orElseThrow();
+    assertThat(rate.text()).isEqualTo("18 of 25");
+    assertThat(rate.from()).isEqualTo("sowings of Echeveria agavoides × Echeveria laui");
+    assertThat(text(RecordedRates.of(bench.store).ofSameSpecies(selfed).germination()))
+        .isEqualTo("none");
+  }
+
+  @Test
   void sowingsThatDifferCountForFewer() {
     counted(sown(Count.of(100)), "2025-11-01", "60", "60");
     counted(sown(Count.of(100)), "2025-11-01", "40", "40");
