@@ -118,7 +118,7 @@ public final class AmendCommand implements BenchCommand {
             List.of(),
             "how it was before: filial history " + number,
             writing.warnings());
-    return given.size() == 1 ? recorded.withTag(writing.view(), given.get(0)) : recorded;
+    return given.size() == 1 ? recorded.withTag(writing, given.get(0)) : recorded;
   }
 
   private Statement corrected(Statement now, Writing writing, Bench bench) {

@@ -191,18 +191,23 @@ public final class CrossCommand implements BenchCommand {
             accepted,
             given,
             "when it has set or failed: filial fruit " + given.text() + " --set COUNT");
-    return tagged(recorded, writing.view(), given);
+    return tagged(recorded, writing, given);
   }
 
   /** With the tag, and a note where the parents are close kin: the pedigree is looked up once. */
-  private static Recorded tagged(Recorded recorded, RegisterView view, Code cross) {
+  private static Recorded tagged(Recorded recorded, Writing writing, Code cross) {
+    RegisterView view = writing.view();
     RegisterPedigree behind;
     try {
       behind = RegisterPedigree.of(view, List.of(cross), false);
     } catch (PedigreeException e) {
-      return recorded.withTag(view, cross); // nothing can be computed; a tag is needed all the same
+      return recorded.withTag(
+          writing, cross); // nothing can be computed; a tag is needed all the same
     }
-    Recorded tagged = recorded.withTag(TagQuestion.of(view).withPedigree(behind), cross);
+    Recorded tagged =
+        writing.isTold()
+            ? recorded.withTag(TagQuestion.of(view).withPedigree(behind), cross)
+            : recorded;
     return CloseCross.of(view, behind, cross)
         .map(CloseCross::text)
         .map(tagged::withWarning)

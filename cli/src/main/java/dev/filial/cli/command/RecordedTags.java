@@ -62,7 +62,11 @@ record RecordedTags(
         accepted.entry().number(),
         codes,
         Telling.of(accepted.entry().statement()),
-        codes.stream().map(code -> new OneTag(code, question.ask(code).text().lines())).toList(),
+        writing.isTold()
+            ? codes.stream()
+                .map(code -> new OneTag(code, question.ask(code).text().lines()))
+                .toList()
+            : List.of(),
         next,
         writing.warnings());
   }

@@ -80,6 +80,6 @@ public final class SeedCommand implements BenchCommand {
                 rest.place(),
                 rest.remark()));
     return Recorded.of(writing, accepted, given, "when you sow it: filial sow " + given.text())
-        .withTag(writing.view(), given);
+        .withTag(writing, given);
   }
 }

@@ -41,6 +41,11 @@ public record Recorded(
         writing.warnings());
   }
 
+  /** The same with the text for the tag of {@code tagged}, if anybody reads it. */
+  public Recorded withTag(OpenRegister.Writing writing, Code tagged) {
+    return writing.isTold() ? withTag(writing.view(), tagged) : this;
+  }
+
   /** The same with the text for the tag of {@code tagged}. */
   public Recorded withTag(RegisterView view, Code tagged) {
     return withTag(TagQuestion.of(view), tagged);

@@ -149,6 +149,16 @@ public final class Words {
     return help.getAsBoolean();
   }
 
+  /** Whether the verb writes something into a register: it then asks who does. */
+  public boolean records() {
+    for (Word word : words) {
+      if (word.name().equals(AuthorOption.NAME)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** How the verb is typed, all in one line. */
   public String usage(String verb) {
     StringBuilder usage = new StringBuilder("filial ").append(verb);

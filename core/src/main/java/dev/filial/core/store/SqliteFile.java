@@ -81,6 +81,8 @@ final class SqliteFile {
   }
 
   private static Sql connect(String address, SQLiteConfig config, String named) {
+    // The driver would ask for the number of every row it inserts, by a statement made for that.
+    config.setGetGeneratedKeys(false);
     try {
       // Not through the driver's class, which would first be entered into Java's list of drivers.
       return new Sql(

@@ -227,6 +227,7 @@ public final class SqliteStore extends ForwardingView implements RegisterStore {
   }
 
   private final class Writing extends WritingBook {
+    private final RecentView recent = new RecentView(reader);
 
     Writing(String by, Instant time) {
       super(by, time);
@@ -234,12 +235,13 @@ public final class SqliteStore extends ForwardingView implements RegisterStore {
 
     @Override
     RegisterView view() {
-      return reader;
+      return recent;
     }
 
     @Override
     void apply(Delta delta) {
       writer.apply(delta);
+      recent.applied(delta);
     }
   }
 
