@@ -1,6 +1,9 @@
 package dev.filial.cli;
 
+import dev.filial.cli.command.AgainCommand;
 import dev.filial.cli.command.BatchCommand;
+import dev.filial.cli.command.PhotoCommand;
+import dev.filial.cli.command.PhotosCommand;
 import dev.filial.cli.frame.BenchCommand;
 import dev.filial.cli.frame.Words;
 import java.util.List;
@@ -11,7 +14,15 @@ final class EntryVerbs {
   private EntryVerbs() {}
 
   static List<Verb> list() {
-    return List.of(verb("batch", "Write many entries at once, one a line, all or none"));
+    return List.of(
+        verb("batch", "Write many entries at once, one a line, all or none"),
+        verb("again", "Make the last entry once more, with changes"),
+        verb("photo", "Attach pictures by where they lie"),
+        new Verb(
+            "photos",
+            Heading.ASK,
+            "List the pictures, and say which are missing or changed",
+            words -> command("photos", words)));
   }
 
   private static Verb verb(String name, String summary) {
@@ -21,6 +32,9 @@ final class EntryVerbs {
   private static BenchCommand command(String name, Words words) {
     return switch (name) {
       case "batch" -> new BatchCommand(words, Verbs.table());
+      case "again" -> new AgainCommand(words);
+      case "photo" -> new PhotoCommand(words);
+      case "photos" -> new PhotosCommand(words);
       default -> throw new IllegalArgumentException(name);
     };
   }

@@ -29,6 +29,9 @@ class ExamplesTest {
   void theExampleWorks(String example) throws IOException {
     List<String> words = CommandWords.of(example);
     Path register = DemoRegister.in(folder);
+    // What the examples name beside the register.
+    Files.writeString(folder.resolve("evening.txt"), "note Rosa \"flower stalks cut\"\n");
+    Files.writeString(folder.resolve("rosa.jpg"), "a picture");
     if (words.get(0).equals("start")) {
       Files.delete(register);
     }

@@ -199,13 +199,13 @@ final class Batch {
         return;
       }
       run(verb, given.resolved(following));
-      lines++;
       given.took(line, codes);
       if (label != null) {
         String name = label;
         label = null;
         given.label(name, line, codes, false);
       }
+      lines++;
     } catch (RuntimeException e) {
       complain(e, verb);
       if (label != null) {

@@ -59,8 +59,8 @@ public final class BatchCommand implements BenchCommand {
         .describe(
             "All lines are checked, each with those before it, and all of them written, or none."
                 + " While they are, nobody else can write.")
-        .example("echo 'died 24-007-3 --cause frost' | filial batch -")
-        .example("filial batch evening.txt --check");
+        .example("filial batch evening.txt --check")
+        .example("filial batch evening.txt");
   }
 
   /**

@@ -61,7 +61,7 @@ record RecordedTags(
     return new RecordedTags(
         accepted.entry().number(),
         codes,
-        Telling.of(accepted.entry().statement()),
+        writing.isTold() ? Telling.of(accepted.entry().statement()) : "",
         writing.isTold()
             ? codes.stream()
                 .map(code -> new OneTag(code, question.ask(code).text().lines()))

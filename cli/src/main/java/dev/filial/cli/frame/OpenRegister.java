@@ -72,7 +72,7 @@ public final class OpenRegister {
 
   /** Reads. */
   public <R> R read(Bench bench, Function<RegisterView, R> work) {
-    return bench.registers().read(file.existingFile(bench), work);
+    return bench.registers().read(bench.registers().file(file, bench), work);
   }
 
   /** Works on the store as a whole: to verify it. */
@@ -84,7 +84,9 @@ public final class OpenRegister {
 
   /** Writes: all that {@code work} appends, or nothing when it fails. */
   public <R> R write(Bench bench, Function<Writing, R> work) {
-    return bench.registers().write(file.existingFile(bench), author.name(bench), bench, work);
+    return bench
+        .registers()
+        .write(bench.registers().file(file, bench), author.name(bench), bench, work);
   }
 
   /**

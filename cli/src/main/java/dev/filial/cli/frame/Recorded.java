@@ -35,7 +35,7 @@ public record Recorded(
     return new Recorded(
         accepted.entry().number(),
         code,
-        Telling.of(accepted.entry().statement()),
+        writing.isTold() ? Telling.of(accepted.entry().statement()) : "",
         List.of(),
         next,
         writing.warnings());

@@ -15,6 +15,15 @@ import java.util.function.Function;
  */
 public interface Registers {
 
+  /**
+   * The file of the register that is meant, which is there.
+   *
+   * @throws Trouble if it is not
+   */
+  default Path file(RegisterOption meant, Bench bench) {
+    return meant.existingFile(bench);
+  }
+
   /** Reads. */
   <R> R read(Path file, Function<RegisterView, R> work);
 

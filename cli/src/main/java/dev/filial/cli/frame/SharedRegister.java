@@ -41,6 +41,11 @@ public final class SharedRegister implements Registers {
   }
 
   @Override
+  public Path file(RegisterOption meant, Bench bench) {
+    return meant.isTyped() ? meant.existingFile(bench) : file;
+  }
+
+  @Override
   public <R> R read(Path other, Function<RegisterView, R> work) {
     requireThis(other);
     return work.apply(book);
@@ -53,7 +58,8 @@ public final class SharedRegister implements Registers {
   }
 
   private void requireThis(Path other) {
-    if (!other.toAbsolutePath().normalize().equals(file.toAbsolutePath().normalize())) {
+    if (!other.equals(file)
+        && !other.toAbsolutePath().normalize().equals(file.toAbsolutePath().normalize())) {
       throw Trouble.usage(
           "this would be written into another register, " + other,
           "All of a batch goes into one register, " + file + ": leave --register out.");
