@@ -2,8 +2,10 @@ package dev.filial.cli;
 
 import dev.filial.cli.command.AgainCommand;
 import dev.filial.cli.command.BatchCommand;
+import dev.filial.cli.command.FillCommand;
 import dev.filial.cli.command.PhotoCommand;
 import dev.filial.cli.command.PhotosCommand;
+import dev.filial.cli.command.SheetCommand;
 import dev.filial.cli.frame.BenchCommand;
 import dev.filial.cli.frame.Words;
 import java.util.List;
@@ -17,7 +19,13 @@ final class EntryVerbs {
     return List.of(
         verb("batch", "Write many entries at once, one a line, all or none"),
         verb("again", "Make the last entry once more, with changes"),
+        verb("fill", "Type in a bench sheet, box by box in its order"),
         verb("photo", "Attach pictures by where they lie"),
+        new Verb(
+            "sheet",
+            Heading.PAPER,
+            "Print a bench sheet to pencil on",
+            words -> command("sheet", words)),
         new Verb(
             "photos",
             Heading.ASK,
@@ -33,6 +41,8 @@ final class EntryVerbs {
     return switch (name) {
       case "batch" -> new BatchCommand(words, Verbs.table());
       case "again" -> new AgainCommand(words);
+      case "sheet" -> new SheetCommand(words);
+      case "fill" -> new FillCommand(words, Verbs.table());
       case "photo" -> new PhotoCommand(words);
       case "photos" -> new PhotosCommand(words);
       default -> throw new IllegalArgumentException(name);

@@ -31,7 +31,7 @@ class AgainVerbTest {
         .contains("Next: once more: filial again");
     assertThat(bench.told("history", "261")).contains("2026-06-15").contains("bagged");
     assertThat(bench.told("again", "pollen=22-003", "flowers=2"))
-        .startsWith("Entry 262: 26-017M: 22-001E × 22-003J, 2 flowers");
+        .startsWith("Entry 262: 26-017L: 22-001E × 22-003J, 2 flowers");
     assertThat(bench.told("again", "260", "date=2025-05-01"))
         .startsWith("Entry 263: 25-")
         .contains("22-001E × 22-006M, 3 flowers");
@@ -65,7 +65,7 @@ class AgainVerbTest {
         .contains("26-016K S1: 20 seeds of 26-016K H1 sown into 26-016K P1, 26-016K P2");
     bench.told("count", "26-015 P1", "--up", "8", "--alive", "8");
     bench.told("number", "26-015 P1", "2");
-    assertThat(bench.told("again")).contains("26-015J-3 to 26-015J-4");
+    assertThat(bench.told("again")).contains("26-015J-3 to -4 numbered from 26-015J P1");
   }
 
   @Test
@@ -87,7 +87,7 @@ class AgainVerbTest {
   @ParameterizedTest
   @CsvSource({
     "gene, gene fur F f",
-    "place or taxon, taxon 'Echeveria laui' --ploidy 2",
+    "taxon, taxon 'Echeveria minima' --ploidy 2",
     "trait, trait fur --states a'|'b"
   })
   void whatIsSaidOnceCannotBeRepeated(String what, String line) {

@@ -100,7 +100,7 @@ class PhotoVerbsTest {
         .containsPattern("rosa.jpg +MISSING")
         .containsPattern("lilo.jpg +CHANGED")
         .containsPattern("dir.jpg +NOT TO BE READ")
-        .contains("filial amend ENTRY photograph.path=PATH");
+        .contains("ENTRY photograph.path=PATH");
 
     picture("found.jpg");
     bench.told("amend", "260", "photograph.path=found.jpg", "--why", "moved");
@@ -116,7 +116,7 @@ class PhotoVerbsTest {
     assertThat(bench.json("photos").get("pictures").get(0).get("path").stringValue())
         .isEqualTo(name);
     assertThat(bench.json("photos").get("pictures").get(0).get("state").stringValue())
-        .isEqualTo("THERE");
+        .isEqualTo("there");
   }
 
   @Test

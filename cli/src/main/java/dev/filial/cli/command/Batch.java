@@ -120,7 +120,7 @@ final class Batch {
     this.verbs = verbs;
     this.register = register;
     this.bench = bench;
-    this.lineBench = bench(Optional.empty());
+    this.lineBench = bench(bench.set());
   }
 
   /** Runs all lines; the caller keeps what was written if the outcome is good. */
