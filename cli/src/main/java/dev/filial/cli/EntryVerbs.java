@@ -6,6 +6,7 @@ import dev.filial.cli.command.FillCommand;
 import dev.filial.cli.command.PhotoCommand;
 import dev.filial.cli.command.PhotosCommand;
 import dev.filial.cli.command.SheetCommand;
+import dev.filial.cli.command.SitCommand;
 import dev.filial.cli.frame.BenchCommand;
 import dev.filial.cli.frame.Words;
 import java.util.List;
@@ -19,6 +20,7 @@ final class EntryVerbs {
     return List.of(
         verb("batch", "Write many entries at once, one a line, all or none"),
         verb("again", "Make the last entry once more, with changes"),
+        verb("sit", "Stay at the prompt: forms, and completion with the Tab key"),
         verb("fill", "Type in a bench sheet, box by box in its order"),
         verb("photo", "Attach pictures by where they lie"),
         new Verb(
@@ -43,6 +45,7 @@ final class EntryVerbs {
       case "again" -> new AgainCommand(words);
       case "sheet" -> new SheetCommand(words);
       case "fill" -> new FillCommand(words, Verbs.table());
+      case "sit" -> new SitCommand(words, Verbs.table());
       case "photo" -> new PhotoCommand(words);
       case "photos" -> new PhotosCommand(words);
       default -> throw new IllegalArgumentException(name);
