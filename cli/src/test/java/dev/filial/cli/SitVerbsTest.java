@@ -120,6 +120,15 @@ class SitVerbsTest {
   }
 
   @Test
+  void ofSeveralTheLastCanBeTakenBackAndADotIsEnough() {
+    Outcome outcome = sit("died", "Rosa", "Lilo", "<", "22-003", ".", "y", "done");
+
+    assertThat(outcome.err()).contains("died Rosa 22-003\n");
+    assertThat(sit("died", "Rosa", "!", "done").err()).contains("Given up; nothing was written.");
+    assertThat(entries()).isEqualTo(260);
+  }
+
+  @Test
   void whereNobodySitsNobodyIsAsked() {
     Outcome outcome = new CommandLineRun().in(folder).run("sit");
     assertThat(outcome.status()).isEqualTo(2);
@@ -214,7 +223,7 @@ class SitVerbsTest {
 
   @Test
   void aSheetIsPrintedAndFilledInTheSameOrder() {
-    String sheet = run("sheet 26-006").out();
+    String sheet = run("sheet \"bag 1\"").out();
 
     assertThat(sheet)
         .isEqualTo(
@@ -228,11 +237,12 @@ class SitVerbsTest {
             2   26-006V P3    24-008H-1 × 22-002H     14  up[____] alive[____] lost[___]
                 bag 1         remark _____________________________________________________
 
-            Typed in with: filial fill 26-006 --upto 259
+            Typed in with: filial fill 'bag 1' --upto 259
             """);
 
     Outcome outcome =
-        fill("26-006 --upto 259 --date \"13 jun\"", "", "10", "1", "", "", "", "", "mouldy", "y");
+        fill(
+            "\"bag 1\" --upto 259 --date \"13 jun\"", "", "10", "1", "", "", "", "", "mouldy", "y");
 
     assertThat(outcome.status()).as(outcome.err()).isZero();
     assertThat(outcome.err())
@@ -290,17 +300,17 @@ class SitVerbsTest {
     assertThat(mended.err()).contains("\"50x\"").contains("Nothing is written yet:\nLine 1:");
     assertThat(mended.out()).as(mended.err()).contains("Written: 2 entries");
 
-    Outcome ended = fill("26-006 --date today", "14", "");
+    Outcome ended = fill("\"bag 1\" --date today", "14", "");
     assertThat(ended.status()).isEqualTo(1);
     assertThat(entries()).isEqualTo(261);
 
-    Outcome givenUp = fill("26-006 --date today", "14", "!");
+    Outcome givenUp = fill("\"bag 1\" --date today", "14", "!");
     assertThat(givenUp.status()).isEqualTo(1);
     assertThat(givenUp.err()).contains("given up; nothing was written");
-    Outcome nothing = fill("26-006 --date today", ".");
+    Outcome nothing = fill("\"bag 1\" --date today", ".");
     assertThat(nothing.out()).contains("No box was filled in");
     Outcome no =
-        fill("26-006 --date today", "", "", "", "fine", "<", "", "", "", "better", ".", "n");
+        fill("\"bag 1\" --date today", "", "", "", "fine", "<", "", "", "", "better", ".", "n");
     assertThat(no.err()).contains("note '26-006V P2' better").contains("as you wished");
     assertThat(entries()).isEqualTo(261);
   }
@@ -311,11 +321,12 @@ class SitVerbsTest {
     assertThat(sheet.split("\f", -1))
         .hasSizeGreaterThan(2)
         .allMatch(page -> page.lines().count() <= 62);
-    assertThat(sheet.lines()).allMatch(line -> line.length() <= 78);
+    assertThat(sheet.replace("\f", "").lines()).allMatch(line -> line.length() <= 78);
     Files.writeString(
         folder.resolve("long.txt"),
         "plant \"Echeveria laui\" --name \"" + "ä<".repeat(150) + "\"\n");
     assertThat(run("batch long.txt").status()).isZero();
-    assertThat(run("sheet --kind plants").out().lines()).allMatch(line -> line.length() <= 78);
+    assertThat(run("sheet --kind plants").out().replace("\f", "").lines())
+        .allMatch(line -> line.length() <= 78);
   }
 }

@@ -65,8 +65,12 @@ final class VerbForm {
         break;
       }
       List<String> given = answer.isEmpty() ? List.of() : given(field, answer, fields, values);
-      values.set(at, given);
-      at++;
+      String last = given.isEmpty() ? "" : given.get(given.size() - 1);
+      if (last.equals(GIVE_UP)) {
+        return Optional.empty();
+      }
+      values.set(at, last.equals(REST) ? given.subList(0, given.size() - 1) : given);
+      at = last.equals(REST) ? nextRequired(fields, at + 1).orElse(fields.size()) : at + 1;
     }
     return Optional.of(typed(fields, values));
   }
@@ -117,23 +121,37 @@ final class VerbForm {
     return known;
   }
 
-  /** One value, or of a repeated field as many as are given. */
+  /**
+   * One value, or of a repeated field as many as are given; at the end the sign that no more of the
+   * form is wanted, if that was given.
+   */
   private List<String> given(
       Words.Field field, String first, List<Words.Field> fields, List<List<String>> values) {
     if (field.isFlag()) {
       return first.toLowerCase(java.util.Locale.ROOT).startsWith("y") ? List.of("") : List.of();
     }
     List<String> given = new ArrayList<>(List.of(first));
-    while (field.repeated()) {
+    // The words of a sentence are one text here, where no shell parts them.
+    while (field.repeated() && !field.label().equals("TEXT")) {
       String more =
           lines.text(
               "  and: ", (before, begun) -> proposals.values(field, known(fields, values), begun));
       if (more == null || more.isBlank()) {
         break;
       }
+      if (more.strip().equals(BACK)) {
+        given.remove(given.size() - 1);
+        if (given.isEmpty()) {
+          break;
+        }
+        continue;
+      }
       given.add(more.strip());
+      if (more.strip().equals(REST) || more.strip().equals(GIVE_UP)) {
+        break;
+      }
     }
-    return given;
+    return List.copyOf(given);
   }
 
   private static List<String> typed(List<Words.Field> fields, List<List<String>> values) {

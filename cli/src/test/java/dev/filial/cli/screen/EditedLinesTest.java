@@ -6,10 +6,15 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PipedInputStream;
+import java.io.PipedOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.jline.terminal.impl.DumbTerminal;
+import org.jline.terminal.impl.ExternalTerminal;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 
 /** Keys pressed at a terminal of JLine's that is no window. */
 class EditedLinesTest {
@@ -70,16 +75,36 @@ class EditedLinesTest {
   }
 
   @Test
-  void controlDEndsAndControlCCancels() throws IOException {
+  void controlDEndsTheSitting() throws IOException {
     try (EditedLines lines = pressing("\u0004")) {
       assertThat(lines.words("> ", TypedLines.Completion.NONE)).isNull();
     }
-    assertThatThrownBy(
-            () -> {
-              try (EditedLines lines = pressing("cross Ro\u0003")) {
-                String unused = lines.words("> ", TypedLines.Completion.NONE);
-              }
-            })
-        .isInstanceOf(TypedLines.Cancelled.class);
+  }
+
+  /** The keys are pressed when the prompt stands there; the terminal makes a signal of Ctrl-C. */
+  @Test
+  @Timeout(30)
+  void controlCCancelsWhatWasBegun() throws IOException {
+    PipedOutputStream keys = new PipedOutputStream();
+    PipedInputStream pressed = new PipedInputStream(keys);
+    OutputStream window =
+        new OutputStream() {
+          private boolean prompted;
+
+          @Override
+          public void write(int shown) throws IOException {
+            if (shown == '>' && !prompted) {
+              prompted = true;
+              keys.write("cross Ro\u0003".getBytes(StandardCharsets.UTF_8));
+              keys.flush();
+            }
+          }
+        };
+    try (EditedLines lines =
+        new EditedLines(
+            new ExternalTerminal("test", "ansi", pressed, window, StandardCharsets.UTF_8))) {
+      assertThatThrownBy(() -> lines.words("filial> ", TypedLines.Completion.NONE))
+          .isInstanceOf(TypedLines.Cancelled.class);
+    }
   }
 }
