@@ -73,6 +73,10 @@ public final class Rehearsal {
           onRegister("carries", "26-006-1", "--trait", "tips", "--why"),
           onRegister("carries", "26-006-1", "26-006-2", "--trait", "tips"),
           onRegister("mistakes"),
+          onRegister("note", "26-001", "seen"),
+          onRegister("again", "code=26-002"),
+          onRegister("sheet"),
+          onRegister("photos"),
           onRegister("show", "26-099"));
 
   /**

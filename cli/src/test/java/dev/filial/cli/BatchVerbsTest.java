@@ -232,6 +232,34 @@ class BatchVerbsTest {
         .contains("Note: line 3: Echeveria lauii is new here, and one letter away from");
   }
 
+  /** Of kin, of strangers, of plants of one field number and of a plant with itself. */
+  @Test
+  void closeCrossesAreToldAsWhenTheyAreTypedOneByOne() throws IOException {
+    String[] plants = {"22-001", "22-002", "22-003", "22-009-1", "22-009-2", "24-007-1"};
+    List<String> lines = new ArrayList<>();
+    List<String> typed = new ArrayList<>();
+    for (String seed : plants) {
+      for (String pollen : plants) {
+        lines.add("cross " + seed + " " + pollen);
+      }
+    }
+    for (int i = 0; i < lines.size(); i++) {
+      int line = i + 1;
+      bench
+          .type(lines.get(i).split(" ", -1))
+          .err()
+          .replaceAll("\\s+", " ")
+          .lines()
+          .forEach(note -> typed.add(note.replace("Note: ", "Note: line " + line + ": ").strip()));
+    }
+    assertThat(typed).hasSizeGreaterThan(5);
+    DemoRegister.in(folder);
+    write("all.txt", lines.toArray(String[]::new));
+
+    assertThat(bench.type("batch", "all.txt").err().replaceAll("\\s+", " ").strip())
+        .isEqualTo(String.join(" ", typed));
+  }
+
   @Test
   void thousandsOfBadLinesAreCountedAndTheFirstOfThemTold() throws IOException {
     String[] lines = new String[5000];

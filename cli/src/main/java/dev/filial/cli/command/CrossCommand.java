@@ -19,6 +19,8 @@ import dev.filial.core.number.Fraction;
 import dev.filial.core.pedigree.PedigreeException;
 import dev.filial.core.register.Accepted;
 import dev.filial.core.register.Count;
+import dev.filial.core.register.Descent;
+import dev.filial.core.register.Item;
 import dev.filial.core.register.PartialDate;
 import dev.filial.core.register.Pollen;
 import dev.filial.core.register.Pollinated;
@@ -197,6 +199,9 @@ public final class CrossCommand implements BenchCommand {
   /** With the tag, and a note where the parents are close kin: the pedigree is looked up once. */
   private static Recorded tagged(Recorded recorded, Writing writing, Code cross) {
     RegisterView view = writing.view();
+    if (!writing.isTold() && isOfStrangers(view, cross)) {
+      return recorded; // one of many: no tag is wanted, and there is nothing to note
+    }
     RegisterPedigree behind;
     try {
       behind = RegisterPedigree.of(view, List.of(cross), false);
@@ -212,5 +217,14 @@ public final class CrossCommand implements BenchCommand {
         .map(CloseCross::text)
         .map(tagged::withWarning)
         .orElse(tagged);
+  }
+
+  private static boolean isOfStrangers(RegisterView view, Code cross) {
+    List<Descent> descent = view.item(cross).map(Item::descent).orElse(List.of());
+    if (descent.size() != 1) {
+      return false;
+    }
+    Code pollen = descent.get(0).pollen();
+    return pollen != null && CloseCross.isOfStrangers(view, descent.get(0).seed(), pollen);
   }
 }
