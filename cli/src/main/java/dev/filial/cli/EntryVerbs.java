@@ -18,25 +18,17 @@ final class EntryVerbs {
 
   static List<Verb> list() {
     return List.of(
-        verb("batch", "Write many entries at once, one a line, all or none"),
-        verb("again", "Make the last entry once more, with changes"),
-        verb("sit", "Stay at the prompt: forms, and completion with the Tab key"),
-        verb("fill", "Type in a bench sheet, box by box in its order"),
-        verb("photo", "Attach pictures by where they lie"),
-        new Verb(
-            "sheet",
-            Heading.PAPER,
-            "Print a bench sheet to pencil on",
-            words -> command("sheet", words)),
-        new Verb(
-            "photos",
-            Heading.ASK,
-            "List the pictures, and say which are missing or changed",
-            words -> command("photos", words)));
+        verb("batch", Heading.RECORD, "Write many entries at once, one a line, all or none"),
+        verb("again", Heading.RECORD, "Make the last entry once more, with changes"),
+        verb("sit", Heading.RECORD, "Stay at the prompt: forms, and completion with the Tab key"),
+        verb("fill", Heading.RECORD, "Type in a bench sheet, box by box in its order"),
+        verb("photo", Heading.RECORD, "Attach pictures by where they lie"),
+        verb("sheet", Heading.PAPER, "Print a bench sheet to pencil on"),
+        verb("photos", Heading.ASK, "List the pictures, and say which are missing or changed"));
   }
 
-  private static Verb verb(String name, String summary) {
-    return new Verb(name, Heading.RECORD, summary, words -> command(name, words));
+  private static Verb verb(String name, Heading heading, String summary) {
+    return new Verb(name, heading, summary, words -> command(name, words));
   }
 
   private static BenchCommand command(String name, Words words) {

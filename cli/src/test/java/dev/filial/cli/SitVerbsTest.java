@@ -300,8 +300,13 @@ class SitVerbsTest {
     assertThat(mended.err()).contains("\"50x\"").contains("Nothing is written yet:\nLine 1:");
     assertThat(mended.out()).as(mended.err()).contains("Written: 2 entries");
 
-    Outcome ended = fill("\"bag 1\" --date today", "14", "");
+    Outcome ended = fill("\"bag 1\" --date today", "14", "", "", "", "3");
     assertThat(ended.status()).isEqualTo(1);
+    assertThat(ended.err())
+        .contains("count '26-006V P2' --up 14\ncount '26-006V P3' --up 3\n")
+        .contains("the answers ended, and nothing was written.");
+    Outcome enough = fill("\"bag 1\" --date today", "14", ".", "n");
+    assertThat(enough.err()).contains("1  count '26-006V P2' --up 14\n");
     assertThat(entries()).isEqualTo(261);
 
     Outcome givenUp = fill("\"bag 1\" --date today", "14", "!");

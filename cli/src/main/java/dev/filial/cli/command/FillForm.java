@@ -7,8 +7,11 @@ import dev.filial.core.answer.SheetQuestion.Row;
 import dev.filial.core.register.Count;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** Asks for the boxes of a bench sheet, and makes verb lines of what is answered. */
 final class FillForm {
@@ -16,6 +19,8 @@ final class FillForm {
   private static final String BACK = "<";
   private static final String REST = ".";
   private static final String GIVE_UP = "!";
+  private static final String REMARK = "remark";
+  private static final String DIED = "died of (? if nobody knows)";
 
   /** What was answered to one row; or that another row is wanted. */
   private record Answered(List<String> lines, Move move) {}
@@ -23,7 +28,8 @@ final class FillForm {
   private enum Move {
     ON,
     BACK,
-    DONE
+    DONE,
+    ENDED
   }
 
   /** Somebody wants to go back, be done, or give up. */
@@ -61,8 +67,9 @@ final class FillForm {
     rows.forEach(row -> answered.add(List.of()));
     int at = 0;
     while (at < rows.size()) {
-      Answered answer = ask(rows.get(at), answered);
+      Answered answer = ask(rows.get(at));
       if (answer.move() == Move.DONE) {
+        answered.set(at, answer.lines());
         break;
       }
       if (answer.move() == Move.BACK) {
@@ -70,12 +77,15 @@ final class FillForm {
         continue;
       }
       answered.set(at, answer.lines());
+      if (answer.move() == Move.ENDED) {
+        throw ended(answered.stream().flatMap(List::stream).toList());
+      }
       at++;
     }
     return answered.stream().flatMap(List::stream).toList();
   }
 
-  private Answered ask(Row row, List<List<String>> soFar) {
+  private Answered ask(Row row) {
     say(
         row.number()
             + "  "
@@ -84,57 +94,63 @@ final class FillForm {
             + row.what()
             + (row.count() == null ? "" : ", " + row.count())
             + (row.place() == null ? "" : ", " + row.place()));
+    Map<String, String> boxes = new HashMap<>();
+    Move move = Move.ON;
     try {
-      return new Answered(lines(row, soFar), Move.ON);
+      for (String box : boxes(row)) {
+        boxes.put(box, box.equals(REMARK) || box.equals(DIED) ? answer(box) : count(box));
+      }
     } catch (Leave e) {
-      return new Answered(List.of(), e.move);
+      move = e.move;
     }
+    return new Answered(lines(row, boxes), move);
   }
 
-  private List<String> lines(Row row, List<List<String>> soFar) {
+  private static List<String> boxes(Row row) {
+    return switch (row.sort()) {
+      case SEEDLINGS -> List.of("up", "alive", "lost", REMARK);
+      case FLOWERS -> List.of("set", "failed", REMARK);
+      case PLANT -> List.of(DIED, REMARK);
+    };
+  }
+
+  /** What is filled in, as lines; what died is written before what is left is counted. */
+  private static List<String> lines(Row row, Map<String, String> boxes) {
     String code = CommandLine.quoted(row.code().text());
     List<String> lines = new ArrayList<>();
-    switch (row.sort()) {
-      case SEEDLINGS -> {
-        String counted =
-            option("--up", count("up", soFar)) + option("--alive", count("alive", soFar));
-        String lost = option("--count", count("lost", soFar));
-        if (!lost.isEmpty()) {
-          lines.add("died " + code + lost);
-        }
-        if (!counted.isEmpty()) {
-          lines.add("count " + code + counted);
-        }
-      }
-      case FLOWERS -> {
-        String seen =
-            option("--set", count("set", soFar)) + option("--failed", count("failed", soFar));
-        if (!seen.isEmpty()) {
-          lines.add("fruit " + code + seen);
-        }
-      }
-      case PLANT -> {
-        String died = answer("died of (? if nobody knows)", soFar);
-        if (!died.isEmpty()) {
-          lines.add(
-              "died " + code + (died.equals("?") ? "" : " --cause " + CommandLine.quoted(died)));
-        }
-      }
+    add(lines, "died " + code, option("--count", boxes.get("lost")));
+    add(
+        lines,
+        "count " + code,
+        option("--up", boxes.get("up")) + option("--alive", boxes.get("alive")));
+    add(
+        lines,
+        "fruit " + code,
+        option("--set", boxes.get("set")) + option("--failed", boxes.get("failed")));
+    String died = boxes.getOrDefault(DIED, "");
+    if (died.equals("?")) {
+      lines.add("died " + code);
+    } else {
+      add(lines, "died " + code, option("--cause", died));
     }
-    String remark = answer("remark", soFar);
-    if (!remark.isEmpty()) {
-      lines.add("note " + code + " " + CommandLine.quoted(remark));
-    }
+    String remark = boxes.getOrDefault(REMARK, "");
+    add(lines, "note " + code, remark.isEmpty() ? "" : " " + CommandLine.quoted(remark));
     return List.copyOf(lines);
   }
 
-  private static String option(String name, String value) {
-    return value.isEmpty() ? "" : " " + name + " " + CommandLine.quoted(value);
+  private static void add(List<String> lines, String verb, String options) {
+    if (!options.isEmpty()) {
+      lines.add(verb + options);
+    }
   }
 
-  private String count(String box, List<List<String>> soFar) {
+  private static String option(String name, @Nullable String value) {
+    return value == null || value.isEmpty() ? "" : " " + name + " " + CommandLine.quoted(value);
+  }
+
+  private String count(String box) {
     while (true) {
-      String text = answer(box, soFar);
+      String text = answer(box);
       if (text.isEmpty()) {
         return text;
       }
@@ -146,10 +162,10 @@ final class FillForm {
     }
   }
 
-  private String answer(String box, List<List<String>> soFar) {
+  private String answer(String box) {
     Optional<String> line = bench.asker().askOrSkip("   " + box);
     if (line.isEmpty()) {
-      throw ended(soFar.stream().flatMap(List::stream).toList());
+      throw new Leave(Move.ENDED);
     }
     return switch (line.get()) {
       case BACK -> throw new Leave(Move.BACK);
@@ -160,14 +176,14 @@ final class FillForm {
     };
   }
 
-  private static Trouble ended(List<String> lines) {
+  /** Shows what would be lost. */
+  private Trouble ended(List<String> lines) {
+    lines.forEach(this::say);
     return Trouble.refused(
-        "the answers ended; nothing was written"
-            + (lines.isEmpty()
-                ? ""
-                : ". What was filled in can be taken in with filial batch:\n"
-                    + String.join("\n", lines)),
-        "");
+        "the answers ended, and nothing was written",
+        lines.isEmpty()
+            ? ""
+            : "The lines above are what was filled in; they can be taken in with: filial batch FILE");
   }
 
   /** Shows all of it and asks whether it is right. */
