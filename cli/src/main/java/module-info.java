@@ -10,6 +10,8 @@ module dev.filial.cli {
   requires static org.jspecify;
   requires dev.filial.core;
   requires info.picocli;
+  requires org.jline.reader;
+  requires org.jline.terminal;
   requires tools.jackson.databind;
   requires org.xerial.sqlitejdbc;
 

@@ -85,6 +85,10 @@ public final class Rehearsal {
           onRegister("store", "26-009", "--place", "tin"),
           onRegister("promise", "26-009", "--count", "2", "--to", "Lena"),
           onRegister("tin"),
+          onRegister("note", "26-001", "seen"),
+          onRegister("again", "code=26-002"),
+          onRegister("sheet"),
+          onRegister("photos"),
           onRegister("show", "26-099"));
 
   /**

@@ -1,6 +1,6 @@
 package dev.filial.cli;
 
-import dev.filial.cli.command.SheetCommand;
+import dev.filial.cli.command.SpreadsheetCommand;
 import java.util.List;
 
 /** Tables that a grower already keeps in a spreadsheet. */
@@ -11,9 +11,9 @@ final class SpreadsheetVerbs {
   static List<Verb> list() {
     return List.of(
         new Verb(
-            "sheet",
+            "table",
             Heading.KEEP,
             "Take in a table that you keep in a spreadsheet (CSV)",
-            SheetCommand::new));
+            SpreadsheetCommand::new));
   }
 }

@@ -2,13 +2,16 @@ package dev.filial.cli;
 
 import dev.filial.cli.command.CompletionCommand;
 import dev.filial.cli.command.VersionCommand;
+import dev.filial.cli.frame.BenchCommand;
 import dev.filial.cli.frame.Nearest;
 import dev.filial.cli.frame.Trouble;
+import dev.filial.cli.frame.VerbTable;
 import dev.filial.cli.frame.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 
 /**
  * The table of verbs: {@link #all} is the one place where a verb is named.
@@ -33,6 +36,7 @@ record Verbs(List<Verb> list) {
     all.addAll(CorrectVerbs.list());
     all.addAll(KeepVerbs.list());
     all.addAll(SpreadsheetVerbs.list());
+    all.addAll(EntryVerbs.list());
     all.add(
         new Verb(
             "help",
@@ -52,6 +56,22 @@ record Verbs(List<Verb> list) {
             "Show the versions of Filial, Java and SQLite",
             VersionCommand::new));
     return new Verbs(List.copyOf(all));
+  }
+
+  /** The same for a command that runs others. */
+  static VerbTable table() {
+    Verbs verbs = all();
+    return new VerbTable() {
+      @Override
+      public List<String> names() {
+        return verbs.list().stream().map(Verb::name).toList();
+      }
+
+      @Override
+      public Function<Words, BenchCommand> find(String name) {
+        return verbs.find(name).command();
+      }
+    };
   }
 
   /**

@@ -62,6 +62,12 @@ public final class CommandLineRun {
     return onTerminal();
   }
 
+  /** What comes in on standard input, which is no terminal. */
+  public CommandLineRun piped(String text) {
+    input = text;
+    return this;
+  }
+
   CommandLineRun verbs(Verb... list) {
     verbs = new Verbs(List.of(list));
     return this;

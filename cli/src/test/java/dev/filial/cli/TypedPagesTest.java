@@ -26,15 +26,29 @@ class TypedPagesTest {
     "how-sure.md, 80",
     "what-it-carries.md, 80",
     "flowers-and-seed.md, 80",
-    "germination.md, 100"
+    "germination.md, 100",
+    "fast-entry.md, 45"
   })
   void whatThePageShowsIsWhatIsPrinted(String page, int least) throws IOException {
+    Files.writeString(folder.resolve("rosa.jpg"), "a picture");
+    StringBuilder file = new StringBuilder();
+    Path written = null;
     boolean inBlock = false;
     int shown = 0;
     Set<String> printed = new HashSet<>();
     List<String> notPrinted = new ArrayList<>();
     for (String line : Files.readAllLines(Path.of("..", "docs", page))) {
-      if (line.equals("```")) {
+      if (written != null && (line.equals("```") || line.startsWith("$ "))) {
+        // What the page shows of a file is what is in it.
+        Files.writeString(written, file);
+        written = null;
+      }
+      if (inBlock && line.startsWith("$ cat ")) {
+        written = folder.resolve(line.substring(6));
+        file.setLength(0);
+      } else if (written != null) {
+        file.append(line).append('\n');
+      } else if (line.equals("```")) {
         inBlock = !inBlock;
         printed.clear();
       } else if (inBlock && line.startsWith("$ filial ")) {

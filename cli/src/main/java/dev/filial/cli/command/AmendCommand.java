@@ -5,20 +5,17 @@ import dev.filial.cli.frame.Bench;
 import dev.filial.cli.frame.BenchCommand;
 import dev.filial.cli.frame.OpenRegister;
 import dev.filial.cli.frame.OpenRegister.Writing;
-import dev.filial.cli.frame.Reading;
 import dev.filial.cli.frame.Recorded;
 import dev.filial.cli.frame.Trouble;
 import dev.filial.cli.frame.Words;
 import dev.filial.core.answer.HistoryQuestion;
 import dev.filial.core.answer.Telling;
 import dev.filial.core.name.Code;
-import dev.filial.core.name.CodeException;
 import dev.filial.core.register.Accepted;
 import dev.filial.core.register.Amended;
 import dev.filial.core.register.Corrections;
 import dev.filial.core.register.EntryJson;
 import dev.filial.core.register.Introduction;
-import dev.filial.core.register.RegisterRefusal;
 import dev.filial.core.register.Statement;
 import java.util.List;
 import java.util.Optional;
@@ -27,26 +24,8 @@ import java.util.function.Supplier;
 /** {@code filial amend}. */
 public final class AmendCommand implements BenchCommand {
 
-  /**
-   * One property and what it should have been.
-   *
-   * @param name the property
-   * @param value the value, empty to take it away
-   */
-  private record Setting(String name, String value) {
-    static final Reading<Setting> READING =
-        (text, bench) -> {
-          int equals = text.indexOf('=');
-          if (equals < 1) {
-            throw new IllegalArgumentException(
-                "\"" + text + "\" says nothing to put right; write it as date=\"4 mar\"");
-          }
-          return new Setting(text.substring(0, equals), text.substring(equals + 1));
-        };
-  }
-
   private final Supplier<Long> entry;
-  private final Supplier<List<Setting>> settings;
+  private final Supplier<List<PropertySetting>> settings;
   private final Supplier<Optional<String>> whole;
   private final WhyOption why;
   private final OpenRegister register;
@@ -60,7 +39,7 @@ public final class AmendCommand implements BenchCommand {
             "What it should have said: date=\"4 mar\", pollen=24-003, taxon=\"Echeveria laui\";"
                 + " nothing after the = takes the property away.",
             false,
-            Setting.READING);
+            PropertySetting.READING);
     whole =
         words.option(
             "--as",
@@ -118,30 +97,17 @@ public final class AmendCommand implements BenchCommand {
             List.of(),
             "how it was before: filial history " + number,
             writing.warnings());
-    return given.size() == 1 ? recorded.withTag(writing.view(), given.get(0)) : recorded;
+    return given.size() == 1 ? recorded.withTag(writing, given.get(0)) : recorded;
   }
 
   private Statement corrected(Statement now, Writing writing, Bench bench) {
     Corrections corrections =
         Corrections.of(now)
             .withDates(text -> bench.dates().partial(text))
-            .withCodes(text -> code(text, writing));
-    for (Setting setting : settings.get()) {
+            .withCodes(text -> PropertySetting.code(text, writing));
+    for (PropertySetting setting : settings.get()) {
       corrections = corrections.set(setting.name(), setting.value());
     }
     return corrections.statement();
-  }
-
-  /** A plant named as anywhere else, or a code that nothing has yet. */
-  private static Code code(String text, Writing writing) {
-    try {
-      return writing.find(text).code();
-    } catch (RegisterRefusal notThere) {
-      try {
-        return Code.parse(text);
-      } catch (CodeException e) {
-        throw notThere;
-      }
-    }
   }
 }

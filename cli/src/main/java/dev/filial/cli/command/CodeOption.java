@@ -31,7 +31,7 @@ final class CodeOption {
    * @param date the day of what gets it; the year is this year's when nobody knows
    */
   Code in(RegisterView view, @Nullable PartialDate date, Bench bench) {
-    int year = date == null ? bench.today().getYear() : date.year();
+    int year = date == null ? bench.day().getYear() : date.year();
     return stated.get().orElseGet(() -> NextCode.in(view).ofYear(year));
   }
 }

@@ -20,6 +20,8 @@ import dev.filial.core.number.Fraction;
 import dev.filial.core.pedigree.PedigreeException;
 import dev.filial.core.register.Accepted;
 import dev.filial.core.register.Count;
+import dev.filial.core.register.Descent;
+import dev.filial.core.register.Item;
 import dev.filial.core.register.PartialDate;
 import dev.filial.core.register.Pollen;
 import dev.filial.core.register.Pollinated;
@@ -195,7 +197,7 @@ public final class CrossCommand implements BenchCommand {
             accepted,
             given,
             "when it has set or failed: filial fruit " + given.text() + " --set COUNT");
-    return tagged(recorded, writing.view(), given);
+    return tagged(recorded, writing, given);
   }
 
   /** Says of which plants thought to have pollinated it is known that they were not in flower. */
@@ -214,17 +216,34 @@ public final class CrossCommand implements BenchCommand {
   }
 
   /** With the tag, and a note where the parents are close kin: the pedigree is looked up once. */
-  private static Recorded tagged(Recorded recorded, RegisterView view, Code cross) {
+  private static Recorded tagged(Recorded recorded, Writing writing, Code cross) {
+    RegisterView view = writing.view();
+    if (!writing.isTold() && isOfStrangers(view, cross)) {
+      return recorded; // one of many: no tag is wanted, and there is nothing to note
+    }
     RegisterPedigree behind;
     try {
       behind = RegisterPedigree.of(view, List.of(cross), false);
     } catch (PedigreeException e) {
-      return recorded.withTag(view, cross); // nothing can be computed; a tag is needed all the same
+      return recorded.withTag(
+          writing, cross); // nothing can be computed; a tag is needed all the same
     }
-    Recorded tagged = recorded.withTag(TagQuestion.of(view).withPedigree(behind), cross);
+    Recorded tagged =
+        writing.isTold()
+            ? recorded.withTag(TagQuestion.of(view).withPedigree(behind), cross)
+            : recorded;
     return CloseCross.of(view, behind, cross)
         .map(CloseCross::text)
         .map(tagged::withWarning)
         .orElse(tagged);
+  }
+
+  private static boolean isOfStrangers(RegisterView view, Code cross) {
+    List<Descent> descent = view.item(cross).map(Item::descent).orElse(List.of());
+    if (descent.size() != 1) {
+      return false;
+    }
+    Code pollen = descent.get(0).pollen();
+    return pollen != null && CloseCross.isOfStrangers(view, descent.get(0).seed(), pollen);
   }
 }

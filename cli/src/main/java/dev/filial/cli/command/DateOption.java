@@ -41,7 +41,7 @@ final class DateOption {
 
   /** The day given, else today; null when nobody knows. */
   @Nullable PartialDate orToday(Bench bench) {
-    return when.get().orElseGet(() -> new When(PartialDate.of(bench.today()))).date();
+    return when.get().orElseGet(() -> new When(PartialDate.of(bench.day()))).date();
   }
 
   /** The day given, else null. */

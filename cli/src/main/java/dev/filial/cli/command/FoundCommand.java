@@ -76,6 +76,6 @@ public final class FoundCommand implements BenchCommand {
                 + (weighed.isEmpty() ? which : writing.find(which).code().text())
                 + " "
                 + given.text())
-        .withTag(writing.view(), given);
+        .withTag(writing, given);
   }
 }

@@ -102,6 +102,6 @@ public final class HarvestCommand implements BenchCommand {
             writing.append(harvest),
             lot,
             "when you sow it: filial sow \"" + lot.text() + "\" COUNT")
-        .withTag(writing.view(), lot);
+        .withTag(writing, lot);
   }
 }

@@ -42,6 +42,6 @@ public final class JoinCommand implements BenchCommand {
     Code kept = writing.find(keep.get()).code();
     Code joined = writing.find(other.get()).code();
     Accepted accepted = writing.append(new Joined(kept, joined, reason));
-    return Recorded.of(writing, accepted, kept, "").withTag(writing.view(), kept);
+    return Recorded.of(writing, accepted, kept, "").withTag(writing, kept);
   }
 }

@@ -101,7 +101,7 @@ public final class MixCommand implements BenchCommand {
                 writing.append(merged),
                 mixture,
                 "when you sow it: filial sow " + mixture.text() + " COUNT")
-            .withTag(writing.view(), mixture.lot(1));
+            .withTag(writing, mixture.lot(1));
     return assumed == null ? recorded : recorded.withWarning(basis(assumed));
   }
 

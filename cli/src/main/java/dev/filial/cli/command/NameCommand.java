@@ -47,6 +47,6 @@ public final class NameCommand implements BenchCommand {
     String further = RecordReadings.line(String.join(" ", name.get()));
     Namesakes.note(writing.view(), further, code).ifPresent(writing::note);
     Accepted accepted = writing.append(new Named(code, further, remark.get().orElse(null)));
-    return Recorded.of(writing, accepted, code, "").withTag(writing.view(), code);
+    return Recorded.of(writing, accepted, code, "").withTag(writing, code);
   }
 }

@@ -8,7 +8,6 @@ import dev.filial.cli.frame.OpenRegister;
 import dev.filial.cli.frame.OpenRegister.Writing;
 import dev.filial.cli.frame.Reading;
 import dev.filial.cli.frame.Recorded;
-import dev.filial.cli.frame.Trouble;
 import dev.filial.cli.frame.Words;
 import dev.filial.core.name.Code;
 import dev.filial.core.register.Accepted;
@@ -16,9 +15,6 @@ import dev.filial.core.register.Observed;
 import dev.filial.core.register.Photograph;
 import dev.filial.core.register.Subject;
 import dev.filial.core.register.TraitDeclared;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -59,7 +55,8 @@ public final class ObserveCommand implements BenchCommand {
 
   @Override
   public Answer run(Bench bench) {
-    @Nullable Photograph picture = photo.get().map(file -> photograph(file, bench)).orElse(null);
+    @Nullable Photograph picture =
+        photo.get().map(file -> PictureFile.read(file, register, bench)).orElse(null);
     return register.write(bench, writing -> record(writing, picture, bench));
   }
 
@@ -87,16 +84,5 @@ public final class ObserveCommand implements BenchCommand {
   /** The state that was typed, in the case in which it was declared. */
   private Optional<String> state(TraitDeclared declared) {
     return declared.states().stream().filter(value.get()::equalsIgnoreCase).findFirst();
-  }
-
-  private Photograph photograph(Path file, Bench bench) {
-    if (Files.isDirectory(file)) {
-      throw Trouble.file(file + " is a folder, not a picture", "Name the file in it.");
-    }
-    try {
-      return Photograph.of(file, register.relative(file, bench));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 }

@@ -82,6 +82,6 @@ public final class OffsetCommand implements BenchCommand {
                 rest.remark()));
     return Recorded.of(
             writing, accepted, given, "all that is known of it: filial show " + given.text())
-        .withTag(writing.view(), given);
+        .withTag(writing, given);
   }
 }

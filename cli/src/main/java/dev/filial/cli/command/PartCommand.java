@@ -86,8 +86,7 @@ public final class PartCommand implements BenchCommand {
     Code second =
         into.get()
             .orElseGet(
-                () ->
-                    code.isSeedling() ? free.seedling(code) : free.ofYear(bench.today().getYear()));
+                () -> code.isSeedling() ? free.seedling(code) : free.ofYear(bench.day().getYear()));
     Accepted accepted =
         writing.append(
             new Parted(
@@ -107,7 +106,7 @@ public final class PartCommand implements BenchCommand {
     }
     return Recorded.of(
             writing, accepted, second, "what is said of it now: filial history " + quoted(second))
-        .withTag(writing.view(), second);
+        .withTag(writing, second);
   }
 
   private static String quoted(Code code) {

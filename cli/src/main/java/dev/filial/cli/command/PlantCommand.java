@@ -100,6 +100,6 @@ public final class PlantCommand implements BenchCommand {
             given,
             "when it flowers: filial cross "
                 + (neverHeld ? "SEED_PARENT " + given.text() : given.text() + " POLLEN_PARENT"));
-    return neverHeld ? recorded : recorded.withTag(writing.view(), given);
+    return neverHeld ? recorded : recorded.withTag(writing, given);
   }
 }

@@ -64,7 +64,7 @@ public final class PotCommand implements BenchCommand {
                   writing.append(potted),
                   pot,
                   "when you prick them out: filial number \"" + pot.text() + "\" COUNT")
-              .withTag(writing.view(), pot);
+              .withTag(writing, pot);
         });
   }
 }

@@ -61,8 +61,12 @@ record RecordedTags(
     return new RecordedTags(
         accepted.entry().number(),
         codes,
-        Telling.of(accepted.entry().statement()),
-        codes.stream().map(code -> new OneTag(code, question.ask(code).text().lines())).toList(),
+        writing.isTold() ? Telling.of(accepted.entry().statement()) : "",
+        writing.isTold()
+            ? codes.stream()
+                .map(code -> new OneTag(code, question.ask(code).text().lines()))
+                .toList()
+            : List.of(),
         next,
         writing.warnings());
   }

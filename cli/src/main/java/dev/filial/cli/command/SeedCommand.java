@@ -106,7 +106,7 @@ public final class SeedCommand implements BenchCommand {
       writing.note("what it weighs is entry " + weight.number());
     }
     return Recorded.of(writing, accepted, given, "when you sow it: filial sow " + given.text())
-        .withTag(writing.view(), given);
+        .withTag(writing, given);
   }
 
   /** What a packet weighs is said of its lot. */

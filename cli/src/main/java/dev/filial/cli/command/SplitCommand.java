@@ -68,7 +68,7 @@ public final class SplitCommand implements BenchCommand {
                       + "\" COUNT, or filial give \""
                       + packet.text()
                       + "\"")
-              .withTag(writing.view(), packet);
+              .withTag(writing, packet);
         });
   }
 }

@@ -6,6 +6,8 @@ import java.util.function.Supplier;
 /** Who writes an entry: {@code --by}, else the variable {@code FILIAL_BY}. */
 public final class AuthorOption {
 
+  static final String NAME = "--by";
+
   private final Supplier<Optional<String>> name;
 
   private AuthorOption(Supplier<Optional<String>> name) {
@@ -21,7 +23,7 @@ public final class AuthorOption {
   public AuthorOption(Words words) {
     name =
         words.option(
-            "--by",
+            NAME,
             "NAME",
             "Who writes this; otherwise the name in FILIAL_BY, otherwise the register's grower.");
   }

@@ -15,12 +15,30 @@ import java.util.Optional;
  * @param env the environment variables
  * @param clock what day and time it is, and in which zone
  * @param folder the current folder, against which file names are resolved
+ * @param registers how a register is opened
+ * @param set the day that entries speak of where they name none, if it is not today
  */
-public record Bench(Terminal terminal, Map<String, String> env, Clock clock, Path folder) {
+public record Bench(
+    Terminal terminal,
+    Map<String, String> env,
+    Clock clock,
+    Path folder,
+    Registers registers,
+    Optional<LocalDate> set) {
+
+  /** A bench where each command opens the register for itself, and speaks of today. */
+  public Bench(Terminal terminal, Map<String, String> env, Clock clock, Path folder) {
+    this(terminal, env, clock, folder, Registers.onDisk(), Optional.empty());
+  }
 
   /** Today, where the grower is. */
   public LocalDate today() {
     return LocalDate.now(clock);
+  }
+
+  /** The day that an entry speaks of where it names none. */
+  public LocalDate day() {
+    return set.orElseGet(this::today);
   }
 
   /** Reads dates as people write them, today being {@link #today}. */

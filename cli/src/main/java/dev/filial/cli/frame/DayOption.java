@@ -22,6 +22,6 @@ public final class DayOption {
 
   /** The day. */
   public PartialDate of(Bench bench) {
-    return date.get().orElseGet(() -> PartialDate.of(bench.today()));
+    return date.get().orElseGet(() -> PartialDate.of(bench.day()));
   }
 }

@@ -5,7 +5,6 @@ import dev.filial.core.answer.Finding;
 import dev.filial.core.register.Accepted;
 import dev.filial.core.register.Item;
 import dev.filial.core.register.PartialDate;
-import dev.filial.core.register.RegisterOpened;
 import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.Statement;
 import dev.filial.core.store.Book;
@@ -13,11 +12,14 @@ import dev.filial.core.store.RegisterStore;
 import dev.filial.core.store.SqliteStore;
 import java.io.File;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.function.Function;
+import java.util.function.Predicate;
 
 /** The register a command works on: adds the options that name it, opens it and closes it again. */
 public final class OpenRegister {
@@ -70,9 +72,7 @@ public final class OpenRegister {
 
   /** Reads. */
   public <R> R read(Bench bench, Function<RegisterView, R> work) {
-    try (RegisterStore store = SqliteStore.open(file.existingFile(bench))) {
-      return store.read(work);
-    }
+    return bench.registers().read(bench.registers().file(file, bench), work);
   }
 
   /** Works on the store as a whole: to verify it. */
@@ -96,23 +96,50 @@ public final class OpenRegister {
   /** Works on the store as a whole in the name of who writes: to take in many entries at once. */
   public <R> R storeToWrite(Bench bench, Work<R> work) {
     try (RegisterStore store = SqliteStore.open(file.existingFile(bench))) {
-      return work.with(
-          store,
-          author
-              .name(bench)
-              .orElseGet(() -> store.opening().map(RegisterOpened::grower).orElse("")));
+      return work.with(store, author.name(bench).orElseGet(() -> Registers.grower(store)));
     }
   }
 
   /** Writes: all that {@code work} appends, or nothing when it fails. */
   public <R> R write(Bench bench, Function<Writing, R> work) {
-    try (RegisterStore store = SqliteStore.open(file.existingFile(bench))) {
-      String by =
-          author
-              .name(bench)
-              .orElseGet(() -> store.opening().map(RegisterOpened::grower).orElse(""));
+    return bench
+        .registers()
+        .write(bench.registers().file(file, bench), author.name(bench), bench, work);
+  }
+
+  /**
+   * Opens the register for several commands that work on it one after the other. All that they
+   * wrote is kept together, or none of it.
+   *
+   * @param kept whether what was written is kept, by what {@code work} returned
+   */
+  public <R> R share(Bench bench, Function<SharedRegister, R> work, Predicate<R> kept) {
+    Path existing = file.existingFile(bench);
+    Instant time = bench.clock().instant();
+    List<R> result = new ArrayList<>(1);
+    try (RegisterStore store = SqliteStore.open(existing)) {
+      String by = author.name(bench).orElseGet(() -> Registers.grower(store));
       return store.write(
-          by, bench.clock().instant(), book -> work.apply(new Writing(book, bench.today())));
+          by,
+          time,
+          book -> {
+            result.add(work.apply(new SharedRegister(existing, book, time)));
+            if (!kept.test(result.get(0))) {
+              throw new Discarded();
+            }
+            return result.get(0);
+          });
+    } catch (Discarded e) {
+      return result.get(0);
+    }
+  }
+
+  /** Ends a transaction of which nothing is kept. */
+  private static final class Discarded extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    Discarded() {
+      super("nothing of this is kept");
     }
   }
 
@@ -120,11 +147,44 @@ public final class OpenRegister {
   public static final class Writing {
     private final Book book;
     private final LocalDate today;
+    private final Function<Statement, Accepted> appending;
+    private final Optional<BiConsumer<Accepted, Statement>> witness;
     private final List<String> warnings = new ArrayList<>();
 
-    Writing(Book book, LocalDate today) {
+    private Writing(
+        Book book,
+        LocalDate today,
+        Function<Statement, Accepted> appending,
+        Optional<BiConsumer<Accepted, Statement>> witness) {
       this.book = book;
       this.today = today;
+      this.appending = appending;
+      this.witness = witness;
+    }
+
+    static Writing in(Book book, LocalDate today) {
+      return new Writing(book, today, book::append, Optional.empty());
+    }
+
+    /** The same, where somebody else than the book's writer writes. */
+    Writing by(Optional<String> author, Instant time) {
+      return author.isEmpty()
+          ? this
+          : new Writing(
+              book,
+              today,
+              statement -> book.append(statement, author.orElseThrow(), time),
+              witness);
+    }
+
+    /** The same as one of many, where {@code taker} is told of each entry and nobody else. */
+    Writing amongMany(BiConsumer<Accepted, Statement> taker) {
+      return new Writing(book, today, appending, Optional.of(taker));
+    }
+
+    /** Whether somebody is shown what is answered, and not only that it could be written. */
+    public boolean isTold() {
+      return witness.isEmpty();
     }
 
     /** The register as it stands, with what was appended so far. */
@@ -142,7 +202,8 @@ public final class OpenRegister {
      * to come.
      */
     public Accepted append(Statement statement) {
-      Accepted accepted = book.append(statement);
+      Accepted accepted = appending.apply(statement);
+      witness.ifPresent(taker -> taker.accept(accepted, statement));
       warnings.addAll(accepted.warnings());
       warnings.addAll(Cautions.of(book, accepted.entry(), statement));
       PartialDate date = statement.date();

@@ -35,10 +35,15 @@ public record Recorded(
     return new Recorded(
         accepted.entry().number(),
         code,
-        Telling.of(accepted.entry().statement()),
+        writing.isTold() ? Telling.of(accepted.entry().statement()) : "",
         List.of(),
         next,
         writing.warnings());
+  }
+
+  /** The same with the text for the tag of {@code tagged}, if anybody reads it. */
+  public Recorded withTag(OpenRegister.Writing writing, Code tagged) {
+    return writing.isTold() ? withTag(writing.view(), tagged) : this;
   }
 
   /** The same with the text for the tag of {@code tagged}. */

@@ -66,6 +66,11 @@ public final class RegisterOption {
             + " or set FILIAL_REGISTER.");
   }
 
+  /** Whether the command line names it. */
+  boolean isTyped() {
+    return named.get().isPresent();
+  }
+
   private Optional<String> name(Bench bench) {
     return named.get().filter(name -> !name.isBlank()).or(() -> bench.variable(VARIABLE));
   }

@@ -149,6 +149,16 @@ public final class Words {
     return help.getAsBoolean();
   }
 
+  /** Whether the verb writes something into a register: it then asks who does. */
+  public boolean records() {
+    for (Word word : words) {
+      if (word.name().equals(AuthorOption.NAME)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** How the verb is typed, all in one line. */
   public String usage(String verb) {
     StringBuilder usage = new StringBuilder("filial ").append(verb);
@@ -180,6 +190,82 @@ public final class Words {
         .filter(Word::isOption)
         .map(word -> new Explained((word.name() + " " + word.label()).strip(), word.meaning()))
         .toList();
+  }
+
+  /**
+   * A word as a form asks for it.
+   *
+   * @param name an option's name with its hyphens, or an argument's label
+   * @param label what stands for its value; empty for one that takes none
+   * @param meaning what it is for
+   * @param required whether it must be there
+   * @param repeated whether it may be there several times
+   * @param candidates what can stand there, if that can be listed
+   */
+  public record Field(
+      String name,
+      String label,
+      String meaning,
+      boolean required,
+      boolean repeated,
+      List<String> candidates) {
+
+    static Field of(Word word) {
+      return new Field(
+          word.name(),
+          word.isOption() ? word.label() : word.name(),
+          word.meaning(),
+          word.required(),
+          word.repeated(),
+          word.reading().candidates());
+    }
+
+    /** Whether it is an option, and not one of the arguments. */
+    public boolean isOption() {
+      return name.startsWith("-");
+    }
+
+    /** Whether it is there or not, and has no value. */
+    public boolean isFlag() {
+      return label.isEmpty();
+    }
+  }
+
+  /** All words but those that every verb has: arguments in their order, then options. */
+  public List<Field> fields() {
+    return ordered().limit(words.size() - 2L).map(Field::of).toList();
+  }
+
+  /**
+   * What the next word would be the value of.
+   *
+   * @param before the words after the verb and before it
+   * @return empty where nothing can follow
+   */
+  public Optional<Field> expected(List<String> before) {
+    List<Field> fields = fields();
+    List<Field> arguments = fields.stream().filter(field -> !field.isOption()).toList();
+    int place = 0;
+    Optional<Field> open = Optional.empty();
+    for (String word : before) {
+      if (open.isPresent()) {
+        open = Optional.empty();
+      } else if (word.startsWith("--")) {
+        open =
+            fields.stream()
+                .filter(field -> field.name().equals(word) && !field.isFlag())
+                .findFirst();
+      } else {
+        place++;
+      }
+    }
+    if (open.isPresent() || arguments.isEmpty()) {
+      return open;
+    }
+    Field last = arguments.get(arguments.size() - 1);
+    return place < arguments.size()
+        ? Optional.of(arguments.get(place))
+        : Optional.of(last).filter(Field::repeated);
   }
 
   /** The words themselves, for what makes completion scripts of them. */

@@ -49,6 +49,18 @@ public final class Asker {
   }
 
   /**
+   * Asks for a text that may be left out.
+   *
+   * @return the answer, empty if only Enter was pressed; nothing if nobody can be asked or the
+   *     input ended
+   */
+  public Optional<String> askOrSkip(String question) {
+    return canAsk()
+        ? Optional.ofNullable(put(question + ": ")).map(String::strip)
+        : Optional.empty();
+  }
+
+  /**
    * Asks a question of yes or no.
    *
    * @param suggested what an empty answer means, and what is returned if nobody can be asked

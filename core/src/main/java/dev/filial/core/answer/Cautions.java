@@ -7,6 +7,7 @@ import dev.filial.core.register.Statement;
 import dev.filial.core.register.Subject;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalLong;
 
 /**
  * What to mind with something that is recorded: said once for each kind of thing, by the first
@@ -23,8 +24,8 @@ public final class Cautions {
   public static List<String> of(RegisterView view, Entry entry, Statement statement) {
     List<String> sentences = new ArrayList<>();
     for (Caution caution : Caution.of(statement)) {
-      List<Long> calling = view.entriesMentioning(Subject.of(caution));
-      if (calling.isEmpty() || calling.get(0) >= entry.number()) {
+      OptionalLong calling = view.firstMention(Subject.of(caution));
+      if (calling.isEmpty() || calling.getAsLong() >= entry.number()) {
         sentences.add(sentence(caution));
       }
     }

@@ -4,6 +4,7 @@ import dev.filial.core.name.Code;
 import dev.filial.core.number.Decimal;
 import dev.filial.core.pedigree.Pedigree;
 import dev.filial.core.pedigree.PedigreeException;
+import dev.filial.core.register.Item;
 import dev.filial.core.register.RegisterView;
 import java.util.List;
 import java.util.Optional;
@@ -60,6 +61,26 @@ public record CloseCross(String seed, String pollen, String kin, double inbreedi
     return pedigree.caseCount(seedling) != 1 || seed < 0 || pollen < 0
         ? Optional.empty()
         : of(kin, seed, pollen, kin.coancestry().inbreeding(seedling));
+  }
+
+  /**
+   * Whether two plants cannot be kin by what their own records say: two different plants that both
+   * came in from elsewhere, and not both under a field number. Costs no look at any pedigree.
+   */
+  public static boolean isOfStrangers(RegisterView view, Code seed, Code pollen) {
+    Item one = view.resolved(seed).orElse(null);
+    Item other = view.resolved(pollen).orElse(null);
+    return one != null
+        && other != null
+        && !one.code().equals(other.code())
+        && cameIn(one)
+        && cameIn(other)
+        && (one.fieldNumber() == null || other.fieldNumber() == null);
+  }
+
+  /** A seedling out of a packet is not meant: it has sibs in it. */
+  private static boolean cameIn(Item plant) {
+    return plant.kind() == Item.Kind.PLANT && plant.descent().isEmpty();
   }
 
   private static Optional<CloseCross> of(

@@ -44,9 +44,8 @@ record SeedBegun(PartialDate first, PartialDate last, boolean came) {
       } else if (said instanceof LotsMerged merged) {
         merged.parts().forEach(part -> open.add(part.lot()));
       } else {
-        boolean begins = said instanceof Harvested || said instanceof SeedAcquired;
-        PartialDate date = begins ? said.date() : null;
-        if (date == null) {
+        PartialDate date = said == null ? null : said.date();
+        if (date == null || !(said instanceof Harvested || said instanceof SeedAcquired)) {
           return Optional.empty();
         }
         all = spanning(all, new SeedBegun(date, date, said instanceof SeedAcquired));

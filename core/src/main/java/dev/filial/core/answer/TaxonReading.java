@@ -85,7 +85,7 @@ public final class TaxonReading {
   public Optional<String> oneSlipFrom(TaxonName name) {
     String key = key(name);
     Subject taxon = new Subject(Subject.Kind.TAXON, key);
-    if (view.taxon(key).isPresent() || !view.entriesMentioning(taxon).isEmpty()) {
+    if (view.taxon(key).isPresent() || view.firstMention(taxon).isPresent()) {
       return Optional.empty();
     }
     return known().entrySet().stream()

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.NavigableSet;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -33,6 +34,12 @@ public interface RegisterView {
 
   /** The entries that now lean on {@code subject} without changing it, by number. */
   List<Long> entriesMentioning(Subject subject);
+
+  /** The first entry that now leans on {@code subject} without changing it; empty for none. */
+  default OptionalLong firstMention(Subject subject) {
+    List<Long> entries = entriesMentioning(subject);
+    return entries.isEmpty() ? OptionalLong.empty() : OptionalLong.of(entries.get(0));
+  }
 
   /** The keys of all things of that kind that entries now change something about, in order. */
   List<String> keys(Subject.Kind kind);

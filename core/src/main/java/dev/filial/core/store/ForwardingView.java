@@ -12,6 +12,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.Set;
 
 /** Reads through to another view. */
@@ -43,6 +44,11 @@ abstract class ForwardingView implements RegisterView {
   @Override
   public List<Long> entriesMentioning(Subject subject) {
     return view().entriesMentioning(subject);
+  }
+
+  @Override
+  public OptionalLong firstMention(Subject subject) {
+    return view().firstMention(subject);
   }
 
   @Override

@@ -2,6 +2,7 @@ package dev.filial.core.store;
 
 import dev.filial.core.name.Code;
 import dev.filial.core.name.CodeException;
+import dev.filial.core.register.Change;
 import dev.filial.core.register.Delta;
 import dev.filial.core.register.Entry;
 import dev.filial.core.register.Item;
@@ -9,22 +10,33 @@ import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.Statement;
 import dev.filial.core.register.Subject;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A register while it is written, remembering what it was last told, so that entry after entry does
- * not have to look up what the one before it wrote: how many entries there are, the last of them,
- * and the highest number given out in each year. A code beyond that was never given out, and
- * nothing was ever said of it.
+ * A register while it is written and nobody else writes: what was read or written lately is at hand
+ * and not looked up again, since most entries speak of what the entries just before them brought. A
+ * code beyond the highest of its year was never given out, and nothing was ever said of it.
  *
- * <p>Holds for one transaction, in which nobody else writes.
+ * <p>Every change has to be told to {@link #remember}; so it serves within one transaction only.
  */
 final class RecentView extends ForwardingView {
 
+  private static final int KEPT = 1024;
+
+  /** What is spoken of more often than this is looked up: its list would be copied each time. */
+  private static final int LONGEST = 64;
+
   private final RegisterView below;
+  private final Lately<Long, Optional<Statement>> statements = new Lately<>();
+  private final Lately<Code, Optional<Item>> items = new Lately<>();
+  private final Lately<Subject, List<Long>> subjects = new Lately<>();
+  private final Lately<Subject, List<Long>> mentions = new Lately<>();
   private final Map<Integer, Long> lastNumbers = new HashMap<>();
   private long size = -1;
   private @Nullable Entry last;
@@ -33,14 +45,49 @@ final class RecentView extends ForwardingView {
     this.below = below;
   }
 
+  /** The newest of what was looked up, the oldest falling out. */
+  private static final class Lately<K, V> {
+    private final Map<K, V> kept = new LinkedHashMap<>(KEPT * 2, 0.75f, true);
+
+    V get(K key, Function<K, V> lookUp) {
+      V value = kept.get(key);
+      if (value == null) {
+        value = lookUp.apply(key);
+        put(key, value);
+      }
+      return value;
+    }
+
+    void put(K key, V value) {
+      kept.put(key, value);
+      if (kept.size() > KEPT) {
+        kept.remove(kept.keySet().iterator().next());
+      }
+    }
+
+    void forget(K key) {
+      kept.remove(key);
+    }
+
+    void forget() {
+      kept.clear();
+    }
+  }
+
   /** Takes note of what was written. */
   void remember(Delta delta) {
     for (Entry entry : delta.entries()) {
       size = entry.number();
       last = entry;
     }
+    for (Change change : delta.changes()) {
+      statements.put(change.entry(), change.after());
+      change.before().ifPresent(this::forget);
+      change.after().ifPresent(this::forget);
+    }
     for (Item item : delta.items()) {
       Code code = item.code();
+      items.put(code, Optional.of(item));
       Long known = lastNumbers.get(code.year());
       if (known != null && known < code.number()) {
         lastNumbers.put(code.year(), code.number());
@@ -48,10 +95,19 @@ final class RecentView extends ForwardingView {
     }
   }
 
+  private void forget(Statement statement) {
+    statement.subjects().forEach(subjects::forget);
+    statement.mentions().forEach(mentions::forget);
+  }
+
   /** Forgets all, because some of it was taken back. */
   void forget() {
     size = -1;
     last = null;
+    statements.forget();
+    items.forget();
+    subjects.forget();
+    mentions.forget();
     lastNumbers.clear();
   }
 
@@ -78,12 +134,31 @@ final class RecentView extends ForwardingView {
 
   @Override
   public Optional<Statement> effective(long number) {
-    return number > size() ? Optional.empty() : below.effective(number);
+    return number > size() ? Optional.empty() : statements.get(number, below::effective);
   }
 
   @Override
   public List<Long> entriesOn(Subject subject) {
-    return isBeyond(subject) ? List.of() : below.entriesOn(subject);
+    return isBeyond(subject) ? List.of() : listed(subject, subjects, below::entriesOn);
+  }
+
+  @Override
+  public List<Long> entriesMentioning(Subject subject) {
+    return listed(subject, mentions, below::entriesMentioning);
+  }
+
+  @Override
+  public OptionalLong firstMention(Subject subject) {
+    return below.firstMention(subject);
+  }
+
+  private static List<Long> listed(
+      Subject subject, Lately<Subject, List<Long>> lately, Function<Subject, List<Long>> lookUp) {
+    List<Long> entries = lately.get(subject, lookUp);
+    if (entries.size() > LONGEST) {
+      lately.forget(subject);
+    }
+    return entries;
   }
 
   private boolean isBeyond(Subject subject) {
@@ -108,7 +183,7 @@ final class RecentView extends ForwardingView {
 
   @Override
   public Optional<Item> taken(Code code) {
-    return isBeyond(code) ? Optional.empty() : below.taken(code);
+    return isBeyond(code) ? Optional.empty() : items.get(code, below::taken);
   }
 
   @Override

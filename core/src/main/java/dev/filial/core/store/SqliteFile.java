@@ -81,7 +81,7 @@ final class SqliteFile {
   }
 
   private static Sql connect(String address, SQLiteConfig config, String named) {
-    // Asked for or not, the driver would look up the key of each row it inserts.
+    // The driver would ask for the number of every row it inserts, by a statement made for that.
     config.setGetGeneratedKeys(false);
     try {
       // Not through the driver's class, which would first be entered into Java's list of drivers.

@@ -17,6 +17,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -130,6 +131,14 @@ final class SqliteReader implements RegisterView {
   @Override
   public List<Long> entriesMentioning(Subject subject) {
     return concerns(subject, 1);
+  }
+
+  @Override
+  public OptionalLong firstMention(Subject subject) {
+    long first =
+        sql.number(
+            "SELECT min(entry) FROM concerns WHERE subject = ? AND leaning = 1", key(subject));
+    return first == 0 ? OptionalLong.empty() : OptionalLong.of(first);
   }
 
   private List<Long> concerns(Subject subject, int leaning) {

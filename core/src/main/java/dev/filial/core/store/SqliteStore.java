@@ -229,7 +229,6 @@ public final class SqliteStore extends ForwardingView implements RegisterStore {
   }
 
   private final class Writing extends WritingBook {
-
     private final WriteBehind behind = new WriteBehind(writer::apply);
     private final RecentView recent = new RecentView(settled());
 

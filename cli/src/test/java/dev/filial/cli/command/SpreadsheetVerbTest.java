@@ -15,7 +15,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** A grower's table goes into the register: guessed, looked over, tried, applied. */
-class SheetVerbTest {
+class SpreadsheetVerbTest {
 
   @TempDir Path folder;
 
@@ -33,7 +33,7 @@ class SheetVerbTest {
 
   private Outcome sheet(String... words) {
     String[] all = new String[words.length + 1];
-    all[0] = "sheet";
+    all[0] = "table";
     System.arraycopy(words, 0, all, 1, words.length);
     return new CommandLineRun().in(folder).run(all);
   }

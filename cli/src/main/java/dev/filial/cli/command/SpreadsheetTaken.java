@@ -40,7 +40,7 @@ import org.jspecify.annotations.Nullable;
  * @param rejects the file of the rows that were not taken, or null
  * @param next what to type next
  */
-record SheetTaken(
+record SpreadsheetTaken(
     Path table,
     String form,
     boolean written,
@@ -60,7 +60,7 @@ record SheetTaken(
     String next)
     implements Answer {
 
-  static SheetTaken of(
+  static SpreadsheetTaken of(
       Path table,
       Sheet sheet,
       Mapping mapping,
@@ -73,7 +73,7 @@ record SheetTaken(
       guessed.addAll(MappingText.write(mapping).lines().toList());
     }
     boolean kept = outcome.written() && outcome.refused() > 0;
-    return new SheetTaken(
+    return new SpreadsheetTaken(
         table,
         sheet.form().inWords(),
         outcome.written(),
@@ -95,7 +95,7 @@ record SheetTaken(
 
   private static String next(
       Path table, Optional<Path> columns, Optional<Path> rejects, SheetImport.Outcome outcome) {
-    String command = "filial sheet " + CommandLine.quoted(table.toString());
+    String command = "filial table " + CommandLine.quoted(table.toString());
     String mapped =
         columns.map(path -> " --columns " + CommandLine.quoted(path.toString())).orElse("");
     if (columns.isEmpty()) {
@@ -106,7 +106,7 @@ record SheetTaken(
           ? "see what is there: filial list"
           : "mend the rows in "
               + rejects.orElseThrow()
-              + ", then take them in: filial sheet "
+              + ", then take them in: filial table "
               + CommandLine.quoted(rejects.orElseThrow().toString())
               + mapped
               + " --apply";

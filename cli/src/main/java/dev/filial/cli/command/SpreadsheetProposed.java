@@ -18,11 +18,13 @@ import java.util.List;
  * @param lines what it says
  * @param notes what the grower should look at
  */
-record SheetProposed(Path table, String form, Path mapping, List<String> lines, List<String> notes)
+record SpreadsheetProposed(
+    Path table, String form, Path mapping, List<String> lines, List<String> notes)
     implements Answer {
 
-  static SheetProposed of(Path table, Sheet sheet, Path into, MappingGuess.Proposal proposal) {
-    return new SheetProposed(
+  static SpreadsheetProposed of(
+      Path table, Sheet sheet, Path into, MappingGuess.Proposal proposal) {
+    return new SpreadsheetProposed(
         table,
         sheet.form().inWords(),
         into,
@@ -36,7 +38,7 @@ record SheetProposed(Path table, String form, Path mapping, List<String> lines, 
     lines.forEach(line -> screen.indented(1, line));
     notes.forEach(note -> screen.say("Look here: " + note + "."));
     screen.next(
-        "look it over in any editor, then try it: filial sheet "
+        "look it over in any editor, then try it: filial table "
             + CommandLine.quoted(table.toString())
             + " --columns "
             + CommandLine.quoted(mapping.toString()));
