@@ -37,7 +37,7 @@ class ExamplesTest {
     Files.writeString(folder.resolve("rosa.jpg"), "a picture");
     if (words.get(0).equals("start")) {
       Files.delete(register);
-    } else if (words.get(0).equals("sheet")) {
+    } else if (words.get(0).equals("table")) {
       aGrowersTable();
     }
 

@@ -108,7 +108,7 @@ class FloweringQuestionTest {
     Code cross = story.cross(laui, agavoides, Count.of(3));
     story.bench.say(new Numbered(cross, 1, 1, day("2025-04"), null, null, null));
     story.open("2025-05-01", cross.seedling(1));
-    assertThat(flowering("2025-05-02").open().get(0).usual()).isEqualTo(30);
+    assertThat(flowering("2025-05-02").open().get(0).usual().days()).isEqualTo(30);
   }
 
   @Test

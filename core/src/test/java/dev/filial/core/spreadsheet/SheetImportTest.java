@@ -4,6 +4,7 @@ import static dev.filial.core.spreadsheet.TableFile.PLANTS;
 import static dev.filial.core.spreadsheet.TableFile.complaints;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
 import dev.filial.core.name.Code;
 import dev.filial.core.register.Count;
@@ -202,6 +203,34 @@ class SheetImportTest {
     assertThatThrownBy(() -> table.good(PLANTS, folder.resolve("no/such/folder.csv")))
         .isInstanceOf(IOException.class);
     assertThat(table.store().size()).isEqualTo(1);
+  }
+
+  private static boolean mounts(String... command) throws Exception {
+    return new ProcessBuilder(command)
+            .redirectErrorStream(true)
+            .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+            .start()
+            .waitFor()
+        == 0;
+  }
+
+  @Test
+  void aDiskTooFullForTheRejectsLeavesTheRegisterAsItWas() throws Exception {
+    Path disk = Files.createDirectory(folder.resolve("disk"));
+    boolean mounted =
+        "root".equals(System.getProperty("user.name"))
+            && mounts("mount", "-t", "tmpfs", "-o", "size=64k", "tmpfs", disk.toString());
+    assumeThat(mounted).as("only root can make a tiny disk for this test").isTrue();
+    try {
+      TableFile table = table("Nr;Art\nA;Echeveria laui\n" + "B;laui\n".repeat(5_000));
+      assertThatThrownBy(() -> table.good(PLANTS, disk.resolve("rest.csv")))
+          .isInstanceOf(IOException.class)
+          .hasMessageContaining("rest.csv");
+      assertThat(table.store().size()).isEqualTo(1);
+      assertThat(disk.toFile().list()).isEmpty();
+    } finally {
+      assertThat(mounts("umount", disk.toString())).isTrue();
+    }
   }
 
   @Test

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The handbook's page on tables: its two tables, and what it shows of them, typed as it stands. */
-class SheetPageTest {
+class SpreadsheetPageTest {
 
   @TempDir Path folder;
 
