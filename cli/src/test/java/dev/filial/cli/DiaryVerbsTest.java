@@ -42,7 +42,8 @@ class DiaryVerbsTest {
    * By hand from the entries of the demo. The bag: last counted on 30 May, and two weeks. P2 had 12
    * of 20 up on 30 May, one more than before, and a week; P3 stood at 16 twice. 26-011C P2 was sown
    * on 16 May, and the bench's own sowings took three weeks. The fungicide of 21 May is repeated
-   * after two weeks. Eight other pots of 2026 were counted but once, on 25 April.
+   * after two weeks. Of the harvests of 14 May 2022 and 13 May 2023 seed is left, and three years
+   * are 1095 days. Eight other pots of 2026 were counted but once, on 25 April.
    */
   @Test
   void theWorkListOfTheDemoIsRightByHand() {
@@ -55,6 +56,8 @@ class DiaryVerbsTest {
             nothing_up: 26-011C P2, 2026-06-06
             treat: 26-006V P2, 26-006V P3, 2026-06-04
             send: 26-006V H1, 2026-04-12
+            sow_soon: 22-009R H1, 22-010T H1, 2025-05-13
+            sow_soon: 23-004E H1, 23-005H H1, 23-006J H1, 2026-05-12
             rewrite_tag: 22-001E, 22-002H, 2024-01-15
             """);
   }

@@ -50,7 +50,7 @@ class FlowerVerbsTest {
             plant      what it is           since                  to
             ─────────  ───────────────────  ─────────────────────  ───────────
             24-007E-2  22-009R-1 × 22-001E  2026-05-22, its first  ~2026-06-12
-            note  ~ is 21 days after it was last seen open, common practice
+            note  ~ is 21 days (common practice) after it was last seen open
             Next: which can be crossed: filial pairs
             """);
   }

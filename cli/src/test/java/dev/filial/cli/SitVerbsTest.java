@@ -86,7 +86,7 @@ class SitVerbsTest {
   void aVerbAloneOpensItsForm() {
     // Seed parent, a step back, again; pollen parent; then flowers, and that is enough.
     Outcome outcome =
-        sit("fruit", "26-006", "<", "26-014", "2", "1", "in the rain", ".", "y", "done");
+        sit("fruit", "26-006", "<", "26-014", "2", "1", "", "", "in the rain", ".", "y", "done");
 
     assertThat(outcome.err())
         .contains("Enter leaves a field out, * must be there")

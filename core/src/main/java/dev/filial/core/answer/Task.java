@@ -33,9 +33,9 @@ public record Task(Work work, List<Code> codes, LocalDate due, String why, @Null
     /** What is promised and not given yet. */
     SEND("give what is promised"),
     /** Seed that gets old. */
-    SOW_SOON("sow before it is too old"),
+    SOW_SOON("sow, for it gets old"),
     /** Stored pollen that gets old. */
-    USE_POLLEN("use before it is too old"),
+    USE_POLLEN("use, for it gets old"),
     /** Tags that fade. */
     REWRITE_TAG("rewrite the tag");
 
