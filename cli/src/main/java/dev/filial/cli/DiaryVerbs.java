@@ -17,16 +17,16 @@ final class DiaryVerbs {
 
   static List<Verb> list() {
     return List.of(
-        verb("due", Heading.ASK, "List what is to be done on a day"),
-        verb("where", Heading.ASK, "Say where something stands, or what stands in a place"),
-        verb("treat", Heading.RECORD, "Write down a treatment, of a whole bag in one entry"),
-        verb("look", Heading.RECORD, "Write down that closed sowings were looked into"),
-        verb("open", Heading.RECORD, "Write down that a bag or lid was taken off"),
-        verb("harden", Heading.RECORD, "Write down that seedlings are hardened off"),
-        verb("poton", Heading.RECORD, "Write down that plants were potted on"),
-        verb("retag", Heading.RECORD, "Write down that tags were written anew"),
-        verb("place", Heading.RECORD, "Say which place stands in which"),
-        verb("interval", Heading.RECORD, "Say how long something takes here"));
+        verb("due", Heading.SEASON, "List what is to be done on a day"),
+        verb("where", Heading.SEASON, "Say where something stands, or what stands in a place"),
+        verb("treat", Heading.CARE, "Write down a treatment, of a whole bag in one entry"),
+        verb("look", Heading.CARE, "Write down that closed sowings were looked into"),
+        verb("open", Heading.CARE, "Write down that a bag or lid was taken off"),
+        verb("harden", Heading.CARE, "Write down that seedlings are hardened off"),
+        verb("poton", Heading.CARE, "Write down that plants were potted on"),
+        verb("retag", Heading.CARE, "Write down that tags were written anew"),
+        verb("place", Heading.CARE, "Say which place stands in which"),
+        verb("interval", Heading.CARE, "Say how long something takes here"));
   }
 
   private static Verb verb(String name, Heading heading, String summary) {

@@ -18,13 +18,13 @@ final class EntryVerbs {
 
   static List<Verb> list() {
     return List.of(
-        verb("batch", Heading.RECORD, "Write many entries at once, one a line, all or none"),
-        verb("again", Heading.RECORD, "Make the last entry once more, with changes"),
-        verb("sit", Heading.RECORD, "Stay at the prompt: forms, and completion with the Tab key"),
-        verb("fill", Heading.RECORD, "Type in a bench sheet, box by box in its order"),
-        verb("photo", Heading.RECORD, "Attach pictures by where they lie"),
+        verb("batch", Heading.MANY, "Write many entries at once, one a line, all or none"),
+        verb("again", Heading.MANY, "Make the last entry once more, with changes"),
+        verb("sit", Heading.MANY, "Stay at the prompt: forms, and completion with the Tab key"),
+        verb("fill", Heading.MANY, "Type in a bench sheet, box by box in its order"),
+        verb("photo", Heading.CARE, "Attach pictures by where they lie"),
         verb("sheet", Heading.PAPER, "Print a bench sheet to pencil on"),
-        verb("photos", Heading.ASK, "List the pictures, and say which are missing or changed"));
+        verb("photos", Heading.SEASON, "List the pictures, and say which are missing or changed"));
   }
 
   private static Verb verb(String name, Heading heading, String summary) {

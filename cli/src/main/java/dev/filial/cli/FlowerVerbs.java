@@ -20,11 +20,11 @@ final class FlowerVerbs {
     return List.of(
         verb("flower", Heading.RECORD, "Say that plants are in flower, or over"),
         verb("pollen", Heading.RECORD, "Say that pollen was gathered, dried, frozen or used up"),
-        verb("flowering", Heading.ASK, "Say what is in flower, and since when"),
-        verb("pollenbox", Heading.ASK, "Say what pollen is kept, how and how old"),
-        verb("pairs", Heading.ASK, "Say which plants flower together"),
-        verb("bridge", Heading.ASK, "Say which stored pollen can be had for a seed parent"),
-        verb("sets", Heading.ASK, "Say what has set on what, and which way round"));
+        verb("flowering", Heading.SEASON, "Say what is in flower, and since when"),
+        verb("pollenbox", Heading.SEASON, "Say what pollen is kept, how and how old"),
+        verb("pairs", Heading.SEASON, "Say which plants flower together"),
+        verb("bridge", Heading.SEASON, "Say which stored pollen can be had for a seed parent"),
+        verb("sets", Heading.SEASON, "Say what has set on what, and which way round"));
   }
 
   private static Verb verb(String name, Heading heading, String summary) {

@@ -22,7 +22,7 @@ final class GeneVerbs {
   }
 
   private static Verb verb(String name, String summary) {
-    return new Verb(name, Heading.RECORD, summary, words -> command(name, words));
+    return new Verb(name, Heading.GENES, summary, words -> command(name, words));
   }
 
   private static BenchCommand command(String name, Words words) {

@@ -4,10 +4,20 @@ package dev.filial.cli;
 public enum Heading {
   /** Making a register, trying one. */
   BEGIN("To begin"),
-  /** Entries: plants, crosses, harvests, sowings, counts. */
+  /** Entries: plants, crosses, what became of them. */
   RECORD("Write down what happened"),
+  /** Entries: seed, sowings, counts, seedlings. */
+  SEED("Seed, sowings and seedlings"),
+  /** Entries: treatments, bags, tags, places. */
+  CARE("Care from day to day"),
+  /** Entries: genes and what hangs on them. */
+  GENES("Say how traits are inherited"),
+  /** Entries by the evening: batches, forms, sheets. */
+  MANY("Write down much at once"),
   /** Queries. */
   ASK("Ask the register"),
+  /** What is due, in flower, in the tin; what came up. */
+  SEASON("Ask about the season"),
   /** Odds of a cross, and counts against them. */
   EXPECT("What to expect, and whether it came"),
   /** Tags and other paper. */

@@ -26,7 +26,7 @@ final class MeasureVerbs {
   }
 
   private static Verb verb(String name, String summary) {
-    return new Verb(name, Heading.ASK, summary, words -> command(name, words));
+    return new Verb(name, Heading.SEASON, summary, words -> command(name, words));
   }
 
   private static BenchCommand command(String name, Words words) {

@@ -30,7 +30,7 @@ final class SeedlingVerbs {
   }
 
   private static Verb verb(String name, String summary) {
-    return new Verb(name, Heading.RECORD, summary, words -> command(name, words));
+    return new Verb(name, Heading.SEED, summary, words -> command(name, words));
   }
 
   private static BenchCommand command(String name, Words words) {

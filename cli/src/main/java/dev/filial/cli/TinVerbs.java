@@ -16,12 +16,12 @@ final class TinVerbs {
 
   static List<Verb> list() {
     return List.of(
-        verb("clean", Heading.RECORD, "Say that seed was cleaned, counted, weighed"),
-        verb("store", Heading.RECORD, "Say where and how seed is kept, and what is left"),
-        verb("empty", Heading.RECORD, "Say that no seed of a lot is left"),
-        verb("promise", Heading.RECORD, "Promise seed or plants to somebody, or take it back"),
-        verb("tin", Heading.ASK, "Say what seed is left, how old, promised to whom"),
-        verb("offer", Heading.ASK, "List seed for a club, with all that is doubtful"));
+        verb("clean", Heading.SEED, "Say that seed was cleaned, counted, weighed"),
+        verb("store", Heading.SEED, "Say where and how seed is kept, and what is left"),
+        verb("empty", Heading.SEED, "Say that no seed of a lot is left"),
+        verb("promise", Heading.SEED, "Promise seed or plants to somebody, or take it back"),
+        verb("tin", Heading.SEASON, "Say what seed is left, how old, promised to whom"),
+        verb("offer", Heading.SEASON, "List seed for a club, with all that is doubtful"));
   }
 
   private static Verb verb(String name, Heading heading, String summary) {

@@ -27,7 +27,8 @@ class TypedPagesTest {
     "what-it-carries.md, 80",
     "flowers-and-seed.md, 80",
     "germination.md, 100",
-    "fast-entry.md, 45"
+    "fast-entry.md, 45",
+    "season.md, 200"
   })
   void whatThePageShowsIsWhatIsPrinted(String page, int least) throws IOException {
     Files.writeString(folder.resolve("rosa.jpg"), "a picture");

@@ -96,7 +96,9 @@ public final class DueCommand implements BenchCommand {
     if (report.longOverdue() > 0) {
       screen.field(
           "note",
-          report.longOverdue() + " more due for over a year; see them with: filial due --all");
+          "what was due for "
+              + report.longOverdue()
+              + " more was due so long ago that it is left out: filial due --all shows it");
     }
   }
 }

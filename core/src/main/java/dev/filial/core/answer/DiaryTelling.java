@@ -64,8 +64,8 @@ final class DiaryTelling {
           + (place.within() == null ? " stands in nothing else" : " stands in " + place.within());
     }
     return statement instanceof IntervalStated stated
-        ? word(stated.interval())
-            + (stated.taxon() == null ? "" : " of " + stated.taxon())
+        ? (stated.taxon() == null ? "" : stated.taxon() + ", ")
+            + word(stated.interval())
             + ": "
             + days(stated.days())
         : null;
