@@ -16,7 +16,6 @@ import dev.filial.core.name.Code;
 import dev.filial.core.register.Count;
 import dev.filial.core.register.Harvested;
 import dev.filial.core.register.PartialDate;
-import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
@@ -28,8 +27,7 @@ public final class HarvestCommand implements BenchCommand {
   private final Supplier<Optional<Count>> count;
   private final Supplier<Optional<Count>> fruits;
   private final BooleanSupplier apart;
-  private final Supplier<Optional<BigDecimal>> milligrams;
-  private final Supplier<Optional<BigDecimal>> perGram;
+  private final SeedWeight weight;
   private final Supplier<Optional<String>> place;
   private final Supplier<Optional<String>> code;
   private final DayOption day;
@@ -47,15 +45,7 @@ public final class HarvestCommand implements BenchCommand {
     fruits = words.option("--fruits", "COUNT", "From how many fruits.", Reading.COUNT);
     apart =
         words.flag("--apart", "This lot is one fruit kept apart; the others get their own lots.");
-    milligrams =
-        words.option(
-            "--mg", "NUMBER", "What the seed weighs, in milligrams.", RecordReadings.DECIMAL);
-    perGram =
-        words.option(
-            "--per-gram",
-            "NUMBER",
-            "How many such seeds go into one gram.",
-            RecordReadings.DECIMAL);
+    weight = new SeedWeight(words);
     place = words.option("--place", "TEXT", "Where the seed is kept.");
     code = words.option("--code", "CODE", "Its lot, if a packet bears one already, as H2.");
     day = new DayOption(words);
@@ -76,7 +66,7 @@ public final class HarvestCommand implements BenchCommand {
           "Harvest each fruit with --apart, or all of them with --fruits.");
     }
     Count seeds =
-        milligrams.get().isPresent() && count.get().isEmpty()
+        weight.isWeighed() && count.get().isEmpty()
             ? Count.unknown()
             : LeftOut.orAsk(count.get(), "COUNT", "How many seeds?", null, Reading.COUNT, bench);
     PartialDate date = day.of(bench);
@@ -93,8 +83,8 @@ public final class HarvestCommand implements BenchCommand {
             apart.getAsBoolean() ? Count.of(1) : fruits.get().orElse(null),
             apart.getAsBoolean(),
             seeds,
-            milligrams.get().orElse(null),
-            perGram.get().orElse(null),
+            weight.milligrams(),
+            weight.perGram(),
             place.get().orElse(null),
             null);
     return Recorded.of(

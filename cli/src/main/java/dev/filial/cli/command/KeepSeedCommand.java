@@ -14,7 +14,6 @@ import dev.filial.core.name.Code;
 import dev.filial.core.register.Accepted;
 import dev.filial.core.register.Count;
 import dev.filial.core.register.SeedKept;
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -25,8 +24,7 @@ public final class KeepSeedCommand implements BenchCommand {
   private final boolean cleaned;
   private final Supplier<List<String>> lots;
   private final Supplier<Optional<Count>> left;
-  private final Supplier<Optional<BigDecimal>> milligrams;
-  private final Supplier<Optional<BigDecimal>> perGram;
+  private final SeedWeight weight;
   private final Supplier<Optional<String>> keeping;
   private final Supplier<Optional<String>> place;
   private final DateOption date;
@@ -47,15 +45,7 @@ public final class KeepSeedCommand implements BenchCommand {
             "COUNT",
             "How many seeds there are now: 80, ~80, few, many or ?.",
             Reading.COUNT);
-    milligrams =
-        words.option(
-            "--mg", "NUMBER", "What the seed weighs, in milligrams.", RecordReadings.DECIMAL);
-    perGram =
-        words.option(
-            "--per-gram",
-            "NUMBER",
-            "How many such seeds go into one gram.",
-            RecordReadings.DECIMAL);
+    weight = new SeedWeight(words);
     keeping =
         words.option(
             "--in", "TEXT", "How it is kept: paper, silica gel, 5 °C.", RecordReadings.LINE);
@@ -90,13 +80,12 @@ public final class KeepSeedCommand implements BenchCommand {
 
   @Override
   public Answer run(Bench bench) {
-    boolean measured =
-        left.get().isPresent() || milligrams.get().isPresent() || perGram.get().isPresent();
+    boolean measured = left.get().isPresent() || weight.isSaid();
     if (!cleaned && !measured && keeping.get().isEmpty() && place.get().isEmpty()) {
       throw Trouble.usage(
           "where is it kept, or how much is left?", "Add --place, --in, --left or --mg.");
     }
-    if (lots.get().size() > 1 && (left.get().isPresent() || milligrams.get().isPresent())) {
+    if (lots.get().size() > 1 && (left.get().isPresent() || weight.isWeighed())) {
       throw Trouble.usage(
           "a count or a weight is that of one seed lot", "Write it down for each lot by itself.");
     }
@@ -113,8 +102,8 @@ public final class KeepSeedCommand implements BenchCommand {
                 codes,
                 cleaned,
                 left.get().orElse(null),
-                milligrams.get().orElse(null),
-                perGram.get().orElse(null),
+                weight.milligrams(),
+                weight.perGram(),
                 keeping.get().orElse(null),
                 place.get().orElse(null),
                 date.orToday(bench),

@@ -17,7 +17,6 @@ import dev.filial.core.register.Entry;
 import dev.filial.core.register.PartialDate;
 import dev.filial.core.register.SeedAcquired;
 import dev.filial.core.register.SeedKept;
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -28,8 +27,7 @@ public final class SeedCommand implements BenchCommand {
 
   private final Supplier<Optional<String>> taxon;
   private final Supplier<Optional<Count>> count;
-  private final Supplier<Optional<BigDecimal>> milligrams;
-  private final Supplier<Optional<BigDecimal>> perGram;
+  private final SeedWeight weight;
   private final LabelOptions label;
   private final DateOption date;
   private final CodeOption code;
@@ -45,15 +43,7 @@ public final class SeedCommand implements BenchCommand {
             "COUNT",
             "How many seeds: 80, ~80, few, many or ?; may be left out with --mg.",
             Reading.COUNT);
-    milligrams =
-        words.option(
-            "--mg", "NUMBER", "What the seed weighs, in milligrams.", RecordReadings.DECIMAL);
-    perGram =
-        words.option(
-            "--per-gram",
-            "NUMBER",
-            "How many such seeds go into one gram.",
-            RecordReadings.DECIMAL);
+    weight = new SeedWeight(words);
     label = new LabelOptions(words);
     date = new DateOption(words, "it came");
     code = new CodeOption(words);
@@ -74,7 +64,7 @@ public final class SeedCommand implements BenchCommand {
         LeftOut.orAsk(
             taxon.get(), "TAXON", "Taxon on the packet, ? if unknown", "?", Reading.TEXT, bench);
     Count seeds =
-        milligrams.get().isPresent() && count.get().isEmpty()
+        weight.isWeighed() && count.get().isEmpty()
             ? Count.unknown()
             : LeftOut.orAsk(
                 count.get(),
@@ -101,7 +91,7 @@ public final class SeedCommand implements BenchCommand {
                 seeds,
                 rest.place(),
                 rest.remark()));
-    if (milligrams.get().isPresent() || perGram.get().isPresent()) {
+    if (weight.isSaid()) {
       Entry weight = weighed(writing, given.lot(1), day).entry();
       writing.note("what it weighs is entry " + weight.number());
     }
@@ -116,8 +106,8 @@ public final class SeedCommand implements BenchCommand {
             List.of(lot),
             false,
             null,
-            milligrams.get().orElse(null),
-            perGram.get().orElse(null),
+            weight.milligrams(),
+            weight.perGram(),
             null,
             null,
             day,
