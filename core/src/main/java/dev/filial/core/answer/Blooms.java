@@ -77,7 +77,7 @@ final class Blooms {
     if (seen.isEmpty()) {
       return Optional.empty();
     }
-    IntervalDays usual = intervals.days(Interval.FLOWERING, taxa.of(item.code()).common());
+    IntervalDays usual = intervals.daysOf(Interval.FLOWERING, () -> taxa.of(item.code()).one());
     List<BloomSpan> spans = spans(seen, usual.days());
     return spans.isEmpty() ? Optional.empty() : Optional.of(new Bloomer(item, usual, spans));
   }

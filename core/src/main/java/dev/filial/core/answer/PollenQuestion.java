@@ -76,7 +76,7 @@ public final class PollenQuestion {
               line(
                   item,
                   batch,
-                  intervals.days(Interval.POLLEN_AGEING, taxa.of(item.code()).common())));
+                  intervals.daysOf(Interval.POLLEN_AGEING, () -> taxa.of(item.code()).one())));
         }
       }
     }

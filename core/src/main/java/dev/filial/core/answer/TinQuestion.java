@@ -96,7 +96,8 @@ public final class TinQuestion {
     List<Line> lines = new ArrayList<>();
     for (Item item : view.items(EnumSet.of(Item.Kind.LOT))) {
       if (isHere(item)) {
-        IntervalDays keeps = intervals.days(Interval.SEED_AGEING, taxa.of(item.code()).common());
+        IntervalDays keeps =
+            intervals.daysOf(Interval.SEED_AGEING, () -> taxa.of(item.code()).one());
         lines.add(line(item, keeps));
       }
     }
