@@ -27,6 +27,7 @@ record Verbs(List<Verb> list) {
     all.addAll(GeneVerbs.list());
     all.addAll(AskVerbs.list());
     all.addAll(ExpectVerbs.list());
+    all.addAll(LabelVerbs.list());
     all.addAll(CorrectVerbs.list());
     all.addAll(KeepVerbs.list());
     all.add(
