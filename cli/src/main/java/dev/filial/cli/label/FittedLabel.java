@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param text the other lines
  * @param leftOut what there was no room for
  * @param qr its QR code, if one was asked for
+ * @param fromTop whether the code stands at the upper edge; otherwise all stands in the middle
  */
 record FittedLabel(
     TagQuestion.Label label,
@@ -25,7 +26,24 @@ record FittedLabel(
     double fontSize,
     LabelText text,
     List<String> leftOut,
-    @Nullable QrCode qr) {
+    @Nullable QrPlace qr,
+    boolean fromTop) {
+
+  /**
+   * A QR code and where it stands on the front.
+   *
+   * @param code the code
+   * @param left the left edge of its white border, millimetres
+   * @param top the upper edge of its white border, millimetres
+   * @param side how long its white border is, millimetres
+   */
+  record QrPlace(QrCode code, double left, double top, double side) {
+
+    /** The length of a module, millimetres. */
+    double module() {
+      return side / code.side();
+    }
+  }
 
   /** Copies the list. */
   public FittedLabel {

@@ -25,7 +25,13 @@ final class LabelFitter {
   /** How much of the height the code may take, unless that is less than arm's length asks for. */
   private static final double CODE_SHARE = 0.42;
 
-  private static final double LARGEST_FONT = 3.6;
+  /** How large the other lines are at most beside the code's capitals. */
+  private static final double LINE_TO_CODE = 0.8;
+
+  /** A module, millimetres, that a telephone reads easily; common practice, no source. */
+  private static final double EASY_MODULE = 0.4;
+
+  private static final double LARGEST_FONT = 4.5;
   private static final double SMALLEST_FONT = 1.8;
   private static final double FONT_STEP = 0.1;
 
@@ -45,6 +51,17 @@ final class LabelFitter {
   }
 
   /**
+   * How code, lines and QR code share the front.
+   *
+   * @param cap the height of the code's letters
+   * @param lineWidth the width of the other lines
+   * @param qr the QR code and its place
+   * @param fromTop whether the code stands at the upper edge
+   */
+  private record Shares(
+      double cap, double lineWidth, FittedLabel.@Nullable QrPlace qr, boolean fromTop) {}
+
+  /**
    * The label of one thing.
    *
    * @throws IllegalArgumentException if not even the code has room, or the QR code would be too
@@ -52,18 +69,15 @@ final class LabelFitter {
    */
   FittedLabel fit(TagQuestion.Label label) {
     String code = label.facts().code();
-    double cap =
-        Math.min(
-            widthFor(code, panel.text()),
-            Math.max(CODE_SHARE * panel.height(), Math.min(ARMS_LENGTH, panel.height())));
-    if (cap < SMALLEST_CODE) {
+    Shares shares = shares(label, code);
+    if (shares.cap() < SMALLEST_CODE) {
       throw new IllegalArgumentException(
           "on a label of "
               + panel.side().text()
               + " the code "
               + code
               + " would be "
-              + Millimetres.text(Math.max(0, cap))
+              + Millimetres.inTenths(Math.max(0, shares.cap()))
               + " mm high; a code is printed 1 mm high or more. Take a larger label"
               + (withQr ? ", or leave the QR code out." : "."));
     }
@@ -71,8 +85,46 @@ final class LabelFitter {
         panel.buriedText() > 0
             ? Math.min(ARMS_LENGTH, Math.min(panel.height(), widthFor(code, panel.buriedText())))
             : 0;
-    QrCode qr = withQr ? qr(label) : null;
-    return withText(label, cap, buriedCap, qr);
+    return withText(label, shares, buriedCap);
+  }
+
+  private Shares shares(TagQuestion.Label label, String code) {
+    double widest = cap(code, panel.widest());
+    if (!withQr) {
+      return new Shares(widest, panel.widest(), null, false);
+    }
+    QrCode qr = qr(label);
+    double below = Math.min(panel.largestQr(), panel.side().height() - panel.padding() - widest);
+    double besideQr = cap(code, panel.beside(panel.qr()));
+    if (sides == 1 && besideQr < widest && below >= EASY_MODULE * qr.side()) {
+      // The code across the whole label, the QR code under its end.
+      double left = panel.buried() - below;
+      double top = panel.side().height() - below;
+      return new Shares(
+          widest, panel.beside(below), new FittedLabel.QrPlace(qr, left, top, below), true);
+    }
+    double top = (panel.side().height() - panel.qr()) / 2;
+    FittedLabel.QrPlace place =
+        new FittedLabel.QrPlace(qr, panel.buried() - panel.qr(), top, panel.qr());
+    if (place.module() < QrCode.SMALLEST_MODULE) {
+      throw new IllegalArgumentException(
+          "the QR code of "
+              + code
+              + " takes "
+              + Millimetres.inTenths(Math.ceil(10 * QrCode.SMALLEST_MODULE * qr.side()) / 10)
+              + " mm with its white border, at "
+              + Millimetres.text(QrCode.SMALLEST_MODULE)
+              + " mm a module, the finest that is printed; this label has room for "
+              + Millimetres.inTenths(Math.floor(10 * panel.qr()) / 10)
+              + " mm. Take a larger label, or leave the QR code out.");
+    }
+    return new Shares(besideQr, panel.beside(panel.qr()), place, false);
+  }
+
+  private double cap(String code, double width) {
+    return Math.min(
+        widthFor(code, width),
+        Math.max(CODE_SHARE * panel.height(), Math.min(ARMS_LENGTH, panel.height())));
   }
 
   /** How high letters can be for the code to be no wider than this. */
@@ -81,55 +133,58 @@ final class LabelFitter {
         LARGEST_CODE, FontWidths.CAP_HEIGHT * width / Math.max(1, fonts.bold().width(code)));
   }
 
-  private QrCode qr(TagQuestion.Label label) {
+  private static QrCode qr(TagQuestion.Label label) {
     if (label.machineReadable().isEmpty()) {
       throw new IllegalArgumentException(
           "a QR code carries the grower's mark, and this register has none");
     }
-    QrCode qr = QrCode.of(label.machineReadable());
-    double module = panel.qr() / qr.side();
-    if (module < QrCode.SMALLEST_MODULE) {
-      throw new IllegalArgumentException(
-          "the QR code of "
-              + label.facts().code()
-              + " takes "
-              + Millimetres.inTenths(Math.ceil(10 * QrCode.SMALLEST_MODULE * qr.side()) / 10)
-              + " mm with its white border, at "
-              + Millimetres.text(QrCode.SMALLEST_MODULE)
-              + " mm a module, the finest that scans; this label has room for "
-              + Millimetres.inTenths(Math.floor(10 * panel.qr()) / 10)
-              + " mm. Take a larger label, or leave the QR code out.");
-    }
-    return qr;
+    return QrCode.of(label.machineReadable());
   }
 
-  private FittedLabel withText(
-      TagQuestion.Label label, double cap, double buriedCap, @Nullable QrCode qr) {
+  private FittedLabel withText(TagQuestion.Label label, Shares shares, double buriedCap) {
+    double cap = shares.cap();
     double room = panel.height() - cap - gapBelow(cap);
+    double largest = Math.max(SMALLEST_FONT, Math.min(LARGEST_FONT, LINE_TO_CODE * cap));
     @Nullable FittedLabel fitted = null;
-    int steps = (int) Math.round((LARGEST_FONT - SMALLEST_FONT) / FONT_STEP);
-    for (int i = 0; i <= steps; i++) {
-      double size = LARGEST_FONT - i * FONT_STEP;
+    for (int i = 0; largest - i * FONT_STEP >= SMALLEST_FONT - 1e-9; i++) {
+      double size = largest - i * FONT_STEP;
       int lines = lines(room, size);
-      if (lines < 1) {
+      if (lines < 1 || shares.lineWidth() <= 0) {
         continue;
       }
       LabelText text =
-          LabelRoom.of(panel.text(), lines, sides, fonts.regular().at(size))
+          LabelRoom.of(shares.lineWidth(), lines, sides, fonts.regular().at(size))
               .withCodeApart()
               .fit(label.facts());
       List<String> leftOut = leftOut(label.facts(), text);
-      fitted =
-          new FittedLabel(label, label.facts().code(), cap, buriedCap, size, text, leftOut, qr);
+      fitted = fitted(label, shares, buriedCap, size, text, leftOut);
       if (leftOut.isEmpty()) {
         return fitted;
       }
     }
-    return fitted == null ? codeOnly(label, cap, buriedCap, qr) : fitted;
+    return fitted == null ? codeOnly(label, shares, buriedCap) : fitted;
   }
 
-  private FittedLabel codeOnly(
-      TagQuestion.Label label, double cap, double buriedCap, @Nullable QrCode qr) {
+  private static FittedLabel fitted(
+      TagQuestion.Label label,
+      Shares shares,
+      double buriedCap,
+      double size,
+      LabelText text,
+      List<String> leftOut) {
+    return new FittedLabel(
+        label,
+        label.facts().code(),
+        shares.cap(),
+        buriedCap,
+        size,
+        text,
+        leftOut,
+        shares.qr(),
+        shares.fromTop());
+  }
+
+  private FittedLabel codeOnly(TagQuestion.Label label, Shares shares, double buriedCap) {
     LabelFacts facts = label.facts();
     List<String> leftOut = new ArrayList<>();
     if (!facts.parentsOrTaxon().isEmpty()) {
@@ -140,12 +195,12 @@ final class LabelFitter {
     leftOut.addAll(
         LabelRoom.of(none, 1, 1, fonts.regular().at(1)).withCodeApart().fit(facts).leftOut());
     LabelText nothing = new LabelText(List.of(), List.of(), facts.code(), leftOut);
-    return new FittedLabel(label, facts.code(), cap, buriedCap, 0, nothing, leftOut, qr);
+    return fitted(label, shares, buriedCap, 0, nothing, leftOut);
   }
 
   /** White between the code and the line below it. */
   static double gapBelow(double cap) {
-    return Math.max(0.7, 0.25 * cap);
+    return Math.max(0.8, 0.3 * cap);
   }
 
   /** How many lines have room. */

@@ -99,7 +99,7 @@ public final class LabelSheets {
    */
   public static LabelSheets of(Order order, List<TagQuestion.Label> labels) {
     FontWidths.Weights fonts = FontWidths.Weights.read();
-    Panel panel = Panel.of(order.side(), order.style(), order.withQr());
+    Panel panel = Panel.of(order.side(), order.style());
     LabelFitter fitter = new LabelFitter(panel, order.style().sides(), order.withQr(), fonts);
     return new LabelSheets(order, panel, labels.stream().map(fitter::fit).toList(), fonts);
   }
@@ -209,7 +209,8 @@ public final class LabelSheets {
                     * (FontWidths.CAP_HEIGHT
                         + FontWidths.DESCENT
                         + (lines.size() - 1) * LabelFitter.PITCH);
-    double y = top + (side.height() - cap - below) / 2 + cap;
+    double above = label.fromTop() ? panel.padding() : (side.height() - cap - below) / 2;
+    double y = top + above + cap;
     code(out, label.code(), panel.padding(), y, cap);
     y += gap + FontWidths.CAP_HEIGHT * size;
     for (String line : lines) {
@@ -227,13 +228,12 @@ public final class LabelSheets {
           top + (side.height() + again) / 2,
           again);
     }
-    QrCode qr = label.qr();
+    FittedLabel.QrPlace qr = label.qr();
     if (qr != null && top == 0) {
-      double module = panel.qr() / qr.side();
       out.append("<path class=\"qr\" transform=\"translate(")
-          .append(Millimetres.text(panel.qrLeft()))
-          .append(" " + Millimetres.text((side.height() - panel.qr()) / 2))
-          .append(") scale(" + Millimetres.text(module) + ")\" d=\"" + qr.path() + "\"/>\n");
+          .append(Millimetres.text(qr.left()) + " " + Millimetres.text(qr.top()))
+          .append(") scale(" + Millimetres.text(qr.module()) + ")\" d=\"")
+          .append(qr.code().path() + "\"/>\n");
     }
   }
 

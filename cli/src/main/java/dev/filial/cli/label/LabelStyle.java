@@ -9,7 +9,7 @@ public enum LabelStyle {
    * For a pot: a long strip with two sides to be folded along their common edge, whose last third
    * goes into the soil and has the code again.
    */
-  TAGS(100, 13);
+  TAGS(95, 13);
 
   /** How much of a tag stands in the soil. */
   static final double BURIED = 1 / 3.0;

@@ -1,15 +1,12 @@
 package dev.filial.cli.label;
 
 /**
- * The parts of one side of a label, millimetres from its upper left corner: where the code and the
- * lines stand, where the QR code and where the code is once more.
+ * The parts of one side of a label, in millimetres.
  *
  * @param side the whole side
- * @param text the width of what is written; it begins at the padding
- * @param qr the side of the square for the QR code at the right of the text; 0 for none
  * @param buried where the end that is buried begins; the whole width where none is
  */
-record Panel(Size side, double text, double qr, double buried) {
+record Panel(Size side, double buried) {
 
   /** White between the edge and what is written; common practice, no source. */
   private static final double PADDING = 1.5;
@@ -17,18 +14,10 @@ record Panel(Size side, double text, double qr, double buried) {
   /** A QR code larger than this is read no better at the bench; common practice, no source. */
   private static final double LARGEST_QR = 18;
 
-  /**
-   * Divides a side up.
-   *
-   * @throws IllegalArgumentException if nothing is left for the text
-   */
-  static Panel of(Size side, LabelStyle style, boolean withQr) {
-    double buried =
-        style == LabelStyle.TAGS ? side.width() * (1 - LabelStyle.BURIED) : side.width();
-    double qr = withQr ? Math.min(LARGEST_QR, Math.min(side.height(), buried / 2)) : 0;
-    // The white border of the QR code keeps the text away from it.
-    double text = buried - padding(side) - (withQr ? qr : padding(side));
-    return new Panel(side, text, qr, buried);
+  /** Divides a side up. */
+  static Panel of(Size side, LabelStyle style) {
+    return new Panel(
+        side, style == LabelStyle.TAGS ? side.width() * (1 - LabelStyle.BURIED) : side.width());
   }
 
   private static double padding(Size side) {
@@ -49,8 +38,23 @@ record Panel(Size side, double text, double qr, double buried) {
     return side.width() - buried - 2 * padding();
   }
 
-  /** The left edge of the square for the QR code. */
-  double qrLeft() {
-    return buried - qr;
+  /** The width of what is written where nothing else stands beside it. */
+  double widest() {
+    return buried - 2 * padding();
+  }
+
+  /** The same beside a QR code of that side, whose white border keeps the text away. */
+  double beside(double qr) {
+    return buried - padding() - qr;
+  }
+
+  /** The side of a QR code beside the text, its white border counted in. */
+  double qr() {
+    return Math.min(largestQr(), side.height());
+  }
+
+  /** The most that a QR code takes of the width. */
+  double largestQr() {
+    return Math.min(LARGEST_QR, buried / 2);
   }
 }
