@@ -87,7 +87,7 @@ public record LabelGrid(
 
   /** The upper edge of the label in that place of a sheet, counted by rows from 0. */
   public double y(int place) {
-    return marginTop + (place / columns) * (label.height() + gap.down());
+    return marginTop + Math.floorDiv(place, columns) * (label.height() + gap.down());
   }
 
   private record Words(String one, String several, String extent, String edge) {}
