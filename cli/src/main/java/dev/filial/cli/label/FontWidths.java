@@ -131,7 +131,7 @@ final class FontWidths {
   private double ofCluster(String cluster) {
     int first = cluster.codePointAt(0);
     boolean emoji =
-        cluster.indexOf(EMOJI_PRESENTATION) >= 0 || first >= 0x1F000 && first <= 0x1FAFF;
+        cluster.indexOf(EMOJI_PRESENTATION) >= 0 || (first >= 0x1F000 && first <= 0x1FAFF);
     if (emoji) {
       return EMOJI;
     }

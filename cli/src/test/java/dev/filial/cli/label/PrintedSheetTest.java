@@ -165,7 +165,8 @@ class PrintedSheetTest {
       BufferedImage page = new PDFRenderer(pdf).renderImageWithDPI(0, DPI);
       List<String> read = new ArrayList<>();
       for (int i = 0; i < 27; i++) {
-        BufferedImage label = cut(page, 15 + (i % 3) * 60, 13.5 + Math.floorDiv(i, 3) * 30.0, 60, 30);
+        BufferedImage label =
+            cut(page, 15 + (i % 3) * 60, 13.5 + Math.floorDiv(i, 3) * 30.0, 60, 30);
         for (Result result :
             new QRCodeMultiReader()
                 .decodeMultiple(bitmap(label), Map.of(DecodeHintType.TRY_HARDER, true))) {
