@@ -147,7 +147,7 @@ class LabelSheetsTest {
 
   @Test
   void aNameThatMustBeCutIsSaidToBe() {
-    String name = "Echeveria " + "longissima ".repeat(27).strip();
+    String name = "Echeveria " + "longissima ".repeat(90).strip();
 
     LabelSheets.Printed printed = packets(Sheets.label("26-013", name)).printed().get(0);
 
@@ -233,10 +233,14 @@ class LabelSheetsTest {
   /** Names of characters that XML has and that turn nothing round. */
   @Provide
   Arbitrary<String> names() {
-    return Arbitraries.strings()
-        .withChars("<>&\"' ;#]!-/abcW×ÄéßשלוםعرجΩж東🌵♀")
-        .withChars('\uE000', '\uFDCF')
-        .ofMinLength(1)
-        .ofMaxLength(80);
+    return Arbitraries.of(
+            "<>&\"' ;#]!-/abcW×ÄéßשלוםعرجΩж東🌵♀\uE000\uFDCF"
+                .codePoints()
+                .mapToObj(Character::toString)
+                .toList())
+        .list()
+        .ofMinSize(1)
+        .ofMaxSize(80)
+        .map(characters -> String.join("", characters));
   }
 }
