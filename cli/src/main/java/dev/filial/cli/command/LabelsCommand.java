@@ -11,8 +11,10 @@ import dev.filial.cli.label.LabelSheets;
 import dev.filial.cli.label.LabelSheets.Printed;
 import dev.filial.cli.label.LabelStyle;
 import dev.filial.cli.screen.Screen;
+import dev.filial.core.answer.RegisterPedigree;
 import dev.filial.core.answer.TagQuestion;
 import dev.filial.core.name.Code;
+import dev.filial.core.pedigree.PedigreeException;
 import dev.filial.core.register.RegisterView;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -65,6 +67,7 @@ public final class LabelsCommand implements BenchCommand {
    * The answer.
    *
    * @param file what was written
+   * @param name the same, from the current folder if it lies there
    * @param style packets or tags
    * @param sheets how many sheets of paper
    * @param columns labels across
@@ -77,6 +80,7 @@ public final class LabelsCommand implements BenchCommand {
    */
   record Labels(
       Path file,
+      String name,
       LabelStyle style,
       int sheets,
       int columns,
@@ -135,7 +139,7 @@ public final class LabelsCommand implements BenchCommand {
               + (packets ? " of " : " with two sides of ")
               + size
               + " to "
-              + file
+              + name
               + ": "
               + count(sheets, "sheet")
               + " of "
@@ -197,8 +201,10 @@ public final class LabelsCommand implements BenchCommand {
                 })
             .orElseGet(() -> NewFile.writeNext(bench.folder(), "labels", sheets::write));
     LabelGrid grid = order.grid();
+    Path folder = bench.folder();
     return new Labels(
         written,
+        (written.startsWith(folder) ? folder.relativize(written) : written).toString(),
         found.style(),
         sheets.sheets(),
         grid.columns(),
@@ -211,8 +217,20 @@ public final class LabelsCommand implements BenchCommand {
   }
 
   private List<TagQuestion.Label> belonging(RegisterView view, List<Code> codes) {
-    TagQuestion question = TagQuestion.of(view).withMark(leaving.getAsBoolean());
+    TagQuestion plain = TagQuestion.of(view).withMark(leaving.getAsBoolean());
+    TagQuestion question = withPedigree(plain, view, codes);
     return codes.stream().map(question::label).toList();
+  }
+
+  /** What stands behind all of them is looked up once. */
+  private static TagQuestion withPedigree(
+      TagQuestion question, RegisterView view, List<Code> codes) {
+    try {
+      return question.withPedigree(RegisterPedigree.of(view, codes, false));
+    } catch (PedigreeException e) {
+      // One of them cannot be computed with; the others are told their generation one by one.
+      return question;
+    }
   }
 
   private static List<String> warnings(LabelSheets sheets) {

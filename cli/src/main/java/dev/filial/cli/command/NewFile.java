@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -52,16 +53,15 @@ final class NewFile {
   }
 
   private static void create(Path file, Content content) throws IOException {
-    boolean whole = false;
     Writer out = Files.newBufferedWriter(file, StandardOpenOption.CREATE_NEW);
     try (out) {
       content.write(out);
       out.flush();
-      whole = true;
-    } finally {
-      if (!whole) {
-        Files.deleteIfExists(file);
-      }
+    } catch (IOException e) {
+      Files.deleteIfExists(file);
+      // A full disk gives no name.
+      throw new FileSystemException(
+          file.toString(), null, e.getMessage() + "; nothing was left of it");
     }
   }
 }

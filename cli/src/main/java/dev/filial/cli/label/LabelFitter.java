@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Lays out labels of one size: the code as large as there is room for, the rest below it in the
- * largest letters in which nothing has to be left out.
+ * largest letters in which nothing has to be left out, or else in which least is.
  */
 final class LabelFitter {
 
@@ -32,6 +32,12 @@ final class LabelFitter {
   private static final double EASY_MODULE = 0.4;
 
   private static final double LARGEST_FONT = 4.5;
+
+  /**
+   * Where something has to be left out, letters are no larger than this; a common size of print.
+   */
+  private static final double READABLE_FONT = 2.4;
+
   private static final double SMALLEST_FONT = 1.8;
   private static final double FONT_STEP = 0.1;
 
@@ -157,9 +163,13 @@ final class LabelFitter {
               .withCodeApart()
               .fit(label.facts());
       List<String> leftOut = leftOut(label.facts(), text);
-      fitted = fitted(label, shares, buriedCap, size, text, leftOut);
+      FittedLabel here = fitted(label, shares, buriedCap, size, text, leftOut);
       if (leftOut.isEmpty()) {
-        return fitted;
+        return here;
+      }
+      boolean less = fitted == null || leftOut.size() < fitted.leftOut().size();
+      if (size <= READABLE_FONT + 1e-9 && less) {
+        fitted = here;
       }
     }
     return fitted == null ? codeOnly(label, shares, buriedCap) : fitted;

@@ -28,7 +28,7 @@ class NewFileTest {
                       throw new IOException("No space left on device");
                     }))
         .isInstanceOf(UncheckedIOException.class)
-        .hasMessageContaining("No space left");
+        .hasMessageContaining("labels.html: No space left on device; nothing was left of it");
     assertThat(file).doesNotExist();
   }
 

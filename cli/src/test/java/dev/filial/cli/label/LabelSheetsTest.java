@@ -155,6 +155,14 @@ class LabelSheetsTest {
     assertThat(printed.leftOut()).containsExactly("the end of " + name);
   }
 
+  @Test
+  void aNameThatIsCutInAnySizeMakesTheRestNoSmallerThanItHasToBe() {
+    Document document = Sheets.parsed(packets(Sheets.label("26-013", "W".repeat(300))));
+
+    assertThat(Sheets.number(Sheets.texts(document, "line").get(0), "font-size"))
+        .isBetween(2.3, 2.4);
+  }
+
   static List<String> hardNames() {
     return List.of(
         "Echeveria " + "x".repeat(290),
