@@ -65,6 +65,15 @@ class LabelVerbsTest {
   }
 
   @Test
+  void whatWasMixedIsLabelledUnderTheMixture() {
+    // Seed of 24-007E H1 went into the mixed packet 25-001R, which was sown.
+    assertThat(json("labels", "24-007", "--json").get("labels").toString())
+        .contains("24-007E P1")
+        .doesNotContain("25-001R");
+    assertThat(json("labels", "25-001", "--json").get("labels").toString()).contains("25-001R P1");
+  }
+
+  @Test
   void theQrCodeSaysTheTravellingForm() {
     JsonNode label = json("labels", "26-013 H2", "--qr", "--json").get("labels").get(0);
 

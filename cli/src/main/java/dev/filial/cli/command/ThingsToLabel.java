@@ -98,8 +98,10 @@ final class ThingsToLabel {
     return new Found(sort, List.copyOf(codes), passedOver);
   }
 
+  /** What was mixed with other seed stands under the mixture's code, and is labelled by that. */
   private static List<Code> standing(RegisterView view, Code family) {
     return WhereQuestion.of(view).ofThing(family).lines().stream()
+        .filter(line -> !line.mixed())
         .map(WhereQuestion.Line::code)
         .toList();
   }
