@@ -59,8 +59,7 @@ public final class LabelsCommand implements BenchCommand {
                 + " filial tag.")
         .example("filial labels 26-013")
         .example("filial labels --in kitchen --for tags --qr --cut-marks")
-        .example(
-            "filial labels 26-013 --for packets --size 70x37 --margin-left 0 --margin-top 0.5 --skip 5");
+        .example("filial labels 26-013 --for packets --size 70x37 --skip 5");
   }
 
   /**

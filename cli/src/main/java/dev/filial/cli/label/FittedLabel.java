@@ -49,4 +49,9 @@ record FittedLabel(
   public FittedLabel {
     leftOut = List.copyOf(leftOut);
   }
+
+  /** The smaller of the two heights of the code, millimetres. */
+  double smallestCode() {
+    return buriedCapHeight > 0 ? Math.min(capHeight, buriedCapHeight) : capHeight;
+  }
 }

@@ -76,21 +76,25 @@ final class LabelFitter {
   FittedLabel fit(TagQuestion.Label label) {
     String code = label.facts().code();
     Shares shares = shares(label, code);
-    if (shares.cap() < SMALLEST_CODE) {
+    boolean again = sides == 2;
+    double buriedCap =
+        again
+            ? Math.min(ARMS_LENGTH, Math.min(panel.height(), widthFor(code, panel.buriedText())))
+            : 0;
+    double smallest = again ? Math.min(shares.cap(), buriedCap) : shares.cap();
+    if (smallest < SMALLEST_CODE) {
       throw new IllegalArgumentException(
           "on a label of "
               + panel.side().text()
               + " the code "
               + code
               + " would be "
-              + Millimetres.inTenths(Math.max(0, shares.cap()))
-              + " mm high; a code is printed 1 mm high or more. Take a larger label"
+              + Millimetres.inTenths(Math.max(0, smallest))
+              + " mm high"
+              + (smallest < shares.cap() ? " on the end that is buried" : "")
+              + "; a code is printed 1 mm high or more. Take a larger label"
               + (withQr ? ", or leave the QR code out." : "."));
     }
-    double buriedCap =
-        panel.buriedText() > 0
-            ? Math.min(ARMS_LENGTH, Math.min(panel.height(), widthFor(code, panel.buriedText())))
-            : 0;
     return withText(label, shares, buriedCap);
   }
 

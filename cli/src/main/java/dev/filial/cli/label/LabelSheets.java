@@ -54,11 +54,21 @@ public final class LabelSheets {
       LabelStyle style, Size side, LabelGrid grid, int skipped, boolean cutMarks, boolean withQr) {
 
     /**
-     * Checks that a label is left on the first sheet.
+     * Checks that a label is left on the first sheet, and that a tag lies on its side.
      *
-     * @throws IllegalArgumentException if none is
+     * @throws IllegalArgumentException if one of these is not so
      */
     public Order {
+      if (style == LabelStyle.TAGS && side.width() < side.height()) {
+        throw new IllegalArgumentException(
+            "a tag of "
+                + side.text()
+                + " would stand upright; it is printed lying on its side, so write the longer side"
+                + " first: "
+                + Millimetres.text(side.height())
+                + "x"
+                + Millimetres.text(side.width()));
+      }
       if (skipped < 0 || skipped >= grid.perSheet()) {
         throw new IllegalArgumentException(
             skipped
@@ -126,7 +136,7 @@ public final class LabelSheets {
   /** The codes that came out so small that not everybody reads them. */
   public List<String> small() {
     return labels.stream()
-        .filter(label -> label.capHeight() < SMALL)
+        .filter(label -> label.smallestCode() < SMALL)
         .map(FittedLabel::code)
         .toList();
   }
