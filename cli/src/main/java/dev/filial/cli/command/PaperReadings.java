@@ -1,5 +1,6 @@
 package dev.filial.cli.command;
 
+import dev.filial.cli.frame.Bench;
 import dev.filial.cli.frame.Reading;
 import dev.filial.cli.label.Size;
 import java.util.List;
@@ -28,7 +29,7 @@ final class PaperReadings {
   static final Reading<Size> SHEET =
       new Reading<>() {
         @Override
-        public Size read(String text, dev.filial.cli.frame.Bench bench) {
+        public Size read(String text, Bench bench) {
           Size named = SHEETS.get(plain(text));
           if (named != null) {
             return named;

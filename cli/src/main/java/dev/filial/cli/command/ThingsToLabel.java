@@ -10,6 +10,7 @@ import dev.filial.core.name.Code;
 import dev.filial.core.register.Item;
 import dev.filial.core.register.RegisterView;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -108,7 +109,7 @@ final class ThingsToLabel {
 
   private List<Code> inPlace(RegisterView view, String in) {
     Optional<LabelStyle> asked = style.get();
-    Set<Item.Kind> kinds = new java.util.HashSet<>();
+    Set<Item.Kind> kinds = new HashSet<>();
     if (asked.isEmpty() || asked.get() == LabelStyle.PACKETS) {
       kinds.add(Item.Kind.LOT);
     }

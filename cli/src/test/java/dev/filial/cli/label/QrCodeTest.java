@@ -11,6 +11,7 @@ import com.google.zxing.qrcode.QRCodeReader;
 import dev.filial.core.name.Code;
 import dev.filial.core.name.GrowersMark;
 import dev.filial.core.name.TravellingCode;
+import java.util.Arrays;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -28,14 +29,14 @@ class QrCodeTest {
   private static int[] painted(QrCode code, int pixels) {
     int width = code.side() * pixels;
     int[] picture = new int[width * width];
-    java.util.Arrays.fill(picture, 0xFFFFFF);
+    Arrays.fill(picture, 0xFFFFFF);
     Matcher run = RUN.matcher(code.path());
     while (run.find()) {
       int left = Integer.parseInt(run.group(1)) * pixels;
       int top = Integer.parseInt(run.group(2)) * pixels;
       int length = Integer.parseInt(run.group(3)) * pixels;
       for (int y = top; y < top + pixels; y++) {
-        java.util.Arrays.fill(picture, y * width + left, y * width + left + length, 0);
+        Arrays.fill(picture, y * width + left, y * width + left + length, 0);
       }
     }
     return picture;
