@@ -2,13 +2,15 @@
  * The bench's verbs on a command line: what is typed is read, the library is asked, the answer is
  * laid out. No genetics, no rules of the register and no SQL live here.
  *
- * <p>The packages stand on floors, each importing only what is below it: {@code screen} and {@code
- * demo}; {@code frame}; {@code command}; and on top the entry class with its table of verbs.
+ * <p>The packages stand on floors, each importing only what is below it: {@code screen}, {@code
+ * demo} and {@code label}; {@code frame}; {@code command}; and on top the entry class with its
+ * table of verbs.
  */
 @org.jspecify.annotations.NullMarked
 module dev.filial.cli {
   requires static org.jspecify;
   requires dev.filial.core;
+  requires com.google.zxing;
   requires info.picocli;
   requires org.jline.reader;
   requires org.jline.terminal;
@@ -21,5 +23,7 @@ module dev.filial.cli {
   opens dev.filial.cli.command to
       tools.jackson.databind;
   opens dev.filial.cli.frame to
+      tools.jackson.databind;
+  opens dev.filial.cli.label to
       tools.jackson.databind;
 }

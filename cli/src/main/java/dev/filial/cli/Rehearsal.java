@@ -57,6 +57,7 @@ public final class Rehearsal {
           onRegister("locality", "FO 12"),
           onRegister("locality"),
           onRegister("tag", "26-006"),
+          onRegister("labels", "26-006", "--qr"),
           onRegister("show", "rosa"),
           onRegister("list"),
           onRegister("trait", "tips", "--states", "red,plain"),

@@ -33,6 +33,7 @@ record Verbs(List<Verb> list) {
     all.addAll(AskVerbs.list());
     all.addAll(ExpectVerbs.list());
     all.addAll(MeasureVerbs.list());
+    all.addAll(LabelVerbs.list());
     all.addAll(CorrectVerbs.list());
     all.addAll(KeepVerbs.list());
     all.addAll(SpreadsheetVerbs.list());

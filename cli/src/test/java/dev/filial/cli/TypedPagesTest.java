@@ -28,7 +28,8 @@ class TypedPagesTest {
     "flowers-and-seed.md, 80",
     "germination.md, 100",
     "fast-entry.md, 45",
-    "season.md, 200"
+    "season.md, 200",
+    "labels.md, 20"
   })
   void whatThePageShowsIsWhatIsPrinted(String page, int least) throws IOException {
     Files.writeString(folder.resolve("rosa.jpg"), "a picture");

@@ -82,11 +82,31 @@ public final class TagQuestion {
   public record Tag(Code code, LabelText text, String machineReadable) {}
 
   /**
+   * What belongs on the label of one thing, before it is fitted into any room.
+   *
+   * @param code what it belongs to
+   * @param facts what may stand on it
+   * @param machineReadable mark and code with their ISO/IEC 7064 MOD 37,36 character; empty when
+   *     the register has no mark
+   */
+  public record Label(Code code, LabelFacts facts, String machineReadable) {}
+
+  /**
    * The tag of one thing.
    *
    * @throws dev.filial.core.register.RegisterRefusal if the register has no such code
    */
   public Tag ask(Code code) {
+    Label label = label(code);
+    return new Tag(label.code(), layout.fit(label.facts()), label.machineReadable());
+  }
+
+  /**
+   * What belongs on the label of one thing, for one who has other room than lines of characters.
+   *
+   * @throws dev.filial.core.register.RegisterRefusal if the register has no such code
+   */
+  public Label label(Code code) {
     Item item = Things.required(view, code);
     Optional<TravellingCode> mark =
         view.opening()
@@ -107,8 +127,7 @@ public final class TagQuestion {
       facts = facts.withGeneration(generation);
     }
     facts = facts.withRemarks(remarks(item));
-    return new Tag(
-        item.code(), layout.fit(facts), mark.map(TravellingCode::machineReadable).orElse(""));
+    return new Label(item.code(), facts, mark.map(TravellingCode::machineReadable).orElse(""));
   }
 
   /** What it is, said several ways from the longest to the shortest. */

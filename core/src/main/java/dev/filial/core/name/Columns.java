@@ -20,6 +20,20 @@ final class Columns {
 
   private static final int EMOJI_PRESENTATION = 0xFE0F;
 
+  /** The same as a measure, a column being 1. */
+  static final LineMeasure MEASURE =
+      new LineMeasure() {
+        @Override
+        public double width(String text) {
+          return Columns.width(text);
+        }
+
+        @Override
+        public String start(String text, double room) {
+          return Columns.start(text, (int) Math.floor(room));
+        }
+      };
+
   private Columns() {}
 
   static int width(String text) {

@@ -1,0 +1,91 @@
+package dev.filial.cli.command;
+
+import dev.filial.cli.frame.Reading;
+import dev.filial.cli.frame.Words;
+import dev.filial.cli.label.LabelGrid;
+import dev.filial.cli.label.LabelSheets;
+import dev.filial.cli.label.LabelStyle;
+import dev.filial.cli.label.Size;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
+
+/** How labels lie on the paper. */
+final class LabelPaper {
+
+  private final Supplier<Optional<Size>> size;
+  private final Supplier<Optional<Size>> paper;
+  private final Supplier<Optional<Integer>> columns;
+  private final Supplier<Optional<Integer>> rows;
+  private final Supplier<Optional<Double>> left;
+  private final Supplier<Optional<Double>> top;
+  private final Supplier<Optional<Double>> across;
+  private final Supplier<Optional<Double>> down;
+  private final Supplier<Optional<Integer>> skip;
+  private final BooleanSupplier cutMarks;
+
+  /** Adds the options. */
+  LabelPaper(Words words) {
+    size =
+        words.option(
+            "--size",
+            "WxH",
+            "Width and height of a label, or of one side of a tag, in millimetres; otherwise "
+                + words(LabelStyle.PACKETS)
+                + " for packets and "
+                + words(LabelStyle.TAGS)
+                + " for tags.",
+            PaperReadings.SIZE);
+    paper =
+        words.option(
+            "--paper",
+            "SHEET",
+            "a4, a5, letter, or width and height in millimetres; otherwise a4.",
+            PaperReadings.SHEET);
+    columns =
+        words.option(
+            "--columns", "N", "Labels across; otherwise as many as fit.", Reading.WHOLE_NUMBER);
+    rows =
+        words.option("--rows", "N", "Labels down; otherwise as many as fit.", Reading.WHOLE_NUMBER);
+    left =
+        words.option(
+            "--margin-left",
+            "MM",
+            "From the edge of the paper to the first column; otherwise the labels stand in the"
+                + " middle.",
+            PaperReadings.LENGTH);
+    top = words.option("--margin-top", "MM", "The same to the first row.", PaperReadings.LENGTH);
+    across =
+        words.option(
+            "--gap-across", "MM", "Between columns; otherwise none.", PaperReadings.LENGTH);
+    down = words.option("--gap-down", "MM", "Between rows; otherwise none.", PaperReadings.LENGTH);
+    skip =
+        words.option(
+            "--skip",
+            "N",
+            "Leave the first N places of the first sheet empty: they are used up.",
+            Reading.WHOLE_NUMBER);
+    cutMarks = words.flag("--cut-marks", "Crosses at the corners, to cut along.");
+  }
+
+  private static String words(LabelStyle style) {
+    return style.usual().text();
+  }
+
+  /** The order for labels of that sort. */
+  LabelSheets.Order order(LabelStyle style, boolean withQr) {
+    Size side = size.get().orElse(style.usual());
+    LabelGrid grid =
+        LabelGrid.of(
+            paper.get().orElse(Size.A4),
+            style.onPaper(side),
+            new LabelGrid.Gap(across.get().orElse(0.0), down.get().orElse(0.0)),
+            new LabelGrid.Asked(
+                columns.get().orElse(null),
+                rows.get().orElse(null),
+                left.get().orElse(null),
+                top.get().orElse(null)));
+    return new LabelSheets.Order(
+        style, side, grid, skip.get().orElse(0), cutMarks.getAsBoolean(), withQr);
+  }
+}
