@@ -2,7 +2,10 @@ package dev.filial.core.register;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.time.Month;
 import java.time.YearMonth;
+import java.time.format.TextStyle;
+import java.util.Locale;
 
 /**
  * A day, a month or a year, as well as the grower knew it: {@code 2024-03-04}, {@code 2024-03} or
@@ -31,7 +34,15 @@ public record PartialDate(int year, int month, int day) {
       try {
         LocalDate.of(year, month, day == 0 ? 1 : day);
       } catch (DateTimeException e) {
-        throw new IllegalArgumentException("no such date: " + e.getMessage(), e);
+        throw new IllegalArgumentException(
+            month < 1 || month > 12
+                ? "no such date: there is no month " + month
+                : "no such date: "
+                    + Month.of(month).getDisplayName(TextStyle.FULL, Locale.ENGLISH)
+                    + " has no day "
+                    + day
+                    + (month == 2 && day == 29 ? " in " + year : ""),
+            e);
       }
     }
   }
