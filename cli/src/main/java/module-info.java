@@ -2,8 +2,9 @@
  * The bench's verbs on a command line: what is typed is read, the library is asked, the answer is
  * laid out. No genetics, no rules of the register and no SQL live here.
  *
- * <p>The packages stand on floors, each importing only what is below it: {@code screen} and {@code
- * demo}; {@code frame}; {@code command}; and on top the entry class with its table of verbs.
+ * <p>The packages stand on floors, each importing only what is below it: {@code screen}, {@code
+ * page} and {@code demo}; {@code frame}; {@code command}; and on top the entry class with its table
+ * of verbs.
  */
 @org.jspecify.annotations.NullMarked
 module dev.filial.cli {
@@ -12,6 +13,11 @@ module dev.filial.cli {
   requires info.picocli;
   requires tools.jackson.databind;
   requires org.xerial.sqlitejdbc;
+  requires org.eclipse.elk.alg.layered;
+  requires org.eclipse.elk.core;
+  requires org.eclipse.elk.graph;
+  requires org.eclipse.emf.common;
+  requires org.eclipse.emf.ecore;
 
   // Jackson reads the records that are printed as JSON.
   opens dev.filial.cli to

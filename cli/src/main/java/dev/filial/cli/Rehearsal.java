@@ -73,6 +73,7 @@ public final class Rehearsal {
           onRegister("carries", "26-006-1", "--trait", "tips", "--why"),
           onRegister("carries", "26-006-1", "26-006-2", "--trait", "tips"),
           onRegister("mistakes"),
+          onRegister("draw", "26-012"),
           onRegister("show", "26-099"));
 
   /**

@@ -26,6 +26,7 @@ record Verbs(List<Verb> list) {
     all.addAll(DiaryVerbs.list());
     all.addAll(GeneVerbs.list());
     all.addAll(AskVerbs.list());
+    all.addAll(PageVerbs.list());
     all.addAll(ExpectVerbs.list());
     all.addAll(CorrectVerbs.list());
     all.addAll(KeepVerbs.list());

@@ -1,0 +1,16 @@
+package dev.filial.cli;
+
+import dev.filial.cli.command.DrawCommand;
+import java.util.List;
+
+/** Drawings and pages to look at. */
+final class PageVerbs {
+
+  private PageVerbs() {}
+
+  static List<Verb> list() {
+    return List.of(
+        new Verb(
+            "draw", Heading.PAPER, "Draw a plant's pedigree into an SVG file", DrawCommand::new));
+  }
+}

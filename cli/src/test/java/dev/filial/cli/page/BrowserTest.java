@@ -1,0 +1,100 @@
+package dev.filial.cli.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.image.BufferedImage;
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What a browser makes of it. Skipped, saying so, where Chromium is not installed. */
+class BrowserTest {
+
+  private static final int WIDTH = 900;
+  private static final int HEIGHT = 500;
+
+  @TempDir Path folder;
+
+  @BeforeEach
+  void onlyWithChromium() {
+    boolean there =
+        Stream.of(System.getenv("PATH").split(File.pathSeparator, -1))
+            .anyMatch(path -> Files.isExecutable(Path.of(path, "chromium")));
+    if (!there) {
+      System.out.println("Not looked at in a browser: there is no chromium on the path.");
+    }
+    Assumptions.assumeTrue(there, "there is no chromium on the path");
+  }
+
+  @Test
+  void theDrawingShowsItsColoursAndNothingOnDark() throws Exception {
+    Path file = folder.resolve("drawing.svg");
+    Files.writeString(
+        file, PedigreeDrawing.of(Bookshelf.behind(Bookshelf.of(Bookshelf.five()), "24-005-1")));
+
+    Set<Integer> light = colours(screenshot(file));
+    Set<Integer> dark =
+        colours(screenshot(file, "--blink-settings=preferredColorScheme=0", "--force-dark-mode"));
+
+    assertThat(light).contains(0xFFFFFF, 0xE69F00, 0x56B4E9);
+    assertThat(dark).contains(0x16181A, 0xE69F00, 0x56B4E9);
+  }
+
+  private static Set<Integer> colours(BufferedImage image) {
+    Set<Integer> found = new HashSet<>();
+    for (int x = 0; x < image.getWidth(); x++) {
+      for (int y = 0; y < image.getHeight(); y++) {
+        found.add(image.getRGB(x, y) & 0xFFFFFF);
+      }
+    }
+    return found;
+  }
+
+  private BufferedImage screenshot(Path file, String... more) throws Exception {
+    Path picture = folder.resolve("picture.png");
+    Files.deleteIfExists(picture);
+    List<String> words =
+        new ArrayList<>(
+            List.of("--screenshot=" + picture, "--window-size=" + WIDTH + "," + HEIGHT));
+    words.addAll(List.of(more));
+    chromium(words, file);
+    return ImageIO.read(picture.toFile());
+  }
+
+  private void chromium(List<String> words, Path file) throws IOException, InterruptedException {
+    List<String> command =
+        new ArrayList<>(
+            List.of(
+                "chromium",
+                "--headless",
+                "--no-sandbox",
+                "--disable-gpu",
+                "--hide-scrollbars",
+                "--user-data-dir=" + folder.resolve("profile")));
+    command.addAll(words);
+    command.add(file.toUri().toString());
+    Process process =
+        new ProcessBuilder(command)
+            .redirectErrorStream(true)
+            .redirectOutput(folder.resolve("said").toFile())
+            .start();
+    try {
+      assertThat(process.waitFor(120, TimeUnit.SECONDS)).isTrue();
+    } finally {
+      process.destroyForcibly();
+    }
+    assertThat(process.exitValue()).as(Files.readString(folder.resolve("said"))).isZero();
+  }
+}
