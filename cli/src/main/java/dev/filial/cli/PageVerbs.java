@@ -1,6 +1,7 @@
 package dev.filial.cli;
 
 import dev.filial.cli.command.DrawCommand;
+import dev.filial.cli.command.PageCommand;
 import java.util.List;
 
 /** Drawings and pages to look at. */
@@ -11,6 +12,11 @@ final class PageVerbs {
   static List<Verb> list() {
     return List.of(
         new Verb(
-            "draw", Heading.PAPER, "Draw a plant's pedigree into an SVG file", DrawCommand::new));
+            "draw", Heading.PAPER, "Draw a plant's pedigree into an SVG file", DrawCommand::new),
+        new Verb(
+            "page",
+            Heading.PAPER,
+            "Write all of a plant onto a page for a browser or for paper",
+            PageCommand::new));
   }
 }

@@ -77,4 +77,18 @@ class DrawVerbTest {
     assertThat(complaint(1, "draw", "26-004", "--depth", "0")).contains("1 generation or more");
     assertThat(Files.exists(folder.resolve("26-099.svg"))).isFalse();
   }
+
+  @Test
+  void thePageOfAPlantTellsWhatCameOfIt() throws IOException {
+    String said = bench.done("page", "rosa", "--to", "rosa.html").replace("\n", " ");
+
+    assertThat(said).contains("Wrote the page of 26-001").contains("rosa.html");
+    assertThat(Files.readString(folder.resolve("rosa.html")))
+        .startsWith("<!DOCTYPE html>")
+        .contains("<bdi>Rosa</bdi>")
+        .contains("26-003")
+        .contains("From the register of Klara Beispiel");
+    assertThat(complaint(3, "page", "rosa", "--to", "rosa.html")).contains("is there already");
+    assertThat(bench.json("page", "26-002", "--to", "b.html").get("plants").asInt()).isEqualTo(1);
+  }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.image.BufferedImage;
 import java.io.File;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -12,6 +13,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Assumptions;
@@ -23,7 +26,7 @@ import org.junit.jupiter.api.io.TempDir;
 class BrowserTest {
 
   private static final int WIDTH = 900;
-  private static final int HEIGHT = 500;
+  private static final int HEIGHT = 1600;
 
   @TempDir Path folder;
 
@@ -50,6 +53,40 @@ class BrowserTest {
 
     assertThat(light).contains(0xFFFFFF, 0xE69F00, 0x56B4E9);
     assertThat(dark).contains(0x16181A, 0xE69F00, 0x56B4E9);
+  }
+
+  @Test
+  void thePageKeepsToTheWindowOnDarkAndIsPrinted() throws Exception {
+    Path file = folder.resolve("page.html");
+    Files.writeString(file, PlantPageTest.page(Bookshelf.manyWays(), "24-009-1"));
+
+    Set<Integer> light = colours(screenshot(file));
+    Set<Integer> dark =
+        colours(screenshot(file, "--blink-settings=preferredColorScheme=0", "--force-dark-mode"));
+    assertThat(light).contains(0xFFFFFF, 0xE69F00).doesNotContain(0x16181A);
+    assertThat(dark).contains(0x16181A, 0xE69F00);
+
+    // A page that measures itself: nothing sticks out of a window as narrow as a telephone's.
+    Path frame = folder.resolve("telephone.html");
+    Files.writeString(
+        frame,
+        "<body><iframe id='f' src='page.html' width='360' height='600'></iframe><script>"
+            + "f.onload=()=>document.title='wide '+f.contentDocument.documentElement.scrollWidth"
+            + "</script>");
+    chromium(
+        List.of("--dump-dom", "--allow-file-access-from-files", "--virtual-time-budget=5000"),
+        frame);
+    Matcher wide = Pattern.compile("<title>wide (\\d+)</title>").matcher(said());
+    assertThat(wide.find()).as(said()).isTrue();
+    assertThat(Integer.parseInt(wide.group(1))).isLessThanOrEqualTo(360);
+
+    Path paper = folder.resolve("page.pdf");
+    chromium(List.of("--print-to-pdf=" + paper), file);
+    assertThat(Files.readString(paper, StandardCharsets.ISO_8859_1)).startsWith("%PDF");
+  }
+
+  private String said() throws IOException {
+    return Files.readString(folder.resolve("said"));
   }
 
   private static Set<Integer> colours(BufferedImage image) {
@@ -95,6 +132,6 @@ class BrowserTest {
     } finally {
       process.destroyForcibly();
     }
-    assertThat(process.exitValue()).as(Files.readString(folder.resolve("said"))).isZero();
+    assertThat(process.exitValue()).as(said()).isZero();
   }
 }
