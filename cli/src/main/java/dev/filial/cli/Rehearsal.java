@@ -74,6 +74,7 @@ public final class Rehearsal {
           onRegister("carries", "26-006-1", "26-006-2", "--trait", "tips"),
           onRegister("mistakes"),
           onRegister("draw", "26-012"),
+          onRegister("page", "26-012"),
           onRegister("show", "26-099"));
 
   /**

@@ -20,7 +20,13 @@ class TypedPagesTest {
   @TempDir Path folder;
 
   @ParameterizedTest
-  @CsvSource({"five-minutes.md, 25", "odds.md, 100", "how-sure.md, 80", "what-it-carries.md, 80"})
+  @CsvSource({
+    "five-minutes.md, 25",
+    "odds.md, 100",
+    "how-sure.md, 80",
+    "what-it-carries.md, 80",
+    "pages.md, 5"
+  })
   void whatThePageShowsIsWhatIsPrinted(String page, int least) throws IOException {
     boolean inBlock = false;
     int shown = 0;

@@ -64,7 +64,7 @@ public final class DrawCommand implements BenchCommand {
    * @param parents how many lines
    * @param notes doubts the drawing leans on
    */
-  record Drawn(Code code, Path file, int plants, int parents, List<String> notes)
+  record Drawn(Code code, String file, int plants, int parents, List<String> notes)
       implements Answer {
     @Override
     public void show(Screen screen) {
@@ -97,7 +97,11 @@ public final class DrawCommand implements BenchCommand {
     NewFile.require(to);
     NewFile.write(to, PedigreeDrawing.of(behind));
     return new Drawn(
-        behind.code(), to, behind.plants().size(), behind.parents().size(), behind.notes());
+        behind.code(),
+        NewFile.asTyped(to, bench),
+        behind.plants().size(),
+        behind.parents().size(),
+        behind.notes());
   }
 
   /** A code as the name of a file. */

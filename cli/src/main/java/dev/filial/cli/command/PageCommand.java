@@ -64,7 +64,7 @@ public final class PageCommand implements BenchCommand {
    * @param entries how many entries it tells
    * @param notes doubts it leans on
    */
-  record Written(Code code, Path file, int plants, int entries, List<String> notes)
+  record Written(Code code, String file, int plants, int entries, List<String> notes)
       implements Answer {
     @Override
     public void show(Screen screen) {
@@ -83,7 +83,7 @@ public final class PageCommand implements BenchCommand {
     NewFile.write(to, PlantPage.of(content));
     return new Written(
         code,
-        to,
+        NewFile.asTyped(to, bench),
         content.behind().plants().size(),
         content.card().history().size(),
         content.ancestry().notes());

@@ -45,4 +45,9 @@ public final class NewFile {
       throw new UncheckedIOException(e);
     }
   }
+
+  /** The file as one would type it: from the current folder where it lies in it. */
+  public static String asTyped(Path file, Bench bench) {
+    return (file.startsWith(bench.folder()) ? bench.folder().relativize(file) : file).toString();
+  }
 }

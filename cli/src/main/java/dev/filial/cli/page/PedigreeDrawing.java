@@ -93,15 +93,25 @@ public final class PedigreeDrawing {
             ? ""
             : LetterWidths.PLAIN.fit(names, WORD_SIZE, rest);
     String second = plant.what().isEmpty() ? plant.generation() : plant.what();
-    String third =
-        plant.parts().stream()
-            .map(part -> palette.letter(part.taxon()) + "\u00A0" + percent(part.share()))
-            .collect(Collectors.joining(" · "));
-    return new Words(
-        code,
-        names,
-        LetterWidths.PLAIN.fit(second, WORD_SIZE, room),
-        LetterWidths.PLAIN.fit(third, WORD_SIZE, room));
+    String third = parts(plant, palette, room);
+    return new Words(code, names, LetterWidths.PLAIN.fit(second, WORD_SIZE, room), third);
+  }
+
+  /** The letters and shares, as many of them as there is room for. */
+  private static String parts(Plant plant, Palette palette, double room) {
+    StringBuilder text = new StringBuilder();
+    for (Part part : plant.parts()) {
+      String next =
+          (text.isEmpty() ? "" : " · ")
+              + palette.letter(part.taxon())
+              + "\u00A0"
+              + percent(part.share());
+      if (LetterWidths.PLAIN.of(text + next + " …", WORD_SIZE) > room) {
+        return text.append(" …").toString();
+      }
+      text.append(next);
+    }
+    return text.toString();
   }
 
   /** With one decimal where it has any. */

@@ -484,7 +484,7 @@ public final class PlantPage {
         footer{margin-top:2.5rem}
         @media (max-width:34rem){dl{grid-template-columns:1fr;gap:0}dd{margin-bottom:.5rem}
           h1{font-size:1.5rem}td.number{white-space:normal}th,td{padding-right:.6rem}
-          .bar{width:5.5rem;height:auto}}
+          .bar{width:4.5rem;height:auto}}
         """
         + colours(Ink.PAPER, Ink.TEXT, Ink.SOFT, Ink.STROKE)
         + "@media screen and (prefers-color-scheme:dark){\n"
