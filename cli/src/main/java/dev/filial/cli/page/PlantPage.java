@@ -52,6 +52,7 @@ public final class PlantPage {
 
   private static final double BAR_WIDTH = 180;
   private static final double BAR_HEIGHT = 18;
+  private static final int SIMPLE_BITS = 11;
   private static final double NOTHING = 1e-9;
 
   private final Content content;
@@ -218,7 +219,7 @@ public final class PlantPage {
         .text(" ")
         .element("bdi", taxon)
         .close()
-        .element("td", share + ", " + percent, "class", "number");
+        .element("td", simple(share) ? share + ", " + percent : percent, "class", "number");
     if (ranges) {
       html.element("td", range, "class", "number");
     }
@@ -231,6 +232,11 @@ public final class PlantPage {
     return likely.standardDeviation() < NOTHING
         ? "always so"
         : glued(Decimal.text(100 * likely.low(), 0) + " and " + Decimal.percent(likely.high(), 0));
+  }
+
+  /** Whether anybody would read it as a fraction: after many crosses it has too many digits. */
+  private static boolean simple(Fraction share) {
+    return share.denominator().bitLength() <= SIMPLE_BITS;
   }
 
   /** With no line ending between a number and its sign. */
@@ -373,10 +379,10 @@ public final class PlantPage {
         .line();
     PedigreeDrawing.into(content.behind(), html);
     html.close()
-        .element(
-            "figcaption",
-            "Parents stand to the left of their offspring, each plant once. What is wider than the"
-                + " page can be moved sideways.")
+        .open("figcaption")
+        .text("Parents stand to the left of their offspring, each plant once. ")
+        .element("span", "What is wider than the page can be moved sideways.", "class", "screen")
+        .close()
         .close()
         .line()
         .close()
@@ -493,7 +499,7 @@ public final class PlantPage {
         + """
         @page{margin:15mm}
         @media print{body{max-width:none;padding:0;font-size:10pt}.wide{overflow:visible}
-          .drawing svg{max-width:100%;height:auto}h2{break-after:avoid}
+          .drawing svg{max-width:100%;height:auto}h2,h3{break-after:avoid}.screen{display:none}
           tr,li,figure{break-inside:avoid}thead{display:table-header-group}}
         """;
   }
