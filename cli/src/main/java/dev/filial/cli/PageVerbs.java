@@ -1,6 +1,7 @@
 package dev.filial.cli;
 
 import dev.filial.cli.command.DrawCommand;
+import dev.filial.cli.command.IndexCommand;
 import dev.filial.cli.command.PageCommand;
 import java.util.List;
 
@@ -17,6 +18,11 @@ final class PageVerbs {
             "page",
             Heading.PAPER,
             "Write all of a plant onto a page for a browser or for paper",
-            PageCommand::new));
+            PageCommand::new),
+        new Verb(
+            "index",
+            Heading.PAPER,
+            "Write a page of what there is, to search and to sort",
+            IndexCommand::new));
   }
 }

@@ -75,6 +75,7 @@ public final class Rehearsal {
           onRegister("mistakes"),
           onRegister("draw", "26-012"),
           onRegister("page", "26-012"),
+          onRegister("index"),
           onRegister("show", "26-099"));
 
   /**

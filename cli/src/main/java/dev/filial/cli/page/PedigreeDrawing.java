@@ -141,8 +141,7 @@ public final class PedigreeDrawing {
     return Math.ceil(Math.min(MOST, Math.max(LEAST, most + 2 * INSET)));
   }
 
-  // --- the whole
-  // -----------------------------------------------------------------------------------
+  // --- the whole ---
 
   private void write() {
     double wide = Math.max(layout.width(), LEGEND_LEAST);
@@ -245,8 +244,7 @@ public final class PedigreeDrawing {
     return parent.role().text() + " " + who + doubt;
   }
 
-  // --- lines
-  // ---------------------------------------------------------------------------------------
+  // --- lines ---
 
   private static String stroke(Parent parent) {
     if (!parent.isCertain() || parent.parent() == null) {
@@ -339,8 +337,7 @@ public final class PedigreeDrawing {
         .line();
   }
 
-  // --- boxes
-  // ---------------------------------------------------------------------------------------
+  // --- boxes ---
 
   private void box(Box box) {
     Plant plant = box.plant();
@@ -450,8 +447,7 @@ public final class PedigreeDrawing {
     return text.toString();
   }
 
-  // --- the legend
-  // ----------------------------------------------------------------------------------
+  // --- the legend ---
 
   /** What the fills and strokes mean, in as many lines as they take. */
   private final class Legend {
@@ -561,8 +557,7 @@ public final class PedigreeDrawing {
     }
   }
 
-  // --- looks
-  // ---------------------------------------------------------------------------------------
+  // --- looks ---
 
   private static String style() {
     return """

@@ -91,4 +91,11 @@ class DrawVerbTest {
     assertThat(complaint(3, "page", "rosa", "--to", "rosa.html")).contains("is there already");
     assertThat(bench.json("page", "26-002", "--to", "b.html").get("plants").asInt()).isEqualTo(1);
   }
+
+  @Test
+  void theIndexListsWhatThereIsAndIsNotWrittenOverEither() throws IOException {
+    assertThat(bench.done("index")).isEqualTo("Wrote a list of 5 into register.html.\n");
+    assertThat(Files.readString(folder.resolve("register.html"))).contains("26-003", "Rosa");
+    assertThat(complaint(3, "index")).contains("register.html is there already");
+  }
 }

@@ -2,6 +2,8 @@ package dev.filial.cli.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.filial.core.answer.ListQuestion;
+import dev.filial.core.register.RegisterView;
 import java.awt.image.BufferedImage;
 import java.io.File;
 import java.io.IOException;
@@ -83,6 +85,41 @@ class BrowserTest {
     Path paper = folder.resolve("page.pdf");
     chromium(List.of("--print-to-pdf=" + paper), file);
     assertThat(Files.readString(paper, StandardCharsets.ISO_8859_1)).startsWith("%PDF");
+  }
+
+  @Test
+  void theIndexIsSearchedAndSorted() throws Exception {
+    RegisterView view = Bookshelf.of(Bookshelf.manyWays());
+    Files.writeString(
+        folder.resolve("index.html"),
+        IndexPage.of(ListQuestion.of(view).ask(), "Klara", view.size()));
+    Path frame = folder.resolve("frame.html");
+    Files.writeString(
+        frame,
+        """
+        <body><iframe id='f' src='index.html'></iframe><script>
+        f.onload = () => {
+          const page = f.contentDocument;
+          const first = () => page.querySelector('tbody tr:not([hidden]) th').textContent;
+          const code = page.querySelector('thead button');
+          const search = page.getElementById('search');
+          code.click();
+          const up = first();
+          code.click();
+          const down = first();
+          search.value = 'PLANT laui';
+          search.dispatchEvent(new Event('input'));
+          document.title = [up, down, first(), page.getElementById('found').textContent].join(';');
+        };
+        </script>
+        """);
+
+    chromium(
+        List.of("--dump-dom", "--allow-file-access-from-files", "--virtual-time-budget=5000"),
+        frame);
+
+    // 24-001 to 24-009: four plants and five crosses, each with a seedling.
+    assertThat(said()).contains("<title>24-001W;24-009J-1;24-001W;1 of 14</title>");
   }
 
   private String said() throws IOException {

@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.filial.core.answer.AncestryQuestion;
 import dev.filial.core.answer.CardQuestion;
+import dev.filial.core.answer.ListQuestion;
 import dev.filial.core.answer.SpreadQuestion;
 import dev.filial.core.name.Code;
 import dev.filial.core.register.RegisterView;
@@ -152,5 +153,23 @@ class PlantPageTest {
     Parsed page = parsed(page(rows(200), "26-999-1"));
 
     assertThat(page.all("g", "fp-plant")).hasSizeGreaterThan(200);
+  }
+
+  @Test
+  void theIndexHasARowForEachThingAndIsWellFormed() {
+    RegisterView view = Bookshelf.of(manyWays());
+    List<ListQuestion.Line> lines = ListQuestion.of(view).ask();
+
+    String page = IndexPage.of(lines, "Klara & Co", view.size());
+    Parsed parsed = parsed(page);
+
+    assertThat(texts(parsed, "h1")).containsExactly("The register of Klara & Co");
+    assertThat(parsed.all("th", "code").stream().map(Element::getTextContent))
+        .containsExactlyElementsOf(lines.stream().map(line -> line.code().text()).toList());
+    assertThat(texts(parsed, "td")).contains("Rosa", "Echeveria agavoides");
+    // A browser reads a script as it stands, so it may hold nothing that was escaped.
+    assertThat(texts(parsed, "script")).singleElement().asString().doesNotContain("&", "<", ">");
+    assertThat(texts(parsed, "style")).singleElement().asString().doesNotContain("&", "<", ">");
+    assertThat(page.replace("http://www.w3.org/1999/xhtml", "")).doesNotContain("http");
   }
 }
