@@ -3,8 +3,8 @@
  * laid out. No genetics, no rules of the register and no SQL live here.
  *
  * <p>The packages stand on floors, each importing only what is below it: {@code screen}, {@code
- * demo} and {@code label}; {@code frame}; {@code command}; and on top the entry class with its
- * table of verbs.
+ * demo}, {@code label} and {@code page}; {@code frame}; {@code command}; and on top the entry class
+ * with its table of verbs.
  */
 @org.jspecify.annotations.NullMarked
 module dev.filial.cli {
@@ -16,6 +16,11 @@ module dev.filial.cli {
   requires org.jline.terminal;
   requires tools.jackson.databind;
   requires org.xerial.sqlitejdbc;
+  requires org.eclipse.elk.alg.layered;
+  requires org.eclipse.elk.core;
+  requires org.eclipse.elk.graph;
+  requires org.eclipse.emf.common;
+  requires org.eclipse.emf.ecore;
 
   // Jackson reads the records that are printed as JSON.
   opens dev.filial.cli to

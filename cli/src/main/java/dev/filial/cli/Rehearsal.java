@@ -90,6 +90,9 @@ public final class Rehearsal {
           onRegister("again", "code=26-002"),
           onRegister("sheet"),
           onRegister("photos"),
+          onRegister("draw", "26-012"),
+          onRegister("page", "26-012"),
+          onRegister("index"),
           onRegister("show", "26-099"));
 
   /**

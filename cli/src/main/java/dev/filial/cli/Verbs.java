@@ -31,6 +31,7 @@ record Verbs(List<Verb> list) {
     all.addAll(TinVerbs.list());
     all.addAll(GeneVerbs.list());
     all.addAll(AskVerbs.list());
+    all.addAll(PageVerbs.list());
     all.addAll(ExpectVerbs.list());
     all.addAll(MeasureVerbs.list());
     all.addAll(LabelVerbs.list());

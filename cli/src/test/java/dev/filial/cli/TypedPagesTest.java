@@ -29,7 +29,8 @@ class TypedPagesTest {
     "germination.md, 100",
     "fast-entry.md, 45",
     "season.md, 200",
-    "labels.md, 20"
+    "labels.md, 20",
+    "pages.md, 5"
   })
   void whatThePageShowsIsWhatIsPrinted(String page, int least) throws IOException {
     Files.writeString(folder.resolve("rosa.jpg"), "a picture");

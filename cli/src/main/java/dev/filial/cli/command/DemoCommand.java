@@ -5,6 +5,7 @@ import dev.filial.cli.frame.Answer;
 import dev.filial.cli.frame.Bench;
 import dev.filial.cli.frame.BenchCommand;
 import dev.filial.cli.frame.CommandLine;
+import dev.filial.cli.frame.NewFile;
 import dev.filial.cli.frame.Reading;
 import dev.filial.cli.frame.Words;
 import dev.filial.cli.screen.Screen;
@@ -194,13 +195,8 @@ public final class DemoCommand implements BenchCommand {
     Path path = file.get().orElseGet(DemoCommand::temporary);
     DemoBench.write(path);
     try (SqliteStore store = SqliteStore.open(path)) {
-      return Walk.through(store, asTyped(path, bench));
+      return Walk.through(store, NewFile.asTyped(path, bench));
     }
-  }
-
-  /** From the current folder where it lies in it, as one would type it. */
-  private static String asTyped(Path path, Bench bench) {
-    return (path.startsWith(bench.folder()) ? bench.folder().relativize(path) : path).toString();
   }
 
   private static Path temporary() {

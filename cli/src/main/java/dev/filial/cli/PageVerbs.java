@@ -1,0 +1,28 @@
+package dev.filial.cli;
+
+import dev.filial.cli.command.DrawCommand;
+import dev.filial.cli.command.IndexCommand;
+import dev.filial.cli.command.PageCommand;
+import java.util.List;
+
+/** Drawings and pages to look at. */
+final class PageVerbs {
+
+  private PageVerbs() {}
+
+  static List<Verb> list() {
+    return List.of(
+        new Verb(
+            "draw", Heading.PAPER, "Draw a plant's pedigree into an SVG file", DrawCommand::new),
+        new Verb(
+            "page",
+            Heading.PAPER,
+            "Write all of a plant onto a page for a browser or for paper",
+            PageCommand::new),
+        new Verb(
+            "index",
+            Heading.PAPER,
+            "Write a page of what there is, to search and to sort",
+            IndexCommand::new));
+  }
+}

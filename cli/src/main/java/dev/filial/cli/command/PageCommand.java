@@ -1,0 +1,110 @@
+package dev.filial.cli.command;
+
+import dev.filial.cli.frame.Answer;
+import dev.filial.cli.frame.Bench;
+import dev.filial.cli.frame.BenchCommand;
+import dev.filial.cli.frame.NewFile;
+import dev.filial.cli.frame.OpenRegister;
+import dev.filial.cli.frame.Reading;
+import dev.filial.cli.frame.Words;
+import dev.filial.cli.page.PlantPage;
+import dev.filial.cli.screen.Screen;
+import dev.filial.core.answer.AncestryQuestion;
+import dev.filial.core.answer.CardQuestion;
+import dev.filial.core.answer.CardQuestion.Card;
+import dev.filial.core.answer.Describing;
+import dev.filial.core.answer.Finding;
+import dev.filial.core.answer.PlantsBehindQuestion;
+import dev.filial.core.answer.SpreadQuestion;
+import dev.filial.core.name.Code;
+import dev.filial.core.register.RegisterOpened;
+import dev.filial.core.register.RegisterView;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** {@code filial page}. */
+public final class PageCommand implements BenchCommand {
+
+  private final Supplier<String> plant;
+  private final Supplier<Optional<Path>> file;
+  private final OpenRegister register;
+
+  /** Declares its words. */
+  public PageCommand(Words words) {
+    plant =
+        words.argument(
+            "PLANT",
+            "A code or a name; a cross, a seed lot or a pot stands for one seedling of it.",
+            Reading.THING);
+    file =
+        words.option(
+            "--to",
+            "FILE",
+            "The file to write, which is not there yet; otherwise the code with .html.",
+            Reading.FILE);
+    register = OpenRegister.toRead(words);
+    words
+        .describe(
+            "Writes one page to look at in a browser, or to print: what the plant is, who is in it"
+                + " and between what shares, its pedigree drawn, what was recorded of it, and what"
+                + " came of it. The page is one file and needs no network.")
+        .example("filial page Rosa")
+        .example("filial page 24-007-1 --to seedling.html");
+  }
+
+  /**
+   * What was written.
+   *
+   * @param code the plant
+   * @param file where
+   * @param plants how many plants stand in the drawing on it
+   * @param entries how many entries it tells
+   * @param notes doubts it leans on
+   */
+  record Written(Code code, String file, int plants, int entries, List<String> notes)
+      implements Answer {
+    @Override
+    public void show(Screen screen) {
+      screen.say("Wrote the page of " + code.text() + " into " + file + ".");
+      notes.forEach(note -> screen.field("note", note));
+    }
+  }
+
+  @Override
+  public Answer run(Bench bench) {
+    PlantPage.Content content = register.read(bench, this::content);
+    Code code = content.card().code();
+    Path to =
+        file.get().orElseGet(() -> bench.folder().resolve(DrawCommand.fileName(code, ".html")));
+    NewFile.require(to);
+    NewFile.write(to, PlantPage.of(content));
+    return new Written(
+        code,
+        NewFile.asTyped(to, bench),
+        content.behind().plants().size(),
+        content.card().history().size(),
+        content.ancestry().notes());
+  }
+
+  private PlantPage.Content content(RegisterView view) {
+    Code code = Finding.in(view).one(plant.get()).code();
+    Card card = CardQuestion.of(view).ask(code);
+    List<Code> codes = new ArrayList<>(card.under());
+    codes.addAll(card.parentOf());
+    List<PlantPage.Came> came = new ArrayList<>();
+    for (Code one : codes) {
+      view.item(one)
+          .ifPresent(item -> came.add(new PlantPage.Came(one.text(), Describing.of(view, item))));
+    }
+    return new PlantPage.Content(
+        card,
+        AncestryQuestion.of(view).withSpread(SpreadQuestion.usual()).ask(card.code()),
+        PlantsBehindQuestion.of(view).ask(card.code()),
+        came,
+        view.opening().map(RegisterOpened::grower).orElse("an unnamed grower"),
+        view.size());
+  }
+}

@@ -1,0 +1,74 @@
+package dev.filial.cli.page;
+
+import dev.filial.cli.page.PedigreeDrawing.Ink;
+
+/** How pages look: one style sheet, in which nothing needs an escape. */
+final class PageStyle {
+
+  private PageStyle() {}
+
+  /** For all pages. */
+  static String sheet() {
+    return """
+
+        *{box-sizing:border-box}
+        body{margin:0 auto;max-width:62rem;padding:1.5rem 1.25rem 3rem;line-height:1.5;
+          font-family:system-ui,-apple-system,"Segoe UI",Roboto,"Helvetica Neue",Arial,sans-serif}
+        h1{font-size:1.9rem;font-weight:400;line-height:1.2;margin:0;overflow-wrap:anywhere}
+        h2{font-size:1.15rem;font-weight:600;margin:2.25rem 0 .75rem;padding-bottom:.25rem;
+          border-bottom:1px solid}
+        h3{font-size:1rem;margin:1.25rem 0 .25rem}
+        .code{font-weight:700;white-space:nowrap}
+        .lead{margin:.35rem 0 0}
+        dl{display:grid;grid-template-columns:minmax(8rem,max-content) 1fr;gap:.3rem 1.25rem;
+          margin:0}
+        dd{margin:0;overflow-wrap:anywhere}
+        table{border-collapse:collapse;width:100%}
+        .said{margin:0 0 .5rem}
+        th,td{text-align:left;vertical-align:top;padding:.35rem 1rem .35rem 0;border-bottom:1px solid}
+        tbody th{font-weight:400}
+        td.number,td.day{white-space:nowrap;font-variant-numeric:tabular-nums}
+        td.words{min-width:12rem}
+        .wide{overflow-x:auto;max-width:100%}
+        .bar{display:block;margin-top:.2rem}
+        .bar path,.bar .ground{fill:none}
+        figure{margin:0}
+        figcaption{margin-top:.5rem}
+        .drawing svg{display:block}
+        ul{margin:0;padding-left:1.1rem}
+        li{margin:.2rem 0}
+        footer{margin-top:2.5rem}
+        .finder{margin:1.25rem 0}
+        input{display:block;width:100%;max-width:26rem;margin:.25rem 0;padding:.45rem .6rem;
+          font:inherit;color:inherit;background:transparent;border:1px solid;border-radius:4px}
+        button{padding:.2rem 0;min-height:1.75rem;font:inherit;font-weight:600;color:inherit;text-align:left;
+          background:none;border:0;cursor:pointer}
+        [aria-sort=ascending] button::after{content:" \\25B2"}
+        [aria-sort=descending] button::after{content:" \\25BC"}
+        [hidden]{display:none}
+        @media (max-width:34rem){dl{grid-template-columns:1fr;gap:0}dd{margin-bottom:.5rem}
+          h1{font-size:1.5rem}td.number{white-space:normal}th,td{padding-right:.6rem}
+          .bar{width:4.5rem;height:auto}}
+        """
+        + colours(Ink.PAPER, Ink.TEXT, Ink.SOFT, Ink.STROKE)
+        + "@media screen and (prefers-color-scheme:dark){\n"
+        + colours(Ink.DARK_PAPER, Ink.DARK_TEXT, Ink.DARK_SOFT, Ink.DARK_STROKE)
+        + "}\n"
+        + """
+        @page{margin:15mm}
+        @media print{body{max-width:none;padding:0;font-size:10pt}.wide{overflow:visible}
+          .drawing svg{max-width:100%;height:auto}h2,h3{break-after:avoid}.screen,.finder{display:none}
+          tr,li,figure{break-inside:avoid}thead{display:table-header-group}}
+        """;
+  }
+
+  private static String colours(String paper, String text, String soft, String stroke) {
+    return """
+        body{background:%s;color:%s}
+        dt,.said,figcaption,footer,.lead,thead th,label{color:%s}
+        h2,th,td{border-color:%s}
+        .bar .ground,.bar .range{stroke:%s}
+        """
+        .formatted(paper, text, soft, soft, stroke);
+  }
+}
