@@ -13,15 +13,53 @@ import dev.filial.core.register.Statement;
 import dev.filial.core.register.Subject;
 import dev.filial.core.register.Taxon;
 import dev.filial.core.register.TaxonDeclared;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.StringJoiner;
 import org.jspecify.annotations.Nullable;
 
 /** Writes what a clerk accepted into the tables. */
 final class SqliteWriter {
 
+  /** Rows of links that go into one statement. */
+  private static final int MOST_LINKS = 16;
+
+  /** The columns of an item that may be empty, or hold more than a yes or a no. */
+  private static final List<String> COLUMNS =
+      List.of(
+          "code",
+          "whole",
+          "year",
+          "number",
+          "suffix",
+          "kind",
+          "entry",
+          "since",
+          "until",
+          "fate",
+          "count",
+          "taxon",
+          "cultivar",
+          "makeup",
+          "generation",
+          "ploidy",
+          "field_number",
+          "names",
+          "place",
+          "same_as",
+          "guess");
+
+  private static final List<String> FLAGS =
+      List.of("struck", "never_held", "unprotected", "not_diploid");
+
   private final Sql sql;
+  private final Map<Integer, String> linking = new HashMap<>();
+  private final Map<Integer, String> inserting = new HashMap<>();
 
   SqliteWriter(Sql sql) {
     this.sql = sql;
@@ -72,17 +110,28 @@ final class SqliteWriter {
             });
   }
 
+  /** All links of an entry in one statement, since each statement costs as much as its rows. */
   private void link(long entry, Statement statement) {
-    statement.subjects().forEach(subject -> link(subject, 0, entry));
-    statement.mentions().forEach(subject -> link(subject, 1, entry));
+    List<Object> links = new ArrayList<>();
+    statement.subjects().forEach(subject -> addLink(links, subject, 0, entry));
+    statement.mentions().forEach(subject -> addLink(links, subject, 1, entry));
+    for (int from = 0; from < links.size(); from += 3 * MOST_LINKS) {
+      int to = Math.min(links.size(), from + 3 * MOST_LINKS);
+      sql.update(linking((to - from) / 3), links.subList(from, to).toArray());
+    }
   }
 
-  private void link(Subject subject, int leaning, long entry) {
-    sql.update(
-        "INSERT OR IGNORE INTO concerns VALUES (?, ?, ?)",
-        SqliteReader.key(subject),
-        leaning,
-        entry);
+  private static void addLink(List<Object> links, Subject subject, int leaning, long entry) {
+    links.add(SqliteReader.key(subject));
+    links.add(leaning);
+    links.add(entry);
+  }
+
+  private String linking(int rows) {
+    return linking.computeIfAbsent(
+        rows,
+        number ->
+            "INSERT OR IGNORE INTO concerns VALUES (?, ?, ?)" + ", (?, ?, ?)".repeat(number - 1));
   }
 
   private void unlink(long entry, Statement statement) {
@@ -122,34 +171,7 @@ final class SqliteWriter {
         }
       }
     }
-    sql.update(
-        "INSERT OR REPLACE INTO item VALUES"
-            + " (?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)",
-        code,
-        item.code().whole().text(),
-        item.code().year(),
-        item.code().number(),
-        item.code().part().number(),
-        item.kind().name(),
-        item.entry(),
-        item.struck() ? 1 : 0,
-        text(item.since()),
-        text(item.until()),
-        item.fate().name(),
-        item.count() == null ? null : item.count().toString(),
-        item.determination().taxon(),
-        item.determination().cultivar(),
-        SqliteRows.shares(item.determination().makeup()),
-        item.determination().generation(),
-        item.determination().ploidy(),
-        item.fieldNumber(),
-        SqliteRows.lines(item.names()),
-        item.place(),
-        item.sameAs() == null ? null : item.sameAs().text(),
-        item.neverHeld() ? 1 : 0,
-        item.unprotected() ? 1 : 0,
-        item.guess(),
-        Ploidies.isDiploid(item) ? 0 : 1);
+    putRow(item, code, mayBeThere);
     int place = 0;
     for (Descent descent : item.descent()) {
       sql.update(
@@ -167,6 +189,80 @@ final class SqliteWriter {
     for (String name : item.names()) {
       sql.update("INSERT OR IGNORE INTO own_name VALUES (?, ?, ?)", Names.folded(name), name, code);
     }
+  }
+
+  private void putRow(Item item, String code, boolean mayBeThere) {
+    int flags =
+        (item.struck() ? 1 : 0)
+            | (item.neverHeld() ? 2 : 0)
+            | (item.unprotected() ? 4 : 0)
+            | (Ploidies.isDiploid(item) ? 0 : 8);
+    List<Object> values = new ArrayList<>();
+    int columns = 0;
+    for (Object value :
+        new @Nullable Object[] {
+          code,
+          item.code().whole().text(),
+          item.code().year(),
+          item.code().number(),
+          item.code().part().number(),
+          item.kind().name(),
+          item.entry(),
+          text(item.since()),
+          text(item.until()),
+          item.fate().name(),
+          item.count() == null ? null : item.count().toString(),
+          item.determination().taxon(),
+          item.determination().cultivar(),
+          SqliteRows.shares(item.determination().makeup()),
+          item.determination().generation(),
+          item.determination().ploidy(),
+          item.fieldNumber(),
+          SqliteRows.lines(item.names()),
+          item.place(),
+          item.sameAs() == null ? null : item.sameAs().text(),
+          item.guess()
+        }) {
+      columns <<= 1;
+      if (value != null) {
+        columns |= 1;
+        values.add(value);
+      }
+    }
+    sql.update(inserting(columns, flags, mayBeThere), values.toArray());
+  }
+
+  /**
+   * The statement that writes a row of so many columns: most are empty of most things, and binding
+   * nothing costs as much as binding something.
+   *
+   * @param columns which are not empty, a bit each, the last being the lowest
+   * @param flags struck, never held, unprotected, not diploid: a bit each, the first the lowest
+   */
+  private String inserting(int columns, int flags, boolean mayBeThere) {
+    int key = (columns << 5) | (flags << 1) | (mayBeThere ? 1 : 0);
+    return inserting.computeIfAbsent(
+        key,
+        any -> {
+          StringJoiner names = new StringJoiner(", ");
+          StringJoiner values = new StringJoiner(", ");
+          for (int i = 0; i < COLUMNS.size(); i++) {
+            if ((columns >> (COLUMNS.size() - 1 - i) & 1) == 1) {
+              names.add(COLUMNS.get(i));
+              values.add("?");
+            }
+          }
+          for (int i = 0; i < FLAGS.size(); i++) {
+            names.add(FLAGS.get(i));
+            values.add(Integer.toString(flags >> i & 1));
+          }
+          return (mayBeThere ? "INSERT OR REPLACE" : "INSERT")
+              + " INTO item ("
+              + names
+              + ") VALUES ("
+              + values
+              + ")";
+        });
   }
 
   private static @Nullable String text(@Nullable PartialDate date) {
