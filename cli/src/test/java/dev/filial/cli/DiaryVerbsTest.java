@@ -142,6 +142,20 @@ class DiaryVerbsTest {
   }
 
   @Test
+  void aPotOfWhichNothingIsUpYetStaysInItsBag() {
+    demo.told("sow", "26-012", "40", "--pots", "2", "--place", "bag 2", "--closed");
+    assertThat(demo.told("count", "--in", "bag 2", "--up", "0,0"))
+        .contains("Next: when it is to be looked at again: filial due");
+    assertThat(demo.told("count", "--in", "bag 2", "--up", "3,0")).contains("26-012D P2: 0");
+    assertThat(demo.told("open", "--in", "bag 2"))
+        .startsWith("Entry 263: 26-012D P1, 26-012D P2 opened.");
+    assertThat(demo.told("where", "bag 2")).contains("26-012D P2").doesNotContain("no longer");
+    // A pot that was emptied is no more in it.
+    demo.told("number", "26-012 P1", "3");
+    assertThat(demo.told("where", "bag 2")).doesNotContain("26-012D P1 ").contains("26-012D P2");
+  }
+
+  @Test
   void hardeningOffAndPottingOnAreKept() {
     assertThat(demo.told("harden", "26-013 P1", "--date", "yesterday"))
         .startsWith("Entry 260: 26-013E P1 hardened off.");

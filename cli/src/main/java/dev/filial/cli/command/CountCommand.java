@@ -109,8 +109,19 @@ public final class CountCommand implements BenchCommand {
               writing,
               writing.append(new Counted(day.of(bench), readings, null)),
               readings.size() == 1 ? first : null,
-              "when you prick them out: filial number \"" + first.text() + "\" COUNT");
+              isAnyUp(readings)
+                  ? "when you prick them out: filial number \"" + first.text() + "\" COUNT"
+                  : "when it is to be looked at again: filial due");
         });
+  }
+
+  private static boolean isAnyUp(List<Counted.Reading> readings) {
+    return readings.stream()
+        .anyMatch(reading -> isAny(reading.germinated()) || isAny(reading.alive()));
+  }
+
+  private static boolean isAny(@Nullable Count count) {
+    return count != null && count.size().orElse(1) > 0;
   }
 
   private List<String> meant(Bench bench) {

@@ -66,8 +66,8 @@ public final class Cautions {
       // From memory, and said so broadly that it stays true: which plants are listed and what a
       // country asks for changes from year to year, so the reader is sent to those who know.
       case BORDER ->
-          "across a border, nearly all cacti and many other succulents, their seed often included,"
-              + " need papers under the convention on trade in endangered species (CITES), nursery"
+          "across a border, nearly all cacti and many other succulents, and the seed of some, need"
+              + " papers under the convention on trade in endangered species (CITES), nursery"
               + " raised or not, and most countries want a plant health certificate for plants and"
               + " many for seed; ask the authorities of both countries before anything is sent.";
     };

@@ -192,8 +192,10 @@ public final class Holdings {
     return item.kind() == Item.Kind.GROUP || item.kind() == Item.Kind.SOWING;
   }
 
+  /** A pot of which nothing came up yet is here; one that was emptied is used up, or dead. */
   private static boolean isHere(Item item) {
-    return item.fate().isHere() && !Count.of(0).equals(item.count());
+    boolean emptyPacket = item.kind() == Item.Kind.LOT && Count.of(0).equals(item.count());
+    return item.fate().isHere() && !emptyPacket;
   }
 
   private static String count(Item item) {

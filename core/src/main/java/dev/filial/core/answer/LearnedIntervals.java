@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -34,7 +35,7 @@ import org.jspecify.annotations.Nullable;
  * <ul>
  *   <li>coming up: from sowing to the first count that found something, of nine sowings in ten;
  *       those of which nothing came up are not among them;
- *   <li>ripening: from pollination to harvest, the median;
+ *   <li>ripening: from pollination to the first harvest of each cross, the median;
  *   <li>flowering: from the first open flower to the last, the median.
  * </ul>
  *
@@ -62,14 +63,24 @@ final class LearnedIntervals {
     }
     List<Long> sorted = new ArrayList<>(days);
     Collections.sort(sorted);
-    double share = interval == Interval.COMING_UP ? NINE_IN_TEN : 0.5;
-    int at = (int) Math.ceil(share * sorted.size()) - 1;
+    long length =
+        interval == Interval.COMING_UP
+            ? sorted.get((int) Math.ceil(NINE_IN_TEN * sorted.size()) - 1)
+            : median(sorted);
     return Optional.of(
         new IntervalDays(
-            (int) Math.max(1, Math.min(sorted.get(at), Integer.MAX_VALUE)),
+            (int) Math.max(1, Math.min(length, Integer.MAX_VALUE)),
             IntervalDays.Whence.LEARNED,
             taxon.isEmpty() ? null : taxon,
             days.size()));
+  }
+
+  /** The middle one; of an even number the mean of the two in the middle, rounded up. */
+  private static long median(List<Long> sorted) {
+    int half = sorted.size() / 2;
+    return sorted.size() % 2 == 1
+        ? sorted.get(half)
+        : (sorted.get(half - 1) + sorted.get(half) + 1) / 2;
   }
 
   /** Whether enough is known of any taxon, beside all. */
@@ -138,16 +149,26 @@ final class LearnedIntervals {
     return false;
   }
 
+  /** Each cross is one case, by its first harvest, however many harvests it gave. */
   private void ripening(Map<String, List<Long>> found) {
+    Map<Code, LocalDate> first = new LinkedHashMap<>();
     for (Item lot : view.items(Set.of(Item.Kind.LOT))) {
       if (view.effective(lot.entry()).orElse(null) instanceof Harvested harvest) {
-        Optional<Item> cross = view.item(lot.code().whole());
-        if (cross.isPresent()
-            && view.effective(cross.get().entry()).orElse(null) instanceof Pollinated pollinated) {
-          add(found, pollinated.seedParent(), day(pollinated.date()), day(harvest.date()));
+        LocalDate day = day(harvest.date());
+        if (day != null) {
+          first.merge(lot.code().whole(), day, (one, other) -> one.isBefore(other) ? one : other);
         }
       }
     }
+    first.forEach(
+        (code, day) -> {
+          Optional<Item> cross = view.item(code);
+          if (cross.isPresent()
+              && view.effective(cross.get().entry()).orElse(null)
+                  instanceof Pollinated pollinated) {
+            add(found, pollinated.seedParent(), day(pollinated.date()), day);
+          }
+        });
   }
 
   private void flowering(Map<String, List<Long>> found) {

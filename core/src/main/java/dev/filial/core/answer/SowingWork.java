@@ -14,6 +14,7 @@ import dev.filial.core.register.Sown;
 import dev.filial.core.register.Statement;
 import dev.filial.core.register.Subject;
 import dev.filial.core.register.Tended;
+import dev.filial.core.register.Treated;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -172,6 +173,8 @@ final class SowingWork {
         } else if (statement instanceof Tended tended) {
           diary.opened |= tended.care() == Tended.Care.OPENED;
           diary.look(tended.date());
+        } else if (statement instanceof Treated treated) {
+          diary.look(treated.date());
         }
       }
     }

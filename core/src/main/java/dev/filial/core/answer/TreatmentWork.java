@@ -13,8 +13,8 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Treatments to be repeated: of each thing the last of its sort, if that was to be done again. A
- * whole bag or tray that was treated in one entry stays one task.
+ * Treatments to be repeated: of each thing the last of its sort and product, if that was to be done
+ * again. A whole bag or tray that was treated in one entry stays one task.
  */
 final class TreatmentWork {
 
@@ -64,13 +64,21 @@ final class TreatmentWork {
     }
   }
 
+  /** Of one sort and not of two products, either of which goes its own way. */
+  private static boolean isSame(Treated one, Treated other) {
+    return one.treatment() == other.treatment()
+        && (one.product() == null
+            || other.product() == null
+            || one.product().strip().equalsIgnoreCase(other.product().strip()));
+  }
+
   /** Whether nothing of that sort was done later, or on the same day and written later. */
   private boolean isLast(Code code, long entry, Treated treated, LocalDate day) {
     for (long later : view.entriesOn(Subject.of(code))) {
       Statement statement = view.effective(later).orElseThrow();
       if (later != entry
           && statement instanceof Treated other
-          && other.treatment() == treated.treatment()
+          && isSame(other, treated)
           && other.date() != null) {
         int after = other.date().latest().compareTo(day);
         if (after > 0 || (after == 0 && later > entry)) {

@@ -290,8 +290,10 @@ public final class WhereQuestion {
         && !sown.groups().isEmpty();
   }
 
+  /** A pot of which nothing came up yet is here; one that was emptied is used up, or dead. */
   private static boolean isHere(Item item) {
-    return item.fate().isHere() && !item.neverHeld() && !Count.of(0).equals(item.count());
+    boolean emptyPacket = item.kind() == Item.Kind.LOT && Count.of(0).equals(item.count());
+    return item.fate().isHere() && !item.neverHeld() && !emptyPacket;
   }
 
   private static List<String> reversed(List<String> path) {

@@ -6,19 +6,25 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.filial.core.name.Code;
 import dev.filial.core.name.TaxonName;
+import dev.filial.core.number.Fraction;
 import dev.filial.core.register.Bloom;
 import dev.filial.core.register.Count;
 import dev.filial.core.register.Counted;
 import dev.filial.core.register.Flowered;
+import dev.filial.core.register.Harvested;
 import dev.filial.core.register.Interval;
 import dev.filial.core.register.IntervalStated;
 import dev.filial.core.register.PartialDate;
+import dev.filial.core.register.Pollen;
+import dev.filial.core.register.Pollinated;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** How long things take, by what a register's own dates show. */
 class LearnedIntervalsTest {
+
+  private static final LocalDate POLLINATED = LocalDate.parse("2026-02-01");
 
   private final InventedBench bench = new InventedBench();
 
@@ -87,6 +93,60 @@ class LearnedIntervalsTest {
     assertThat(comingUp(AGAVOIDES).days()).isEqualTo(30);
     bench.say(new IntervalStated(Interval.COMING_UP, 15, LAUI, null));
     assertThat(comingUp(LAUI)).isEqualTo(new IntervalDays(15, IntervalDays.Whence.STATED, LAUI, 0));
+  }
+
+  @Test
+  void fiveHarvestsOfOneCrossAreOneCase() {
+    for (int i = 0; i < 4; i++) {
+      pollinatedAndHarvested(50 + i);
+    }
+    Code cross = pollinatedAndHarvested(58);
+    for (int days : new int[] {60, 62, 64, 66}) {
+      harvested(cross, days);
+    }
+    // 50, 51, 52, 53 and, of the last, 58: five crosses, and the middle one is 52.
+    assertThat(Intervals.in(bench.store).days(Interval.RIPENING, TaxonName.parse(LAUI)))
+        .isEqualTo(new IntervalDays(52, IntervalDays.Whence.LEARNED, LAUI, 5));
+    pollinatedAndHarvested(55);
+    // 50, 51, 52, 53, 55, 58: the mean of 52 and 53, rounded up.
+    assertThat(Intervals.in(bench.store).days(Interval.RIPENING, TaxonName.parse(LAUI)).days())
+        .isEqualTo(53);
+  }
+
+  private Code pollinatedAndHarvested(int days) {
+    Code code = NextCode.in(bench.store).ofYear(2026);
+    bench.say(
+        new Pollinated(
+            code,
+            bench.plant(LAUI),
+            new Pollen.Itself(),
+            PartialDate.of(POLLINATED),
+            null,
+            List.of(),
+            Fraction.ZERO,
+            Fraction.ZERO,
+            Fraction.ZERO,
+            null,
+            null,
+            false,
+            null,
+            null));
+    harvested(code, days);
+    return code;
+  }
+
+  private void harvested(Code cross, int days) {
+    bench.say(
+        new Harvested(
+            NextCode.in(bench.store).lot(cross),
+            PartialDate.of(POLLINATED.plusDays(days)),
+            null,
+            false,
+            Count.of(20),
+            null,
+            null,
+            null,
+            null));
   }
 
   @Test

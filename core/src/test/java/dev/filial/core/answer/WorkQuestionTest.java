@@ -195,6 +195,19 @@ class WorkQuestionTest {
     assertThat(due("2026-06-05")).isEmpty();
   }
 
+  @Test
+  void twoProductsGoTheirOwnWays() {
+    List<Code> pot = sown("2026-04-01", false, 1);
+    up("2026-04-05", pot.get(0), 20);
+    bench.say(new Treated(pot, Treatment.FUNGICIDE, "A", null, 10, day("2026-04-02"), null));
+    bench.say(new Treated(pot, Treatment.FUNGICIDE, "B", null, 30, day("2026-04-03"), null));
+    String code = pot.get(0).text();
+    assertThat(due("2026-05-03"))
+        .containsExactly("TREAT " + code + " 2026-04-12", "TREAT " + code + " 2026-05-03");
+    bench.say(new Treated(pot, Treatment.FUNGICIDE, "a", null, null, day("2026-04-20"), null));
+    assertThat(due("2026-05-03")).containsExactly("TREAT " + code + " 2026-05-03");
+  }
+
   private void treated(
       Treatment treatment, @Nullable Integer every, String date, List<Code> codes) {
     bench.say(new Treated(codes, treatment, null, null, every, day(date), null));
