@@ -133,6 +133,17 @@ class DiaryVerbsTest {
   }
 
   @Test
+  void aPlaceCalledLikeAPlantIsAskedForAsAPlace() {
+    demo.told("place", "Rosa", "--within", "shelf");
+    demo.told("move", "26-001", "--to", "rosa");
+    assertThat(demo.json("where", "Rosa").get("asked").stringValue()).isEqualTo("22-001E");
+    JsonNode place = demo.json("where", "--in", "Rosa");
+    assertThat(place.get("lines").get(0).get("code").stringValue()).isEqualTo("26-001M");
+    assertThat(demo.refused(2, "where")).contains("where is what?");
+    assertThat(demo.refused(2, "where", "Rosa", "--in", "Rosa")).contains("where is what?");
+  }
+
+  @Test
   void countsOfAPlaceAreInTheOrderOfTheirCodes() {
     Outcome outcome = demo.type("count", "--in", "bag 1", "--up", "13");
     assertThat(outcome.status()).isEqualTo(2);

@@ -58,7 +58,7 @@ public final class GiveCommand implements BenchCommand {
   }
 
   private Answer record(Writing writing, Bench bench) {
-    List<Code> codes = Several.in(writing, what.get());
+    List<Code> codes = Several.inOrTheirSeed(writing, what.get());
     Accepted accepted =
         writing.append(
             new FateRecorded(

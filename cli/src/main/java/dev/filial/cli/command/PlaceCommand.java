@@ -54,6 +54,6 @@ public final class PlaceCommand implements BenchCommand {
                         date.orToday(bench),
                         remark.get().orElse(null))),
                 null,
-                "what stands there: filial where " + CommandLine.quoted(place.get())));
+                "what stands there: filial where --in " + CommandLine.quoted(place.get())));
   }
 }

@@ -62,6 +62,16 @@ final class RecordReadings {
       throw new IllegalArgumentException(
           "it has a line break or another control character in it; write it on one line");
     }
+    if (line.codePoints().anyMatch(RecordReadings::turnsText)) {
+      throw new IllegalArgumentException(
+          "it has a character in it that turns the direction of what follows; leave that out, names"
+              + " in Hebrew or Arabic need none");
+    }
     return line;
+  }
+
+  /** Embeddings, overrides and isolates of the Unicode bidirectional algorithm (UAX 9). */
+  private static boolean turnsText(int c) {
+    return (c >= 0x202A && c <= 0x202E) || (c >= 0x2066 && c <= 0x2069);
   }
 }

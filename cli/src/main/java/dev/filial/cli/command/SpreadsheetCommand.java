@@ -88,6 +88,8 @@ public final class SpreadsheetCommand implements BenchCommand {
   @Override
   public Answer run(Bench bench) {
     check();
+    requireNoFolder(file.get(), bench);
+    columns.get().ifPresent(mapping -> requireNoFolder(mapping, bench));
     try {
       Sheet sheet = Sheet.of(file.get());
       return guess.get().isPresent()
@@ -95,6 +97,12 @@ public final class SpreadsheetCommand implements BenchCommand {
           : take(sheet, bench);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
+    }
+  }
+
+  private static void requireNoFolder(Path file, Bench bench) {
+    if (Files.isDirectory(file)) {
+      throw Trouble.file(shown(file, bench) + " is a folder", "Name a file in it.");
     }
   }
 

@@ -5,6 +5,7 @@ import dev.filial.cli.frame.Bench;
 import dev.filial.cli.frame.BenchCommand;
 import dev.filial.cli.frame.OpenRegister;
 import dev.filial.cli.frame.Reading;
+import dev.filial.cli.frame.Trouble;
 import dev.filial.cli.frame.Words;
 import dev.filial.cli.screen.Screen;
 import dev.filial.cli.screen.Table;
@@ -19,6 +20,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 
@@ -26,6 +28,7 @@ import java.util.function.Supplier;
 public final class WhereCommand implements BenchCommand {
 
   private final Supplier<List<String>> what;
+  private final Supplier<Optional<String>> place;
   private final BooleanSupplier all;
   private final OpenRegister register;
 
@@ -35,8 +38,14 @@ public final class WhereCommand implements BenchCommand {
         words.arguments(
             "WHAT",
             "A code or a name; or a place, for all that stands in it.",
-            true,
+            false,
             Reading.THING);
+    place =
+        words.option(
+            "--in",
+            "PLACE",
+            "All that stands in this place, also where a plant is called so too.",
+            RecordReadings.LINE);
     all = words.flag("--all", "Also what died, left or was used up.");
     register = OpenRegister.toRead(words);
     words
@@ -56,6 +65,12 @@ public final class WhereCommand implements BenchCommand {
   private Answer answer(RegisterView view) {
     String typed = String.join(" ", what.get()).strip();
     WhereQuestion question = WhereQuestion.of(view).withGone(all.getAsBoolean());
+    if (typed.isEmpty() == place.get().isEmpty()) {
+      throw Trouble.usage("where is what?", "Name a thing or a place, or a place with --in PLACE.");
+    }
+    if (place.get().isPresent()) {
+      return told(question.inPlace(place.get().get()), true);
+    }
     Code code;
     try {
       code = Finding.in(view).one(typed).code();

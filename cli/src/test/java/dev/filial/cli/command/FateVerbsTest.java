@@ -57,6 +57,13 @@ class FateVerbsTest {
   }
 
   @Test
+  void aPacketOfOneLotIsThatLot() {
+    assertThat(bench.cautioned(BORDER, "give", "25-001", "--count", "5")).contains("5 of 25-001");
+    assertThat(bench.type("give", "25-001", "--to", "Lena \u202E Muster").err())
+        .contains("turns the direction");
+  }
+
+  @Test
   void everyGiftOfSeveralHasItsTag() {
     assertThat(bench.cautioned(BORDER, "give", "23-001", "25-001 H1"))
         .contains("    KB 23-001A | Echeveria laui\n")

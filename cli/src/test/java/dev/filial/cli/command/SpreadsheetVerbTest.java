@@ -47,6 +47,20 @@ class SpreadsheetVerbTest {
   }
 
   @Test
+  void aFolderIsNoTableAndWhatIsMissingIsNamed() throws IOException {
+    Files.createDirectory(folder.resolve("old"));
+    Outcome named = sheet("old", "--guess", "plants.columns");
+    assertThat(named.status()).isEqualTo(3);
+    assertThat(named.err()).contains("old is a folder");
+    sheet("plants.csv", "--guess", "plants.columns");
+    Outcome nowhere =
+        sheet("plants.csv", "--columns", "plants.columns", "--apply", "--good-rows", "no/rest.csv");
+    assertThat(nowhere.status()).isEqualTo(3);
+    assertThat(plain(nowhere.err())).contains("/no").doesNotContain(".filial-");
+    assertThat(list()).doesNotContain("E-17");
+  }
+
+  @Test
   void fromTheGuessToTheLastRow() throws IOException {
     Outcome guessed = sheet("plants.csv", "--guess", "plants.columns");
     assertThat(guessed.status()).as(guessed.err()).isZero();

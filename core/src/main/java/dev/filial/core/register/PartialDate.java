@@ -26,7 +26,11 @@ public record PartialDate(int year, int month, int day) {
    * @throws IllegalArgumentException if it does not
    */
   public PartialDate {
-    if (year < 1700 || year > 9999 || (month == 0 && day != 0)) {
+    if (year < 1700 || year > 9999) {
+      throw new IllegalArgumentException(
+          "no such date: " + year + " is not a year from 1700 to 9999");
+    }
+    if (month == 0 && day != 0) {
       throw new IllegalArgumentException(
           "no such date: year " + year + ", month " + month + ", day " + day);
     }

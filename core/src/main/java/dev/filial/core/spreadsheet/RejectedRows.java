@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
@@ -44,6 +45,9 @@ final class RejectedRows implements AutoCloseable {
     Path folder = file.toAbsolutePath().getParent();
     if (folder == null || Files.exists(file)) {
       throw new FileAlreadyExistsException(file.toString());
+    }
+    if (!Files.isDirectory(folder)) {
+      throw new NoSuchFileException(folder.toString());
     }
     making =
         folder.resolve(

@@ -27,7 +27,8 @@ import org.jspecify.annotations.Nullable;
  */
 final class RecentView extends ForwardingView {
 
-  private static final int KEPT = 1024;
+  /** What is folded again with each entry about one thing has to fit, or all of it is looked up. */
+  private static final int KEPT = 8192;
 
   /** What is spoken of more often than this is looked up: its list would be copied each time. */
   private static final int LONGEST = 64;
@@ -47,7 +48,7 @@ final class RecentView extends ForwardingView {
 
   /** The newest of what was looked up, the oldest falling out. */
   private static final class Lately<K, V> {
-    private final Map<K, V> kept = new LinkedHashMap<>(KEPT * 2, 0.75f, true);
+    private final Map<K, V> kept = new LinkedHashMap<>(64, 0.75f, true);
 
     V get(K key, Function<K, V> lookUp) {
       V value = kept.get(key);
