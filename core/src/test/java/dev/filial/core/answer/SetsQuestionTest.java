@@ -131,6 +131,49 @@ class SetsQuestionTest {
             });
   }
 
+  /** laui A × laui B 10 of 10; A selfed 0 of 10; A × its own offset 0 of 8. */
+  private void aSelfSterileSpecies() {
+    Code another = story.plant(LAUI);
+    Code offset = story.offset(laui);
+    story.fruit(story.cross(laui, another, Count.of(10)), Count.of(10), Count.of(0), null, null);
+    story.fruit(story.cross(laui, laui, Count.of(10)), Count.of(0), Count.of(10), null, null);
+    story.fruit(story.cross(laui, offset, Count.of(8)), Count.of(0), Count.of(8), null, null);
+  }
+
+  @Test
+  void selfingsAreNotPooledWithCrossesWithinTheSpecies() {
+    aSelfSterileSpecies();
+    List<SetsQuestion.Row> rows =
+        SetsQuestion.of(story.bench.store).by(SetsQuestion.By.TAXON).ask().rows();
+    assertThat(rows).extracting(SetsQuestion.Row::one).containsExactly(LAUI, LAUI);
+    assertThat(rows).extracting(SetsQuestion.Row::other).containsExactly(LAUI, LAUI);
+    assertThat(rows).extracting(SetsQuestion.Row::isSelfing).containsExactly(true, false);
+    // 10 selfed and 8 with pollen of the offset, none of which set: 0 of 18. Of none the upper end
+    // is z² / (n + z²) = 3.8415 / 21.8415 = 0.17588.
+    Tries selfed = rows.get(0).oneBears();
+    assertThat(selfed.set()).isZero();
+    assertThat(selfed.known()).isEqualTo(18);
+    assertThat(selfed.interval().orElseThrow().lower()).isCloseTo(0, within(1e-12));
+    assertThat(selfed.interval().orElseThrow().upper()).isCloseTo(0.17588, within(1e-4));
+    assertThat(rows.get(1).oneBears().set()).isEqualTo(10);
+    assertThat(rows.get(1).oneBears().known()).isEqualTo(10);
+  }
+
+  @Test
+  void aPlantOnItsOwnOffsetIsASelfing() {
+    aSelfSterileSpecies();
+    // By plant: the clone with itself 0 of 18, and with the other plant 10 of 10.
+    List<SetsQuestion.Row> rows = sets().rows();
+    assertThat(rows).hasSize(2);
+    assertThat(rows.get(0).one()).isEqualTo(laui.text());
+    assertThat(rows.get(0).other()).isEqualTo(laui.text());
+    assertThat(rows.get(0).isSelfing()).isTrue();
+    assertThat(rows.get(0).oneBears().set()).isZero();
+    assertThat(rows.get(0).oneBears().known()).isEqualTo(18);
+    assertThat(rows.get(1).isSelfing()).isFalse();
+    assertThat(rows.get(1).oneBears().known()).isEqualTo(10);
+  }
+
   @Test
   void ofOnePlantAndItsOffsetsOnly() {
     Code colorata = story.plant(COLORATA);
