@@ -165,6 +165,7 @@ public final class SetsQuestion {
     private int mixed;
     private int open;
     private int guessed;
+    private int onlySet;
     private int unprotected;
     private int stored;
     private int harvested;
@@ -189,6 +190,7 @@ public final class SetsQuestion {
 
     void note(RegisterView view, Pollinated cross, Tries tries) {
       guessed += tries.guessed();
+      onlySet += tries.onlySet();
       unknown += tries.unknown();
       if (cross.flowers() == null || !cross.flowers().isExact()) {
         notCounted++;
@@ -199,7 +201,10 @@ public final class SetsQuestion {
       if (cross.storedPollen()) {
         stored++;
       }
-      if (tries.known() == 0 && tries.guessed() == 0 && isHarvested(view, cross.code())) {
+      if (tries.known() == 0
+          && tries.guessed() == 0
+          && tries.onlySet() == 0
+          && isHarvested(view, cross.code())) {
         harvested++;
       }
     }
@@ -214,6 +219,11 @@ public final class SetsQuestion {
       add(notes, unknown, "flower", "of which nobody wrote whether it set, left out of the shares");
       add(notes, harvested, "cross", "that gave seed, though nobody wrote how many flowers set");
       add(notes, guessed, "cross", "whose set or failed flowers were guessed, left out");
+      add(
+          notes,
+          onlySet,
+          "cross",
+          "of which only what set was written, left out of the shares: of the rest nobody knows");
       add(notes, notCounted, "cross", "whose flowers nobody counted when they were pollinated");
       add(
           notes,
