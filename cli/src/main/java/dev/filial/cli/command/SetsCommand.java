@@ -33,8 +33,8 @@ public final class SetsCommand implements BenchCommand {
         words.option(
             "--by",
             "WHAT",
-            "By plant, or by taxon, where a hybrid counts as all taxa behind it; otherwise by"
-                + " plant.",
+            "By plant, where all plants of one clone are one, or by taxon, where a hybrid counts"
+                + " as all taxa behind it; otherwise by plant.",
             Reading.oneOf(By.class));
     register = OpenRegister.toRead(words);
     words
@@ -79,13 +79,18 @@ public final class SetsCommand implements BenchCommand {
               .column("other bears, pollen of one");
       for (Row row : sets.rows()) {
         table.row(
-            row.one(),
-            row.isSelfing() ? "the same" : row.other(),
-            SetsTold.full(row.oneBears()),
-            SetsTold.full(row.otherBears()));
+            row.one(), other(row), SetsTold.full(row.oneBears()), SetsTold.full(row.otherBears()));
       }
       return table;
     }
+  }
+
+  /** Selfings say nothing of what two plants of one species do with each other. */
+  private static String other(Row row) {
+    if (row.isSelfing()) {
+      return "selfed";
+    }
+    return row.one().equals(row.other()) ? "another plant of it" : row.other();
   }
 
   @Override

@@ -12,6 +12,9 @@ final class SetsTold {
     if (tries.crosses().isEmpty()) {
       return "not yet";
     }
+    if (tries.known() == 0 && tries.setOnly() > 0) {
+      return tries.setOnly() + " set, how many failed not known";
+    }
     if (tries.known() == 0) {
       return tries.crosses().size() == 1
           ? "crossed, result not known"
@@ -36,8 +39,13 @@ final class SetsTold {
                     .append("–")
                     .append(percent(interval.upper()))
                     .append(" %)"));
+    add(text, tries.setOnly(), "set without a word on failures");
+    addAbout(text, tries.about().set(), "set");
+    addAbout(text, tries.about().failed(), "failed");
     add(text, tries.aborted(), "dropped");
+    addAbout(text, tries.about().aborted(), "dropped");
     add(text, tries.eaten(), "eaten");
+    addAbout(text, tries.about().eaten(), "eaten");
     add(text, tries.unknown(), "unknown");
     return text.toString();
   }
@@ -45,6 +53,12 @@ final class SetsTold {
   private static void add(StringBuilder text, long number, String what) {
     if (number > 0) {
       text.append(", ").append(number).append(' ').append(what);
+    }
+  }
+
+  private static void addAbout(StringBuilder text, long number, String what) {
+    if (number > 0) {
+      text.append(", about ").append(number).append(' ').append(what);
     }
   }
 

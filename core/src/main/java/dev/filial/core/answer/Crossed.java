@@ -3,7 +3,6 @@ package dev.filial.core.answer;
 import dev.filial.core.name.Code;
 import dev.filial.core.register.Item;
 import dev.filial.core.register.RegisterView;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,33 +11,24 @@ import java.util.Map;
 final class Crossed {
 
   private final RegisterView view;
-  private final Map<Code, Code> clones = new HashMap<>();
+  private final CloneNames clones;
   private final Map<Code, Map<String, Tries>> borne = new HashMap<>();
 
   Crossed(RegisterView view) {
     this.view = view;
+    this.clones = new CloneNames(view);
   }
 
   boolean isOneClone(Code one, Code other) {
-    return clone(one).equals(clone(other));
+    return clones.of(one).equals(clones.of(other));
   }
 
   /** What came of crosses of these two, the first being the seed parent. */
   Tries tries(Code seed, Code pollen) {
-    Code bearer = clone(seed);
+    Code bearer = clones.of(seed);
     return borne
         .computeIfAbsent(bearer, this::borneBy)
-        .getOrDefault(clone(pollen).text(), Tries.NONE);
-  }
-
-  /** A clone is called after the first of its plants. */
-  private Code clone(Code plant) {
-    Code known = clones.get(plant);
-    if (known == null) {
-      known = Clone.of(view, plant).stream().min(Comparator.naturalOrder()).orElse(plant);
-      clones.put(plant, known);
-    }
-    return known;
+        .getOrDefault(clones.of(pollen).text(), Tries.NONE);
   }
 
   private Map<String, Tries> borneBy(Code bearer) {
@@ -51,11 +41,11 @@ final class Crossed {
     String name = bearer.text();
     Map<String, Tries> tries = new HashMap<>();
     for (SetsQuestion.Row row :
-        SetsQuestion.of(view).ask(crosses, plant -> clone(plant).text()).rows()) {
+        SetsQuestion.of(view).ask(crosses, plant -> clones.of(plant).text(), clones).rows()) {
       if (row.one().equals(name)) {
-        tries.put(row.other(), row.oneBears());
+        tries.merge(row.other(), row.oneBears(), (some, more) -> Tries.sum(List.of(some, more)));
       } else if (row.other().equals(name)) {
-        tries.put(row.one(), row.otherBears());
+        tries.merge(row.one(), row.otherBears(), (some, more) -> Tries.sum(List.of(some, more)));
       }
     }
     return tries;

@@ -10,12 +10,8 @@ import dev.filial.core.register.Caution;
 import dev.filial.core.register.Count;
 import dev.filial.core.register.Descent;
 import dev.filial.core.register.Item;
-import dev.filial.core.register.Pollen;
-import dev.filial.core.register.Pollinated;
-import dev.filial.core.register.Protection;
 import dev.filial.core.register.RegisterRefusal;
 import dev.filial.core.register.RegisterView;
-import dev.filial.core.register.Statement;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -56,8 +52,9 @@ public final class OfferQuestion {
    *
    * @param code the code it travels under, the grower's mark before it
    * @param lot its code at home
-   * @param name the taxon, or the hybrid formula with the seed parent's taxa first; what is not
-   *     known of it is among the doubts
+   * @param name the taxon, or the hybrid formula with the seed parent's taxa first, and the
+   *     generation after it where it is short, certain and later than F1; what is not known of it
+   *     is among the doubts
    * @param parents the codes of its parents, of a cross; empty of seed that came
    * @param fieldNumber the collector's field number of seed that came under one, or null
    * @param number how many are free
@@ -121,9 +118,15 @@ public final class OfferQuestion {
       return Describing.acquired(view, origin.determination());
     }
     try {
-      return NotationQuestion.of(view)
-          .formula(lot.code(), new FormulaStyle(false, false, false, false))
-          .formula();
+      String formula =
+          NotationQuestion.of(view)
+              .formula(lot.code(), new FormulaStyle(false, false, false, false))
+              .formula();
+      String generation = TagQuestion.of(view).generation(lot);
+      // A formula without a word is read as an F1.
+      return generation.isEmpty() || generation.equals("F1")
+          ? formula
+          : formula + ", " + generation;
     } catch (RegisterRefusal | PedigreeException e) {
       // Of a plant of unknown make-up there is no formula; its parents are still known by code.
       return Describing.of(view, origin);
@@ -132,25 +135,22 @@ public final class OfferQuestion {
 
   private List<String> doubts(TinQuestion.Line tin, Item lot, Item origin) {
     Set<String> doubts = new LinkedHashSet<>();
-    Statement statement = view.effective(origin.entry()).orElse(null);
-    if (statement instanceof Pollinated cross) {
-      ofPollination(cross, doubts);
-    }
+    // Behind a packet that came stands nobody; of a cross every doubt of the lineage counts.
+    Collection<Item> behind = view.lineage(List.of(lot.code())).values();
+    doubts.addAll(PollinationDoubts.of(view, origin, behind));
     if (origin.kind() == Item.Kind.MIXTURE) {
       doubts.add("a mixed packet");
     }
     if (origin.kind() == Item.Kind.SEED) {
       doubts.add("name as it came");
     }
-    // Behind a packet that came stands nobody; of a cross every doubt of the lineage counts.
-    Collection<Item> behind = view.lineage(List.of(lot.code())).values();
     if (behind.stream().anyMatch(OfferQuestion::isLikeOnly)) {
       doubts.add("identity in doubt (cf. or aff.)");
     }
     if (behind.stream().anyMatch(item -> isOfNoName(view, item))) {
       doubts.add("partly of unknown origin");
     }
-    if (behind.stream().anyMatch(item -> !item.code().equals(origin.code()) && isUncertain(item))) {
+    if (behind.stream().anyMatch(item -> isUncertain(item, origin))) {
       doubts.add("parentage uncertain further back");
     }
     if (behind.stream().anyMatch(item -> item.guess() != null)) {
@@ -166,30 +166,6 @@ public final class OfferQuestion {
       doubts.add("old seed");
     }
     return List.copyOf(doubts);
-  }
-
-  private static void ofPollination(Pollinated cross, Set<String> doubts) {
-    if (cross.pollen() instanceof Pollen.Open) {
-      doubts.add("open pollinated");
-    } else if (cross.pollen() instanceof Pollen.Mix) {
-      doubts.add("pollen mixed");
-    }
-    if (!(cross.pollen() instanceof Pollen.Open)) {
-      if (cross.protection().contains(Protection.NONE)) {
-        doubts.add("unprotected flowers");
-      } else if (cross.protection().isEmpty()) {
-        doubts.add("nobody wrote whether the flowers were protected");
-      }
-    }
-    if (cross.selfs().signum() > 0) {
-      doubts.add("perhaps selfed (" + cross.selfs().toPercent(1) + ")");
-    }
-    if (cross.strays().signum() > 0) {
-      doubts.add("perhaps of stray pollen (" + cross.strays().toPercent(1) + ")");
-    }
-    if (cross.apomixis().signum() > 0) {
-      doubts.add("perhaps without fertilisation (" + cross.apomixis().toPercent(1) + ")");
-    }
   }
 
   private static boolean isLikeOnly(Item item) {
@@ -212,7 +188,10 @@ public final class OfferQuestion {
         && TaxaBehind.in(view).of(item.code()).unknown();
   }
 
-  private static boolean isUncertain(Item item) {
-    return item.unprotected() || item.descent().size() > 1;
+  /** Of crosses it is told what is uncertain about each. */
+  private static boolean isUncertain(Item item, Item origin) {
+    return item.kind() != Item.Kind.CROSS
+        && !item.code().equals(origin.code())
+        && item.descent().size() > 1;
   }
 }

@@ -8,6 +8,7 @@ import dev.filial.core.register.Protection;
 import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.Statement;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -24,7 +25,7 @@ public final class SetsQuestion {
 
   /** What is set beside each other. */
   public enum By {
-    /** Each plant by itself; records joined are one. */
+    /** Each plant by itself; all plants of one clone, and records joined, are one. */
     PLANT,
     /** Taxa; a hybrid is all taxa behind it. */
     TAXON
@@ -54,14 +55,13 @@ public final class SetsQuestion {
    * @param one the one, a code or a taxon, before the other in the alphabet
    * @param other the other; of a selfing the same
    * @param oneBears with {@code one} as the seed parent
-   * @param otherBears with {@code other} as the seed parent; none of a selfing
+   * @param otherBears with {@code other} as the seed parent; none where both are called the same
+   * @param isSelfing whether every plant of it bore with its own pollen, or with that of another
+   *     plant of its clone. What is called the same without it was crossed between different
+   *     plants, which tells nothing of selfing.
    */
-  public record Row(String one, String other, Tries oneBears, Tries otherBears) {
-    /** Whether both are the same. */
-    public boolean isSelfing() {
-      return one.equals(other);
-    }
-  }
+  public record Row(
+      String one, String other, Tries oneBears, Tries otherBears, boolean isSelfing) {}
 
   /**
    * The table.
@@ -89,17 +89,14 @@ public final class SetsQuestion {
 
   private Sets ask(List<Item> crosses) {
     TaxaBehind taxa = TaxaBehind.in(view);
+    CloneNames clones = new CloneNames(view);
     return ask(
-        crosses,
-        plant ->
-            by == By.TAXON
-                ? taxa.of(plant).text()
-                : view.resolved(plant).map(Item::code).orElse(plant).text());
+        crosses, plant -> by == By.TAXON ? taxa.of(plant).text() : clones.of(plant).text(), clones);
   }
 
   /** The table of those crosses, each parent being called as {@code name} has it. */
-  Sets ask(List<Item> crosses, Function<Code, String> name) {
-    Map<String, Map<String, Beside>> rows = new TreeMap<>();
+  Sets ask(List<Item> crosses, Function<Code, String> name, CloneNames clones) {
+    Map<Two, Beside> rows = new TreeMap<>();
     Left left = new Left();
     for (Item item : crosses) {
       Statement statement = view.effective(item.entry()).orElse(null);
@@ -108,21 +105,25 @@ public final class SetsQuestion {
         if (pollen != null) {
           Tries tries = Tries.of(view, cross);
           left.note(view, cross, tries);
-          add(rows, name.apply(cross.seedParent()), name.apply(pollen), tries);
+          add(
+              rows,
+              name.apply(cross.seedParent()),
+              name.apply(pollen),
+              isSelfing(cross, pollen, clones),
+              tries);
         }
       }
     }
     List<Row> all = new ArrayList<>();
     rows.forEach(
-        (one, beside) ->
-            beside.forEach(
-                (other, both) ->
-                    all.add(
-                        new Row(
-                            one,
-                            other,
-                            Tries.sum(both.oneBears()),
-                            Tries.sum(both.otherBears())))));
+        (two, both) ->
+            all.add(
+                new Row(
+                    two.one(),
+                    two.other(),
+                    Tries.sum(both.oneBears()),
+                    Tries.sum(both.otherBears()),
+                    two.selfing())));
     return new Sets(List.copyOf(all), left.notes());
   }
 
@@ -133,12 +134,29 @@ public final class SetsQuestion {
     }
   }
 
+  /** What a row is called; of one name the selfings come first. */
+  private record Two(String one, String other, boolean selfing) implements Comparable<Two> {
+    private static final Comparator<Two> IN_ORDER =
+        Comparator.comparing(Two::one).thenComparing(Two::other).thenComparing(two -> !two.selfing);
+
+    @Override
+    public int compareTo(Two two) {
+      return IN_ORDER.compare(this, two);
+    }
+  }
+
+  /** Plants of one unnumbered pot are different plants, so one of them on another is no selfing. */
+  private static boolean isSelfing(Pollinated cross, Code pollen, CloneNames clones) {
+    return cross.pollen() instanceof Pollen.Itself
+        || (!cross.seedParent().isGroup()
+            && clones.of(cross.seedParent()).equals(clones.of(pollen)));
+  }
+
   private static void add(
-      Map<String, Map<String, Beside>> rows, String seed, String pollen, Tries tries) {
+      Map<Two, Beside> rows, String seed, String pollen, boolean selfing, Tries tries) {
     boolean inOrder = seed.compareTo(pollen) <= 0;
-    Beside both =
-        rows.computeIfAbsent(inOrder ? seed : pollen, any -> new TreeMap<>())
-            .computeIfAbsent(inOrder ? pollen : seed, any -> new Beside());
+    Two two = inOrder ? new Two(seed, pollen, selfing) : new Two(pollen, seed, selfing);
+    Beside both = rows.computeIfAbsent(two, any -> new Beside());
     (inOrder ? both.oneBears() : both.otherBears()).add(tries);
   }
 
@@ -147,6 +165,7 @@ public final class SetsQuestion {
     private int mixed;
     private int open;
     private int guessed;
+    private int onlySet;
     private int unprotected;
     private int stored;
     private int harvested;
@@ -171,6 +190,7 @@ public final class SetsQuestion {
 
     void note(RegisterView view, Pollinated cross, Tries tries) {
       guessed += tries.guessed();
+      onlySet += tries.onlySet();
       unknown += tries.unknown();
       if (cross.flowers() == null || !cross.flowers().isExact()) {
         notCounted++;
@@ -181,7 +201,10 @@ public final class SetsQuestion {
       if (cross.storedPollen()) {
         stored++;
       }
-      if (tries.known() == 0 && tries.guessed() == 0 && isHarvested(view, cross.code())) {
+      if (tries.known() == 0
+          && tries.guessed() == 0
+          && tries.onlySet() == 0
+          && isHarvested(view, cross.code())) {
         harvested++;
       }
     }
@@ -196,6 +219,11 @@ public final class SetsQuestion {
       add(notes, unknown, "flower", "of which nobody wrote whether it set, left out of the shares");
       add(notes, harvested, "cross", "that gave seed, though nobody wrote how many flowers set");
       add(notes, guessed, "cross", "whose set or failed flowers were guessed, left out");
+      add(
+          notes,
+          onlySet,
+          "cross",
+          "of which only what set was written, left out of the shares: of the rest nobody knows");
       add(notes, notCounted, "cross", "whose flowers nobody counted when they were pollinated");
       add(
           notes,

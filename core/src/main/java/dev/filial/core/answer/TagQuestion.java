@@ -237,7 +237,7 @@ public final class TagQuestion {
   }
 
   /** The generation where it is short, certain and not merely "pure". */
-  private String generation(Item item) {
+  String generation(Item item) {
     if (item.kind() == Item.Kind.PLANT && item.descent().isEmpty()) {
       return item.determination().generation() == null ? "" : item.determination().generation();
     }

@@ -17,7 +17,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Known is of a flower whether it set or failed. Fruit that dropped unripe had set. What was
  * eaten says nothing of whether two plants suit each other, so it is counted beside and in neither
- * number.
+ * number. Where only what set was written of a cross, and flowers are left, the rest is not missing
+ * by chance: a grower writes what he sees set. Such a cross is in no share.
  *
  * @param crosses the crosses
  * @param flowers how many flowers were pollinated, where that was counted
@@ -26,8 +27,11 @@ import org.jspecify.annotations.Nullable;
  * @param aborted of those that set, how many dropped their fruit unripe
  * @param eaten how many flowers or fruits were eaten
  * @param unknown how many flowers are left of which nobody wrote whether they set, those that were
- *     eaten not among them
- * @param guessed of how many crosses a number was only guessed, so that it is left out
+ *     eaten not among them, nor those whose fate was guessed
+ * @param guessed of how many crosses what set or failed was only guessed, so that it is left out
+ * @param about what was guessed
+ * @param setOnly how many flowers set in crosses of which only that was written; not in {@code set}
+ * @param onlySet how many such crosses there are
  */
 public record Tries(
     List<Code> crosses,
@@ -37,12 +41,33 @@ public record Tries(
     long aborted,
     long eaten,
     long unknown,
-    int guessed) {
+    int guessed,
+    About about,
+    long setOnly,
+    int onlySet) {
+
+  /**
+   * Numbers that were guessed. Of a cross of which what set or failed was guessed both stand here,
+   * for a share of the one that was counted would be none of the cross.
+   *
+   * @param set about how many set
+   * @param failed about how many failed
+   * @param aborted about how many dropped their fruit
+   * @param eaten about how many were eaten
+   */
+  public record About(long set, long failed, long aborted, long eaten) {
+    static final About NOTHING = new About(0, 0, 0, 0);
+
+    About plus(About more) {
+      return new About(
+          set + more.set, failed + more.failed, aborted + more.aborted, eaten + more.eaten);
+    }
+  }
 
   /** How often such intervals hold the true share. */
   public static final double CERTAINTY = 0.95;
 
-  static final Tries NONE = new Tries(List.of(), 0, 0, 0, 0, 0, 0, 0);
+  static final Tries NONE = new Tries(List.of(), 0, 0, 0, 0, 0, 0, 0, About.NOTHING, 0, 0);
 
   /** Copies the list. */
   public Tries {
@@ -81,7 +106,10 @@ public record Tries(
         parts.stream().mapToLong(Tries::aborted).sum(),
         parts.stream().mapToLong(Tries::eaten).sum(),
         parts.stream().mapToLong(Tries::unknown).sum(),
-        parts.stream().mapToInt(Tries::guessed).sum());
+        parts.stream().mapToInt(Tries::guessed).sum(),
+        parts.stream().map(Tries::about).reduce(About.NOTHING, About::plus),
+        parts.stream().mapToLong(Tries::setOnly).sum(),
+        parts.stream().mapToInt(Tries::onlySet).sum());
   }
 
   /** What was written of one cross. */
@@ -90,34 +118,58 @@ public record Tries(
     Count failed = Count.of(0);
     Count aborted = Count.of(0);
     Count eaten = Count.of(0);
+    boolean failuresWritten = false;
     for (long entry : view.entriesOn(Subject.of(cross.code()))) {
       if (view.effective(entry).orElse(null) instanceof FruitRecorded fruit) {
         set = sum(set, fruit.set());
         failed = sum(failed, fruit.failed());
+        failuresWritten |= fruit.failed() != null;
         aborted = sum(aborted, fruit.aborted());
         eaten = sum(eaten, fruit.eaten());
       }
     }
     boolean exact = set.isExact() && failed.isExact();
     Count tried = cross.flowers() == null ? Count.unknown() : cross.flowers();
-    long flowers = tried.isExact() ? number(tried) : 0;
-    long known = exact ? number(set) + number(failed) : 0;
+    long flowers = counted(tried);
+    long left = left(flowers, set, failed, eaten);
+    boolean open = tried.isExact() ? left > 0 : !failuresWritten;
+    boolean onlySet = exact && counted(set) > 0 && counted(failed) == 0 && open;
     return new Tries(
         List.of(cross.code()),
         flowers,
-        exact ? number(set) : 0,
-        exact ? number(failed) : 0,
-        number(aborted),
-        number(eaten),
-        Math.max(0, flowers - known - number(eaten)),
-        exact ? 0 : 1);
+        exact && !onlySet ? counted(set) : 0,
+        exact ? counted(failed) : 0,
+        counted(aborted),
+        counted(eaten),
+        left,
+        exact ? 0 : 1,
+        new About(
+            exact ? 0 : said(set), exact ? 0 : said(failed), guessed(aborted), guessed(eaten)),
+        onlySet ? counted(set) : 0,
+        onlySet ? 1 : 0);
+  }
+
+  /** Flowers nobody wrote of. Of "few" nobody can say how many they leave, so none is claimed. */
+  private static long left(long flowers, Count set, Count failed, Count eaten) {
+    if (set.size().isEmpty() || failed.size().isEmpty()) {
+      return 0;
+    }
+    return Math.max(0, flowers - said(set) - said(failed) - said(eaten));
   }
 
   private static Count sum(Count sum, @Nullable Count more) {
     return more == null ? sum : sum.plus(more);
   }
 
-  private static long number(Count count) {
-    return count.isExact() ? count.size().orElseThrow() : 0;
+  private static long counted(Count count) {
+    return count.isExact() ? said(count) : 0;
+  }
+
+  private static long guessed(Count count) {
+    return count.isExact() ? 0 : said(count);
+  }
+
+  private static long said(Count count) {
+    return count.size().orElse(0);
   }
 }

@@ -63,12 +63,68 @@ class SetsQuestionTest {
 
   @Test
   void flowersNobodyWroteOfAreInNoShareAndSaid() {
-    story.fruit(story.cross(laui, agavoides, Count.of(10)), Count.of(2), null, null, null);
+    // 10 flowers less 2 and 1 leave 7.
+    story.fruit(story.cross(laui, agavoides, Count.of(10)), Count.of(2), Count.of(1), null, null);
     Tries tries = sets().rows().get(0).oneBears();
-    assertThat(tries.known()).isEqualTo(2);
-    assertThat(tries.unknown()).isEqualTo(8);
+    assertThat(tries.known()).isEqualTo(3);
+    assertThat(tries.unknown()).isEqualTo(7);
     assertThat(sets().notes())
-        .contains("8 flowers of which nobody wrote whether it set, left out of the shares");
+        .contains("7 flowers of which nobody wrote whether it set, left out of the shares");
+  }
+
+  @Test
+  void whereOnlyWhatSetWasWrittenThereIsNoShare() {
+    // The share that set may be anything from 3 of 10 to 10 of 10.
+    story.fruit(story.cross(laui, agavoides, Count.of(10)), Count.of(3), null, null, null);
+    Tries tries = sets().rows().get(0).oneBears();
+    assertThat(tries.known()).isZero();
+    assertThat(tries.interval()).isEmpty();
+    assertThat(tries.setOnly()).isEqualTo(3);
+    assertThat(tries.unknown()).isEqualTo(7);
+    assertThat(sets().notes())
+        .contains(
+            "1 cross of which only what set was written, left out of the shares: of the rest nobody"
+                + " knows");
+    // Another cross with every flower written counts by itself: 2 of 4.
+    story.fruit(story.cross(laui, agavoides, Count.of(4)), Count.of(2), Count.of(2), null, null);
+    assertThat(sets().rows().get(0).oneBears().set()).isEqualTo(2);
+    assertThat(sets().rows().get(0).oneBears().known()).isEqualTo(4);
+  }
+
+  @Test
+  void whereEveryFlowerSetNoFailureNeedBeWritten() {
+    story.fruit(story.cross(laui, agavoides, Count.of(3)), Count.of(3), null, null, null);
+    assertThat(sets().rows().get(0).oneBears().known()).isEqualTo(3);
+    assertThat(sets().rows().get(0).oneBears().onlySet()).isZero();
+  }
+
+  @Test
+  void flowersOfAGuessedCrossAreNotUnknown() {
+    // About 5 set and 3 failed of 10: about 2 are left, of which nobody wrote.
+    story.fruit(
+        story.cross(laui, agavoides, Count.of(10)), Count.about(5), Count.of(3), null, null);
+    Tries tries = sets().rows().get(0).oneBears();
+    assertThat(tries.known()).isZero();
+    assertThat(tries.unknown()).isEqualTo(2);
+    assertThat(tries.about()).isEqualTo(new Tries.About(5, 3, 0, 0));
+    assertThat(sets().notes())
+        .contains("1 cross whose set or failed flowers were guessed, left out");
+  }
+
+  @Test
+  void whatWasEatenOrDroppedByGuessIsToldAsAbout() {
+    // 3 set, 4 failed and about 2 eaten of 10 leave 1.
+    story.fruit(
+        story.cross(laui, agavoides, Count.of(10)),
+        Count.of(3),
+        Count.of(4),
+        Count.about(1),
+        Count.about(2));
+    Tries tries = sets().rows().get(0).oneBears();
+    assertThat(tries.known()).isEqualTo(7);
+    assertThat(tries.eaten()).isZero();
+    assertThat(tries.about()).isEqualTo(new Tries.About(0, 0, 1, 2));
+    assertThat(tries.unknown()).isEqualTo(1);
   }
 
   @Test
@@ -129,6 +185,49 @@ class SetsQuestionTest {
               assertThat(row.otherBears().set()).isEqualTo(4);
               assertThat(row.otherBears().known()).isEqualTo(6);
             });
+  }
+
+  /** laui A × laui B 10 of 10; A selfed 0 of 10; A × its own offset 0 of 8. */
+  private void aSelfSterileSpecies() {
+    Code another = story.plant(LAUI);
+    Code offset = story.offset(laui);
+    story.fruit(story.cross(laui, another, Count.of(10)), Count.of(10), Count.of(0), null, null);
+    story.fruit(story.cross(laui, laui, Count.of(10)), Count.of(0), Count.of(10), null, null);
+    story.fruit(story.cross(laui, offset, Count.of(8)), Count.of(0), Count.of(8), null, null);
+  }
+
+  @Test
+  void selfingsAreNotPooledWithCrossesWithinTheSpecies() {
+    aSelfSterileSpecies();
+    List<SetsQuestion.Row> rows =
+        SetsQuestion.of(story.bench.store).by(SetsQuestion.By.TAXON).ask().rows();
+    assertThat(rows).extracting(SetsQuestion.Row::one).containsExactly(LAUI, LAUI);
+    assertThat(rows).extracting(SetsQuestion.Row::other).containsExactly(LAUI, LAUI);
+    assertThat(rows).extracting(SetsQuestion.Row::isSelfing).containsExactly(true, false);
+    // 10 selfed and 8 with pollen of the offset, none of which set: 0 of 18. Of none the upper end
+    // is z² / (n + z²) = 3.8415 / 21.8415 = 0.17588.
+    Tries selfed = rows.get(0).oneBears();
+    assertThat(selfed.set()).isZero();
+    assertThat(selfed.known()).isEqualTo(18);
+    assertThat(selfed.interval().orElseThrow().lower()).isCloseTo(0, within(1e-12));
+    assertThat(selfed.interval().orElseThrow().upper()).isCloseTo(0.17588, within(1e-4));
+    assertThat(rows.get(1).oneBears().set()).isEqualTo(10);
+    assertThat(rows.get(1).oneBears().known()).isEqualTo(10);
+  }
+
+  @Test
+  void aPlantOnItsOwnOffsetIsASelfing() {
+    aSelfSterileSpecies();
+    // By plant: the clone with itself 0 of 18, and with the other plant 10 of 10.
+    List<SetsQuestion.Row> rows = sets().rows();
+    assertThat(rows).hasSize(2);
+    assertThat(rows.get(0).one()).isEqualTo(laui.text());
+    assertThat(rows.get(0).other()).isEqualTo(laui.text());
+    assertThat(rows.get(0).isSelfing()).isTrue();
+    assertThat(rows.get(0).oneBears().set()).isZero();
+    assertThat(rows.get(0).oneBears().known()).isEqualTo(18);
+    assertThat(rows.get(1).isSelfing()).isFalse();
+    assertThat(rows.get(1).oneBears().known()).isEqualTo(10);
   }
 
   @Test

@@ -223,6 +223,79 @@ class TinQuestionTest {
   }
 
   @Test
+  void whatIsDoubtfulOfAParentsCrossIsDoubtfulOfItsSeed() {
+    Code family = story.bench.cross(laui, agavoides);
+    Code seedling = story.bench.seedling(family);
+    story.harvest(story.cross(seedling, story.plant(COLORATA), null), "2025-12-01", "80");
+    assertThat(offered().doubts())
+        .containsExactly(
+            "nobody wrote whether the flowers were protected, further back ("
+                + family.text()
+                + ")");
+  }
+
+  @Test
+  void aDoubtOfSeveralCrossesIsToldOnceWithTheSharesOfTheLastOnly() {
+    Code family =
+        story
+            .bench
+            .pollination(laui, new Pollen.OnePlant(agavoides))
+            .shares("1/10", "1/20", "0")
+            .made();
+    Code seedling = story.bench.seedling(family);
+    Code last =
+        story.bench.pollination(seedling, new Pollen.OnePlant(laui)).shares("1/4", "0", "0").made();
+    story.harvest(last, "2025-12-01", "80");
+    String behind = "further back (" + family.text() + ")";
+    assertThat(offered().doubts())
+        .containsExactly(
+            "nobody wrote whether the flowers were protected, also " + behind,
+            "perhaps selfed (25 %), also " + behind,
+            "perhaps of stray pollen, " + behind,
+            // Nobody knows whose the stray pollen was.
+            "partly of unknown origin");
+  }
+
+  @Test
+  void aMixedPacketHasTheDoubtsOfItsParts() {
+    Code unwritten = story.harvest(story.bench.cross(laui, agavoides), "2025-06-01", "30");
+    Code bagged = story.harvest(story.cross(laui, agavoides, null), "2025-06-01", "10");
+    Code mixed = NextCode.in(story.bench.store).ofYear(2026);
+    story.bench.say(
+        new LotsMerged(
+            mixed,
+            List.of(
+                new LotsMerged.Part(unwritten, Count.of(30), Fraction.of(3, 4)),
+                new LotsMerged.Part(bagged, Count.of(10), Fraction.of(1, 4))),
+            day("2026-01-05"),
+            null,
+            null));
+    assertThat(
+            OfferQuestion.of(story.bench.store, TODAY)
+                .withLots(List.of(mixed.lot(1)))
+                .ask()
+                .lines()
+                .get(0)
+                .doubts())
+        .containsExactly("nobody wrote whether the flowers were protected", "a mixed packet");
+  }
+
+  @Test
+  void aBackcrossIsNotOfferedAsAnF1() {
+    Code family = story.cross(laui, story.plant(COLORATA), null);
+    Code lot = story.harvest(family, "2025-06-01", "80");
+    assertThat(offered().name()).isEqualTo("Echeveria laui × E. colorata");
+    story.give(lot, null, "Jonas");
+    Code seedling = story.bench.seedling(family);
+    Code back = story.cross(seedling, laui, null);
+    lot = story.harvest(back, "2025-06-01", "80");
+    assertThat(offered().name()).isEqualTo("Echeveria laui × E. colorata, BC1");
+    story.give(lot, null, "Jonas");
+    story.harvest(story.cross(seedling, seedling, null), "2025-12-01", "80");
+    assertThat(offered().name()).isEqualTo("Echeveria laui × E. colorata, F2");
+  }
+
+  @Test
   void theReminderOfTheBorderIsThere() {
     assertThat(OfferQuestion.of(story.bench.store, TODAY).ask().reminder()).contains("CITES");
   }
