@@ -91,7 +91,7 @@ public final class SurvivalCommand implements BenchCommand {
               week.cameUp(),
               week.died(),
               week.left(),
-              GerminationTold.percent(week.surviving()),
+              week.surviving() == null ? "not known" : GerminationTold.percent(week.surviving()),
               week.lower() == null || week.upper() == null
                   ? ""
                   : GerminationTold.percent(week.lower())
@@ -101,6 +101,7 @@ public final class SurvivalCommand implements BenchCommand {
         screen.table(table);
       }
       GerminationTold.leftOut(screen, "left out", found.leftOut());
+      found.notes().forEach(note -> screen.field("note", note));
     }
 
     private String rows() {

@@ -6,6 +6,7 @@ import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.Sown;
 import dev.filial.core.trial.Proportion;
 import dev.filial.core.trial.SurvivalCurve;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -54,8 +55,9 @@ public final class SurvivalQuestion {
    * @param cameUp how many were counted to have come up in it
    * @param died how many were found dead or missing in it
    * @param left how many were last seen alive in it
-   * @param surviving the share that lives past it, 0 to 1
-   * @param error the standard error of that; 0 while none died and when all have
+   * @param surviving the share that lives past it, 0 to 1; null before the curve begins
+   * @param error the standard error of that; 0 while none died and when all have, null before the
+   *     curve begins
    * @param lower the lower end of its interval; null while none died and when all have
    * @param upper the upper end
    */
@@ -65,8 +67,8 @@ public final class SurvivalQuestion {
       int cameUp,
       int died,
       int left,
-      double surviving,
-      double error,
+      @Nullable Double surviving,
+      @Nullable Double error,
       @Nullable Double lower,
       @Nullable Double upper) {}
 
@@ -80,6 +82,7 @@ public final class SurvivalQuestion {
    * @param certainty how sure the intervals are
    * @param weeks the weeks in which anything was seen
    * @param leftOut the sowings, pots and seedlings that could not be followed, and why
+   * @param notes what the numbers rest on
    */
   public record Survival(
       @Nullable Code what,
@@ -88,7 +91,8 @@ public final class SurvivalQuestion {
       int died,
       double certainty,
       List<Week> weeks,
-      List<GerminationQuestion.LeftOut> leftOut) {}
+      List<GerminationQuestion.LeftOut> leftOut,
+      List<String> notes) {}
 
   /**
    * How the seedlings of a cross, packet, lot, sowing or pot live on; null for all. A pot stands
@@ -100,8 +104,11 @@ public final class SurvivalQuestion {
     List<Code> followed = new ArrayList<>();
     List<SurvivalCurve.Event> events = new ArrayList<>();
     Map<Watch.Lost, List<Code>> lost = new EnumMap<>(Watch.Lost.class);
+    LocalDate lastDay = Watch.lastDay(view);
+    boolean takenAlive = false;
     for (Sown sown : SowingsMeant.of(view, what)) {
-      Watch watch = Watch.of(view, sown);
+      Watch watch = Watch.of(view, sown, lastDay);
+      takenAlive |= watch.isTakenAlive();
       watch
           .lost()
           .forEach(
@@ -116,6 +123,22 @@ public final class SurvivalQuestion {
     lost.forEach(
         (why, codes) ->
             leftOut.add(new GerminationQuestion.LeftOut(why.words(), List.copyOf(codes))));
+    List<String> notes = new ArrayList<>();
+    if (takenAlive) {
+      notes.add(
+          "numbered seedlings that no entry says anything else of are taken to be alive on "
+              + lastDay
+              + ", the last day in the register");
+    }
+    curve
+        .conditionalFrom()
+        .ifPresent(
+            day ->
+                notes.add(
+                    "all under watch had died before others came up: the shares are of those alive"
+                        + " on day "
+                        + day
+                        + " from the sowing, and of the time before nothing can be said"));
     return new Survival(
         what == null ? null : Things.required(view, what).code(),
         List.copyOf(followed),
@@ -123,7 +146,12 @@ public final class SurvivalQuestion {
         curve.died(),
         certainty,
         curve.weeks().stream().map(this::week).toList(),
-        List.copyOf(leftOut));
+        List.copyOf(leftOut),
+        List.copyOf(notes));
+  }
+
+  private static @Nullable Double known(double number) {
+    return Double.isNaN(number) ? null : number;
   }
 
   private Week week(SurvivalCurve.Week week) {
@@ -134,8 +162,8 @@ public final class SurvivalQuestion {
         week.entered(),
         week.died(),
         week.left(),
-        week.end().surviving(),
-        week.end().error(),
+        known(week.end().surviving()),
+        known(week.end().error()),
         ends == null ? null : ends.lower(),
         ends == null ? null : ends.upper());
   }

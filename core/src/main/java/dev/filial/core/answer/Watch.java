@@ -32,7 +32,11 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Between two counts of what stands there, whoever is missing and did not leave by an entry has
  * died, dated to the count that shows it; whoever is there and was never counted up has come up. A
- * pot is followed to the last entry that shows how many live in it.
+ * pot is followed to the last entry that shows how many live in it, a numbered seedling that is
+ * still here to the last day of the register: it would else be lost from sight because it lives.
+ *
+ * <p>Who is entered as dead after a count that missed as many is not dead twice, if the next count
+ * finds no more missing.
  */
 final class Watch {
 
@@ -62,20 +66,35 @@ final class Watch {
 
   private final RegisterView view;
   private final @Nullable LocalDate from;
+  private final LocalDate lastDay;
+  private boolean takenAlive;
   private final List<Event> events = new ArrayList<>();
   private final Map<Lost, List<Code>> lost = new EnumMap<>(Lost.class);
   private final Set<Code> walked = new HashSet<>();
 
-  private Watch(RegisterView view, @Nullable LocalDate from) {
+  private Watch(RegisterView view, @Nullable LocalDate from, LocalDate lastDay) {
     this.view = view;
+    this.lastDay = lastDay;
     this.from = from;
   }
 
-  /** Watches the seedlings of a sowing. */
-  static Watch of(RegisterView view, Sown sown) {
+  /** The last day that any entry of the register speaks of; the earliest there is if none does. */
+  static LocalDate lastDay(RegisterView view) {
+    LocalDate last = LocalDate.MIN;
+    for (long entry = 1; entry <= view.size(); entry++) {
+      PartialDate date = view.effective(entry).map(Statement::date).orElse(null);
+      if (date != null && date.day() != 0 && date.latest().isAfter(last)) {
+        last = date.latest();
+      }
+    }
+    return last;
+  }
+
+  /** Watches the seedlings of a sowing, the numbered ones that are here up to {@code lastDay}. */
+  static Watch of(RegisterView view, Sown sown, LocalDate lastDay) {
     PartialDate date = sown.date();
     LocalDate from = date != null && date.day() != 0 ? date.earliest() : null;
-    Watch watch = new Watch(view, from);
+    Watch watch = new Watch(view, from, lastDay);
     if (from == null) {
       watch.lose(Lost.NO_DAY, sown.sowing());
       return watch;
@@ -103,6 +122,13 @@ final class Watch {
   /** What happened, in no order. */
   List<Event> events() {
     return events;
+  }
+
+  /**
+   * Whether numbered seedlings are taken to be alive on the last day because nothing else is said.
+   */
+  boolean isTakenAlive() {
+    return takenAlive;
   }
 
   /** What could not be followed. */
@@ -167,14 +193,31 @@ final class Watch {
       return put > 0;
     }
     Standing standing = new Standing(pot, put, putOn);
-    for (About one : about.subList(0, last + 1)) {
-      if (!standing.read(one)) {
+    for (int i = 0; i <= last; i++) {
+      standing.next = nextCount(about.subList(i + 1, about.size()), pot);
+      if (!standing.read(about.get(i))) {
         lose(Lost.LEFT_UNCOUNTED, pot);
         break;
       }
     }
     standing.end();
     return true;
+  }
+
+  private static Counted.@Nullable Reading nextCount(List<About> later, Code pot) {
+    for (About one : later) {
+      if (leaves(one.statement(), pot)) {
+        return null;
+      }
+      if (one.statement() instanceof Counted counted) {
+        for (Counted.Reading reading : counted.readings()) {
+          if (reading.code().equals(pot) && exact(reading.alive()) >= 0) {
+            return reading;
+          }
+        }
+      }
+    }
+    return null;
   }
 
   /** Those put into a pot that tells no more of them were last seen when they were. */
@@ -209,6 +252,12 @@ final class Watch {
     private int up;
     private int present;
     private int day;
+
+    /** How many the last count missed that no entry has explained. */
+    private int unexplained;
+
+    /** The next count, if nobody leaves before it. */
+    private Counted.@Nullable Reading next;
 
     Standing(Code pot, int put, int putOn) {
       this.pot = pot;
@@ -259,7 +308,8 @@ final class Watch {
       if (alive > present) {
         enter(alive - present);
       } else if (alive >= 0) {
-        die(present - alive);
+        unexplained = present - alive;
+        die(unexplained);
       }
     }
 
@@ -267,6 +317,11 @@ final class Watch {
       int number = fate.count() == null ? present : exact(fate.count());
       if (number < 0) {
         return false;
+      }
+      if (fate.fate() == Fate.DEAD && fate.count() != null) {
+        int known = alreadyMissed(number);
+        unexplained -= known;
+        number -= known;
       }
       require(number);
       if (fate.fate() == Fate.DEAD) {
@@ -276,6 +331,15 @@ final class Watch {
         putAside(number, day);
       }
       return true;
+    }
+
+    /** How many of those entered as dead the last count had missed, as the next one shows. */
+    private int alreadyMissed(int dead) {
+      if (next == null || exact(next.germinated()) > up) {
+        return 0;
+      }
+      int more = exact(next.alive()) - (present - dead);
+      return Math.max(0, Math.min(Math.min(dead, unexplained), more));
     }
 
     /** Whoever leaves has come up, counted or not. */
@@ -321,14 +385,12 @@ final class Watch {
         }
         return;
       }
-      int seen = day;
-      for (long entry : view.entriesOn(Subject.of(seedling))) {
-        PartialDate date = view.effective(entry).orElseThrow().date();
-        if (date != null && date.day() != 0) {
-          seen = Math.max(seen, day(date));
-        }
-      }
-      putAside(1, seen);
+      takenAlive = true;
+      putAside(
+          1,
+          from == null || lastDay.isBefore(from)
+              ? day
+              : Math.max(day, (int) ChronoUnit.DAYS.between(from, lastDay)));
     }
 
     private int day(PartialDate date) {

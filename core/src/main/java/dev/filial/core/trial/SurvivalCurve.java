@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.TreeMap;
 import org.apache.commons.math3.distribution.NormalDistribution;
 
@@ -16,6 +17,10 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  * Association 53:457-481): each day on which some died multiplies by the share of those under watch
  * that did not. Who came under watch later counts from then on; on one day they come under watch
  * first, then some die, then some leave.
+ *
+ * <p>Where all under watch have died and others come under watch later, the product would be 0 for
+ * good. The curve then begins anew on the first day from which that never happens again: it is of
+ * those alive on that day (left truncation; common remedy, from memory).
  *
  * @param days the days on which anything happened, in order
  */
@@ -44,9 +49,9 @@ public record SurvivalCurve(List<Day> days) {
    * @param entered how many came under watch
    * @param died how many died
    * @param left how many were last seen alive
-   * @param surviving the share that lives past this day, 0 to 1
+   * @param surviving the share that lives past this day, 0 to 1; NaN before the curve begins
    * @param error its standard error (Greenwood 1926, Reports on Public Health and Medical Subjects
-   *     33, from memory); 0 while none died and when all have
+   *     33, from memory); 0 while none died and when all have; NaN before the curve begins
    */
   public record Day(
       int day, int atRisk, int entered, int died, int left, double surviving, double error) {
@@ -61,7 +66,7 @@ public record SurvivalCurve(List<Day> days) {
      */
     public Optional<Proportion.Interval> interval(double certainty) {
       Proportion.requireCertainty(certainty);
-      if (surviving <= 0 || surviving >= 1) {
+      if (!(surviving > 0 && surviving < 1)) {
         return Optional.empty();
       }
       double z =
@@ -102,6 +107,7 @@ public record SurvivalCurve(List<Day> days) {
       sums[1] = Math.addExact(sums[1], event.died());
       sums[2] = Math.addExact(sums[2], event.left());
     }
+    int begin = begin(byDay);
     List<Day> days = new ArrayList<>();
     int watched = 0;
     double surviving = 1;
@@ -120,7 +126,8 @@ public record SurvivalCurve(List<Day> days) {
                 + atRisk
                 + " under watch; mend one of the numbers");
       }
-      if (sums[1] > 0) {
+      boolean begun = one.getKey() >= begin;
+      if (begun && sums[1] > 0) {
         surviving *= (double) (atRisk - sums[1]) / atRisk;
         sum += sums[1] / ((double) atRisk * (atRisk - sums[1]));
       }
@@ -131,11 +138,41 @@ public record SurvivalCurve(List<Day> days) {
               sums[0],
               sums[1],
               sums[2],
-              surviving,
-              surviving == 0 ? 0 : surviving * Math.sqrt(sum)));
+              begun ? surviving : Double.NaN,
+              !begun ? Double.NaN : surviving == 0 ? 0 : surviving * Math.sqrt(sum)));
       watched = atRisk - sums[1] - sums[2];
     }
     return new SurvivalCurve(days);
+  }
+
+  /** The first day from which not all under watch die while others come later. */
+  private static int begin(Map<Integer, int[]> byDay) {
+    int begin = 0;
+    int watched = 0;
+    boolean emptied = false;
+    for (Map.Entry<Integer, int[]> one : byDay.entrySet()) {
+      int[] sums = one.getValue();
+      if (emptied && sums[0] > 0) {
+        begin = one.getKey();
+        emptied = false;
+      }
+      int atRisk = watched + sums[0];
+      emptied |= sums[1] > 0 && sums[1] == atRisk;
+      watched = atRisk - sums[1] - sums[2];
+    }
+    return begin;
+  }
+
+  /**
+   * The day that the curve begins anew on, alive on which it is the share of; empty if it need not.
+   */
+  public OptionalInt conditionalFrom() {
+    return days.isEmpty() || !Double.isNaN(days.get(0).surviving())
+        ? OptionalInt.empty()
+        : days.stream()
+            .filter(day -> !Double.isNaN(day.surviving()))
+            .mapToInt(Day::day)
+            .findFirst();
   }
 
   /** How many came under watch in all. */

@@ -163,4 +163,47 @@ class SurvivalQuestionTest {
                 "its pots were counted, but some left that are entered of the sowing as a whole",
                 List.of(sowing)));
   }
+
+  @Test
+  void numberedSeedlingsThatLiveAreFollowedAsLongAsThoseThatDie() {
+    Code sowing = sown.sown(lot, "30");
+    sown.counted(sowing, "2025-10-31", "12", "12"); // day 30
+    bench.say(new Numbered(sowing, 1, 10, PartialDate.parse("2025-10-31"), null, null, null));
+    sown.left(cross.seedling(3), Fate.DEAD, "2026-11-05", null); // day 400, week 58
+
+    Survival found = ask();
+    // The 2 in the pot were last seen on day 30; of the 10 that were numbered 1 died: 9/10.
+    assertThat(found.weeks().stream().map(SurvivalQuestionTest::row))
+        .containsExactly("5: 0 +12 died 0 seen 2", "58: 10 +0 died 1 seen 9");
+    assertThat(found.weeks().get(1).surviving()).isCloseTo(0.9, within(1e-12));
+    assertThat(found.notes())
+        .containsExactly(
+            "numbered seedlings that no entry says anything else of are taken to be alive on"
+                + " 2026-11-05, the last day in the register");
+  }
+
+  @Test
+  void whoWasMissedAtACountAndThenEnteredAsDeadDiedOnce() {
+    sown.sown(lot, "2025-10-01", "30", 1, null);
+    Code pot = cross.group(1);
+    sown.counted(pot, "2025-10-31", "21", "20");
+    sown.left(pot, Fate.DEAD, "2025-10-31", "1");
+    sown.counted(pot, "2025-11-30", "21", "20");
+
+    // 21 up, 20 alive at both counts: the one that died is the one that was missed.
+    assertThat(ask().seedlings()).isEqualTo(21);
+    assertThat(ask().died()).isEqualTo(1);
+  }
+
+  @Test
+  void whoDiedAfterOneWasMissedIsAnotherIfTheNextCountMissesTwo() {
+    sown.sown(lot, "2025-10-01", "30", 1, null);
+    Code pot = cross.group(1);
+    sown.counted(pot, "2025-10-31", "21", "20");
+    sown.left(pot, Fate.DEAD, "2025-11-05", "1");
+    sown.counted(pot, "2025-11-30", "21", "19");
+
+    assertThat(ask().seedlings()).isEqualTo(21);
+    assertThat(ask().died()).isEqualTo(2);
+  }
 }

@@ -122,4 +122,37 @@ class SurvivalCurveTest {
     // Greenwood's error is then that of a counted share.
     assertThat(last.error()).isCloseTo(Math.sqrt(share * (1 - share) / all), within(1e-9));
   }
+
+  @Test
+  void theFirstToDieAloneDoesNotEndTheCurve() {
+    SurvivalCurve curve =
+        SurvivalCurve.of(
+            List.of(
+                new Event(5, 1, 0, 0),
+                new Event(6, 0, 1, 0),
+                new Event(18, 21, 1, 0),
+                new Event(79, 0, 0, 20)));
+
+    // Of the 21 alive on day 18 there were 20 left: 20/21, and no more died.
+    assertThat(curve.conditionalFrom()).hasValue(18);
+    assertThat(day(curve, 6).surviving()).isNaN();
+    assertThat(day(curve, 6).interval(0.95)).isEmpty();
+    assertThat(day(curve, 79).surviving()).isCloseTo(20.0 / 21, within(1e-12));
+  }
+
+  @Property
+  void neverNoneWhereSomebodyLivesLater(
+      @ForAll @Size(min = 1, max = 8) List<@IntRange(min = 0, max = 3) Integer> entered,
+      @ForAll @Size(min = 8, max = 8) List<@IntRange(min = 0, max = 3) Integer> died) {
+    List<Event> events = new ArrayList<>();
+    int watched = 0;
+    for (int i = 0; i < entered.size(); i++) {
+      int dead = Math.min(watched + entered.get(i), died.get(i));
+      watched += entered.get(i) - dead;
+      events.add(new Event(i, entered.get(i), dead, 0));
+    }
+    events.add(new Event(entered.size(), 1, 0, watched + 1));
+
+    assertThat(SurvivalCurve.of(events).days()).noneMatch(day -> day.surviving() == 0);
+  }
 }
