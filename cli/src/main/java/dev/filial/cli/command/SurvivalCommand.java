@@ -42,7 +42,7 @@ public final class SurvivalCommand implements BenchCommand {
             "Says how many of the seedlings that came up live on, week by week from the sowing."
                 + " Between two counts of what stands there, whoever is missing and did not leave by"
                 + " an entry has died, dated to the count that shows it. Who was given away, thrown"
-                + " out or not looked at since counts as long as it was seen.")
+                + " out, or stands in a pot not looked at since counts as long as it was seen.")
         .example("filial survival 26-013")
         .example("filial survival 26-006 S3");
   }

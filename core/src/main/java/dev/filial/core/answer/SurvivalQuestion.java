@@ -17,7 +17,8 @@ import org.jspecify.annotations.Nullable;
  * How many of the seedlings that came up live on from week to week, counted from the sowing.
  *
  * <p>They are followed out of their pots into others and under their own numbers. Who was given
- * away or thrown out, and who was not looked at since, counts as long as it was seen and no longer.
+ * away or thrown out, and what stands in a pot not looked at since, counts as long as it was seen
+ * and no longer; a numbered seedling still here is taken to live to the register's last day.
  */
 public final class SurvivalQuestion {
 
