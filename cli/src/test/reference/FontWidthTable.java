@@ -5,7 +5,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 
 /**
- * Wrote src/main/resources/dev/filial/cli/label/dejavu-sans.widths from the font files of DejaVu
+ * Wrote src/main/resources/dev/filial/cli/paper/dejavu-sans.widths from the font files of DejaVu
  * Sans 2.37; no build runs it. {@code java FontWidthTable.java FOLDER OUTPUT}, where FOLDER holds
  * DejaVuSans.ttf and DejaVuSans-Bold.ttf.
  */

@@ -101,7 +101,7 @@ class DemoTest {
     List<String> proposed =
         demo.out().lines().map(String::strip).filter(line -> line.startsWith("filial ")).toList();
 
-    assertThat(proposed).hasSize(12);
+    assertThat(proposed).hasSize(14);
     for (String line : proposed) {
       List<String> words = CommandWords.of(line);
       if (Verbs.all().list().stream().anyMatch(verb -> verb.name().equals(words.get(0)))) {

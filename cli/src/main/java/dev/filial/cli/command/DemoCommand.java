@@ -136,6 +136,8 @@ public final class DemoCommand implements BenchCommand {
               "filial tree 24-010-1",
               "filial ancestry 24-011-1",
               "filial ancestry 25-002",
+              "filial due --on 2026-06-15",
+              "filial germination 26-006",
               "filial history 24-009",
               "filial hangs 22-001",
               "filial odds 24-001 --trait tips",

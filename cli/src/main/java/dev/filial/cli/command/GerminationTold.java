@@ -1,6 +1,5 @@
 package dev.filial.cli.command;
 
-import dev.filial.cli.frame.Answer;
 import dev.filial.cli.screen.Screen;
 import dev.filial.cli.screen.Table;
 import dev.filial.core.answer.GerminationQuestion.Germination;
@@ -22,21 +21,17 @@ import org.jspecify.annotations.Nullable;
  * @param curve whether the curve is drawn
  * @param csv whether it is written for a spreadsheet
  */
-record GerminationTold(Germination found, boolean curve, boolean csv) implements Answer {
+record GerminationTold(Germination found, boolean curve, boolean csv) implements CsvOrTable {
 
   private static final int NAMED = 8;
 
   @Override
-  public Object json() {
-    return found;
+  public String rows() {
+    return curve ? curveRows() : groupRows();
   }
 
   @Override
-  public void show(Screen screen) {
-    if (csv) {
-      screen.raw(curve ? curveRows() : rows());
-      return;
-    }
+  public void lay(Screen screen) {
     if (found.groups().isEmpty()) {
       screen.say("Nothing can be said: no sowing was counted exactly, seeds and seedlings.");
       leftOut(screen, "left out", found.leftOut());
@@ -167,7 +162,7 @@ record GerminationTold(Germination found, boolean curve, boolean csv) implements
     }
   }
 
-  private String rows() {
+  private String groupRows() {
     CsvText rows =
         new CsvText()
             .row(

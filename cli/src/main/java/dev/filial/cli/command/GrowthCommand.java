@@ -48,18 +48,9 @@ public final class GrowthCommand implements BenchCommand {
    * @param found what was found
    * @param csv whether it is written for a spreadsheet
    */
-  record Told(Growth found, boolean csv) implements Answer {
+  record Told(Growth found, boolean csv) implements CsvOrTable {
     @Override
-    public Object json() {
-      return found;
-    }
-
-    @Override
-    public void show(Screen screen) {
-      if (csv) {
-        screen.raw(rows());
-        return;
-      }
+    public void lay(Screen screen) {
       if (found.plants().isEmpty()) {
         screen.say("Nobody was measured for " + found.trait() + ".");
       }
@@ -89,7 +80,8 @@ public final class GrowthCommand implements BenchCommand {
       RankCommand.notMeasured(screen, found.notMeasured());
     }
 
-    private String rows() {
+    @Override
+    public String rows() {
       CsvText rows =
           new CsvText()
               .row("plant", "date", found.trait(), "unit", "change", "change_in_30_days", "state");

@@ -56,18 +56,9 @@ public final class MeansCommand implements BenchCommand {
    * @param found what was found
    * @param csv whether it is written for a spreadsheet
    */
-  record Told(Means found, boolean csv) implements Answer {
+  record Told(Means found, boolean csv) implements CsvOrTable {
     @Override
-    public Object json() {
-      return found;
-    }
-
-    @Override
-    public void show(Screen screen) {
-      if (csv) {
-        screen.raw(rows());
-        return;
-      }
+    public void lay(Screen screen) {
       if (found.families().isEmpty()) {
         screen.say("No seedling of a family was measured for " + found.trait() + ".");
       } else {
@@ -136,7 +127,8 @@ public final class MeansCommand implements BenchCommand {
       return lower == null || upper == null ? "" : number(lower) + " and " + number(upper);
     }
 
-    private String rows() {
+    @Override
+    public String rows() {
       CsvText rows =
           new CsvText()
               .row(

@@ -3,9 +3,9 @@ package dev.filial.cli.command;
 import dev.filial.cli.frame.Answer;
 import dev.filial.cli.frame.Bench;
 import dev.filial.cli.frame.BenchCommand;
+import dev.filial.cli.frame.NewFile;
 import dev.filial.cli.frame.OpenRegister;
 import dev.filial.cli.frame.Reading;
-import dev.filial.cli.frame.Trouble;
 import dev.filial.cli.frame.Words;
 import dev.filial.cli.screen.Screen;
 import dev.filial.cli.screen.Table;
@@ -16,11 +16,7 @@ import dev.filial.core.answer.OfferQuestion.Line;
 import dev.filial.core.answer.OfferQuestion.Offer;
 import dev.filial.core.name.Code;
 import dev.filial.core.register.RegisterView;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -123,13 +119,12 @@ public final class OfferCommand implements BenchCommand {
     if (csv.get().isPresent() && !csv.get().get().equals(PRINTED)) {
       file = Reading.FILE.read(csv.get().get(), bench);
     }
-    if (file != null && Files.exists(file)) {
-      throw Trouble.file(
-          file + " is there already", "Name a new file, so that nothing is written over.");
+    if (file != null) {
+      NewFile.require(file);
     }
     Offer offer = register.read(bench, view -> ask(view, bench));
     if (file != null && !offer.lines().isEmpty()) {
-      write(offer, file);
+      NewFile.write(file, csv(offer));
     }
     return new Told(offer, file == null ? csv.get().orElse(null) : file.toString());
   }
@@ -158,15 +153,5 @@ public final class OfferCommand implements BenchCommand {
           String.join("; ", line.doubts()));
     }
     return text.row(offer.reminder()).text();
-  }
-
-  private static void write(Offer offer, Path file) {
-    try {
-      Files.writeString(file, csv(offer), StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
-    } catch (IOException e) {
-      throw Trouble.file(
-          file + " could not be written: " + e.getMessage(),
-          "Name a file in a folder that is there and may be written to.");
-    }
   }
 }

@@ -65,18 +65,9 @@ public final class RankCommand implements BenchCommand {
    * @param found what was found
    * @param csv whether it is written for a spreadsheet
    */
-  record Told(Ranking found, boolean csv) implements Answer {
+  record Told(Ranking found, boolean csv) implements CsvOrTable {
     @Override
-    public Object json() {
-      return found;
-    }
-
-    @Override
-    public void show(Screen screen) {
-      if (csv) {
-        screen.raw(rows());
-        return;
-      }
+    public void lay(Screen screen) {
       String unit = found.unit() == null ? "" : ", " + found.unit();
       if (found.places().isEmpty()) {
         screen.say("Nobody was measured for " + found.trait() + ".");
@@ -108,7 +99,8 @@ public final class RankCommand implements BenchCommand {
       found.notes().forEach(note -> screen.field("note", note));
     }
 
-    private String rows() {
+    @Override
+    public String rows() {
       CsvText rows =
           new CsvText()
               .row("rank", "tied", "plant", "what", found.trait(), "unit", "date", "state");

@@ -3,6 +3,7 @@ package dev.filial.cli.command;
 import dev.filial.cli.frame.Answer;
 import dev.filial.cli.frame.Bench;
 import dev.filial.cli.frame.BenchCommand;
+import dev.filial.cli.frame.NewFile;
 import dev.filial.cli.frame.OpenRegister;
 import dev.filial.cli.frame.Reading;
 import dev.filial.cli.frame.Trouble;
@@ -20,7 +21,6 @@ import java.io.UncheckedIOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
@@ -129,7 +129,7 @@ public final class SpreadsheetCommand implements BenchCommand {
 
   private Answer propose(Sheet sheet, Path into, Bench bench) throws IOException {
     MappingGuess.Proposal proposal = guessed(sheet, bench);
-    Files.writeString(into, proposal.text(sheet), StandardOpenOption.CREATE_NEW);
+    NewFile.write(into, proposal.text(sheet));
     return SpreadsheetProposed.of(shown(sheet.file(), bench), sheet, shown(into, bench), proposal);
   }
 
@@ -190,7 +190,7 @@ public final class SpreadsheetCommand implements BenchCommand {
 
   /** As it is typed here: a file under the current folder without that folder's name. */
   private static Path shown(Path file, Bench bench) {
-    return file.startsWith(bench.folder()) ? bench.folder().relativize(file) : file;
+    return Path.of(NewFile.asTyped(file, bench));
   }
 
   private static String text(Path mapping) throws IOException {

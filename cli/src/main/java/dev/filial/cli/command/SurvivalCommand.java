@@ -53,18 +53,9 @@ public final class SurvivalCommand implements BenchCommand {
    * @param found what was found
    * @param csv whether it is written for a spreadsheet
    */
-  record Told(Survival found, boolean csv) implements Answer {
+  record Told(Survival found, boolean csv) implements CsvOrTable {
     @Override
-    public Object json() {
-      return found;
-    }
-
-    @Override
-    public void show(Screen screen) {
-      if (csv) {
-        screen.raw(rows());
-        return;
-      }
+    public void lay(Screen screen) {
       if (found.weeks().isEmpty()) {
         screen.say("Nothing can be said: no seedling could be followed.");
       } else {
@@ -104,7 +95,8 @@ public final class SurvivalCommand implements BenchCommand {
       found.notes().forEach(note -> screen.field("note", note));
     }
 
-    private String rows() {
+    @Override
+    public String rows() {
       CsvText rows =
           new CsvText()
               .row(

@@ -2,13 +2,26 @@ package dev.filial.cli.frame;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
+import java.io.Writer;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 
 /** A file that a command writes: never over one that is there, and whole or not at all. */
 public final class NewFile {
+
+  /** What is written. */
+  @FunctionalInterface
+  public interface Content {
+    /**
+     * Writes all of it.
+     *
+     * @throws IOException if it cannot be written
+     */
+    void write(Writer out) throws IOException;
+  }
 
   private NewFile() {}
 
@@ -30,24 +43,60 @@ public final class NewFile {
    * @throws UncheckedIOException if it cannot be written; what was begun of it is taken away
    */
   public static void write(Path file, String text) {
+    write(file, out -> out.write(text));
+  }
+
+  /**
+   * Writes piece by piece, in UTF-8.
+   *
+   * @throws Trouble if the file is there
+   * @throws UncheckedIOException if it cannot be written; what was begun of it is taken away
+   */
+  public static void write(Path file, Content content) {
     require(file);
-    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
     try {
-      // Made apart from being filled, so that only what was made here is ever taken away.
-      Files.createFile(file);
-      try {
-        Files.write(file, bytes, StandardOpenOption.WRITE);
-      } catch (IOException e) {
-        Files.deleteIfExists(file);
-        throw e;
-      }
+      create(file, content);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
+    }
+  }
+
+  /**
+   * Makes a file of that name in the folder, or where it is taken {@code NAME-2.html} and so on.
+   *
+   * @return the file made
+   * @throws UncheckedIOException if it cannot be written; what was begun of it is taken away
+   */
+  public static Path writeNext(Path folder, String name, Content content) {
+    for (int i = 1; ; i++) {
+      Path file = folder.resolve(name + (i == 1 ? "" : "-" + i) + ".html");
+      try {
+        create(file, content);
+        return file;
+      } catch (FileAlreadyExistsException taken) {
+        // The next number, then.
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
     }
   }
 
   /** The file as one would type it: from the current folder where it lies in it. */
   public static String asTyped(Path file, Bench bench) {
     return (file.startsWith(bench.folder()) ? bench.folder().relativize(file) : file).toString();
+  }
+
+  private static void create(Path file, Content content) throws IOException {
+    // Made apart from being filled, so that only what was made here is ever taken away.
+    Writer out = Files.newBufferedWriter(file, StandardOpenOption.CREATE_NEW);
+    try (out) {
+      content.write(out);
+      out.flush();
+    } catch (IOException e) {
+      Files.deleteIfExists(file);
+      // A full disk gives no name.
+      throw new FileSystemException(
+          file.toString(), null, e.getMessage() + "; nothing was left of it");
+    }
   }
 }

@@ -1,5 +1,6 @@
 package dev.filial.cli.label;
 
+import dev.filial.cli.paper.FontWidths;
 import dev.filial.core.answer.TagQuestion;
 import dev.filial.core.name.LabelFacts;
 import dev.filial.core.name.LabelRoom;

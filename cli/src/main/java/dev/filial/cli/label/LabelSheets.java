@@ -1,5 +1,7 @@
 package dev.filial.cli.label;
 
+import dev.filial.cli.paper.FontWidths;
+import dev.filial.cli.paper.Markup;
 import dev.filial.core.answer.TagQuestion;
 import java.io.IOException;
 import java.util.ArrayList;

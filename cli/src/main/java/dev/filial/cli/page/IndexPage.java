@@ -1,5 +1,6 @@
 package dev.filial.cli.page;
 
+import dev.filial.cli.paper.Markup;
 import dev.filial.core.answer.ListQuestion.Line;
 import java.util.List;
 import org.jspecify.annotations.Nullable;

@@ -1,5 +1,6 @@
 package dev.filial.cli.page;
 
+import dev.filial.cli.paper.Markup;
 import java.util.List;
 
 /**

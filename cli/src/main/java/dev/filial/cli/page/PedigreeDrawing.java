@@ -4,6 +4,7 @@ import dev.filial.cli.page.PedigreeLayout.Box;
 import dev.filial.cli.page.PedigreeLayout.Label;
 import dev.filial.cli.page.PedigreeLayout.Line;
 import dev.filial.cli.page.PedigreeLayout.Point;
+import dev.filial.cli.paper.Markup;
 import dev.filial.core.answer.PlantsBehindQuestion.Parent;
 import dev.filial.core.answer.PlantsBehindQuestion.Part;
 import dev.filial.core.answer.PlantsBehindQuestion.Plant;
@@ -85,16 +86,17 @@ public final class PedigreeDrawing {
   static Words words(Plant plant, Palette palette) {
     double room = MOST - 2 * INSET;
     String code = plant.numbered() ? plant.name().replace(' ', '\u00A0') : plant.name();
-    code = LetterWidths.BOLD.fit(code, CODE_SIZE, room);
-    double rest = room - LetterWidths.BOLD.of(code + " ", CODE_SIZE);
+    code = PedigreeLayout.LETTERS.bold().fit(code, CODE_SIZE, room);
+    double rest = room - PedigreeLayout.LETTERS.bold().width(code + " ", CODE_SIZE);
     String names = String.join(", ", plant.names());
     names =
         names.isEmpty() || rest < WORD_SIZE * 2
             ? ""
-            : LetterWidths.PLAIN.fit(names, WORD_SIZE, rest);
+            : PedigreeLayout.LETTERS.regular().fit(names, WORD_SIZE, rest);
     String second = plant.what().isEmpty() ? plant.generation() : plant.what();
     String third = parts(plant, palette, room);
-    return new Words(code, names, LetterWidths.PLAIN.fit(second, WORD_SIZE, room), third);
+    return new Words(
+        code, names, PedigreeLayout.LETTERS.regular().fit(second, WORD_SIZE, room), third);
   }
 
   /** The letters and shares, as many of them as there is room for. */
@@ -106,7 +108,7 @@ public final class PedigreeDrawing {
               + palette.letter(part.taxon())
               + "\u00A0"
               + percent(part.share());
-      if (LetterWidths.PLAIN.of(text + next + " …", WORD_SIZE) > room) {
+      if (PedigreeLayout.LETTERS.regular().width(text + next + " …", WORD_SIZE) > room) {
         return text.append(" …").toString();
       }
       text.append(next);
@@ -127,17 +129,17 @@ public final class PedigreeDrawing {
   private double width(Plant plant) {
     Words words = words(plant, palette);
     double first =
-        LetterWidths.BOLD.of(words.code(), CODE_SIZE)
+        PedigreeLayout.LETTERS.bold().width(words.code(), CODE_SIZE)
             + (words.names().isEmpty()
                 ? 0
-                : LetterWidths.BOLD.of(" ", CODE_SIZE)
-                    + LetterWidths.PLAIN.of(words.names(), WORD_SIZE));
+                : PedigreeLayout.LETTERS.bold().width(" ", CODE_SIZE)
+                    + PedigreeLayout.LETTERS.regular().width(words.names(), WORD_SIZE));
     double most =
         Math.max(
             first,
             Math.max(
-                LetterWidths.PLAIN.of(words.second(), WORD_SIZE),
-                LetterWidths.PLAIN.of(words.third(), WORD_SIZE)));
+                PedigreeLayout.LETTERS.regular().width(words.second(), WORD_SIZE),
+                PedigreeLayout.LETTERS.regular().width(words.third(), WORD_SIZE)));
     return Math.ceil(Math.min(MOST, Math.max(LEAST, most + 2 * INSET)));
   }
 
@@ -181,7 +183,7 @@ public final class PedigreeDrawing {
         .line()
         .element(
             "text",
-            LetterWidths.BOLD.fit(title(), TITLE_SIZE, wide),
+            PedigreeLayout.LETTERS.bold().fit(title(), TITLE_SIZE, wide),
             "class",
             "fp-head",
             "x",
@@ -349,48 +351,17 @@ public final class PedigreeDrawing {
             "transform",
             "translate(" + number(box.x()) + " " + number(box.y()) + ")")
         .element("title", inFull(plant));
-    svg.empty(
-        "rect",
-        "class",
-        plant.numbered() ? "fp-box" : "fp-box fp-unnumbered",
-        "width",
-        number(box.width()),
-        "height",
-        number(box.height()),
-        "rx",
-        "4");
+    frame(plant.numbered() ? "fp-box" : "fp-box fp-unnumbered", box, 0, "4");
     if (isAsked(plant)) {
-      svg.empty(
-          "rect",
-          "class",
-          "fp-asked",
-          "width",
-          number(box.width()),
-          "height",
-          number(box.height()),
-          "rx",
-          "4");
+      frame("fp-asked", box, 0, "4");
     }
     if (isCopy(plant)) {
-      svg.empty(
-          "rect",
-          "class",
-          "fp-inner",
-          "x",
-          "3",
-          "y",
-          "3",
-          "width",
-          number(box.width() - 6),
-          "height",
-          number(box.height() - 6),
-          "rx",
-          "2");
+      frame("fp-inner", box, 3, "2");
     }
     double top = (box.height() - BOX_HEIGHT) / 2;
     word(words.code(), "fp-code", INSET, top + 19);
     if (!words.names().isEmpty()) {
-      double x = INSET + LetterWidths.BOLD.of(words.code() + " ", CODE_SIZE);
+      double x = INSET + PedigreeLayout.LETTERS.bold().width(words.code() + " ", CODE_SIZE);
       word(words.names(), "fp-name", x, top + 19);
     }
     word(words.second(), "fp-word", INSET, top + 34);
@@ -400,6 +371,24 @@ public final class PedigreeDrawing {
       svg.empty("path", "class", "fp-doubt", "d", "M-14 " + number(box.height() / 2) + "h14");
     }
     svg.close().line();
+  }
+
+  /** One of the edges of a box, so far within it. */
+  private void frame(String look, Box box, double inset, String corner) {
+    svg.empty(
+        "rect",
+        "class",
+        look,
+        "x",
+        number(inset),
+        "y",
+        number(inset),
+        "width",
+        number(box.width() - 2 * inset),
+        "height",
+        number(box.height() - 2 * inset),
+        "rx",
+        corner);
   }
 
   private boolean isAsked(Plant plant) {
@@ -476,8 +465,8 @@ public final class PedigreeDrawing {
     }
 
     private void add(String text, String stroke, String taxon) {
-      String fitted = LetterWidths.PLAIN.fit(text, WORD_SIZE, width - SWATCH - 6);
-      double needed = SWATCH + 6 + LetterWidths.PLAIN.of(fitted, WORD_SIZE);
+      String fitted = PedigreeLayout.LETTERS.regular().fit(text, WORD_SIZE, width - SWATCH - 6);
+      double needed = SWATCH + 6 + PedigreeLayout.LETTERS.regular().width(fitted, WORD_SIZE);
       if (x > 0 && x + needed > width) {
         x = 0;
         row++;

@@ -1,5 +1,6 @@
 package dev.filial.cli.page;
 
+import dev.filial.cli.paper.FontWidths;
 import dev.filial.core.answer.PlantsBehindQuestion.Parent;
 import dev.filial.core.answer.PlantsBehindQuestion.Plant;
 import dev.filial.core.answer.PlantsBehindQuestion.PlantsBehind;
@@ -42,6 +43,9 @@ import org.jspecify.annotations.Nullable;
  */
 record PedigreeLayout(
     double width, double height, List<Box> boxes, List<Doubt> doubts, List<Line> lines) {
+
+  /** What drawings are lettered in. */
+  static final FontWidths.Weights LETTERS = FontWidths.Weights.read();
 
   /** A point; x to the right, y down. */
   record Point(double x, double y) {}
@@ -191,7 +195,7 @@ record PedigreeLayout(
       if (!label.isEmpty()) {
         ElkLabel words = ElkGraphUtil.createLabel(label, edge);
         words.setDimensions(
-            LetterWidths.PLAIN.of(label, LABEL_SIZE) + 2 * LABEL_MARGIN, LABEL_HEIGHT);
+            LETTERS.regular().width(label, LABEL_SIZE) + 2 * LABEL_MARGIN, LABEL_HEIGHT);
         words.setProperty(LayeredOptions.EDGE_LABELS_PLACEMENT, EdgeLabelPlacement.CENTER);
         words.setProperty(LayeredOptions.EDGE_LABELS_INLINE, true);
       }

@@ -1,5 +1,6 @@
 package dev.filial.cli.page;
 
+import dev.filial.cli.paper.Markup;
 import dev.filial.core.answer.AncestryQuestion.Ancestry;
 import dev.filial.core.answer.AncestryQuestion.Possibility;
 import dev.filial.core.answer.AncestryQuestion.TaxonShare;

@@ -9,6 +9,9 @@ import static dev.filial.cli.page.Bookshelf.rows;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.offset;
 
+import dev.filial.cli.paper.FontWidths;
+import dev.filial.cli.paper.MarkupTest;
+import dev.filial.cli.paper.Parsed;
 import dev.filial.core.answer.PlantsBehindQuestion;
 import dev.filial.core.answer.PlantsBehindQuestion.PlantsBehind;
 import dev.filial.core.name.Code;
@@ -46,7 +49,12 @@ class PedigreeDrawingTest {
     Palette palette = new Palette(behind.taxa());
     return PedigreeLayout.of(
         behind,
-        plant -> LetterWidths.PLAIN.of(PedigreeDrawing.words(plant, palette).second(), 11) + 20,
+        plant ->
+            FontWidths.Weights.read()
+                        .regular()
+                        .width(PedigreeDrawing.words(plant, palette).second())
+                    * 11
+                + 20,
         68);
   }
 

@@ -6,6 +6,8 @@ import static dev.filial.cli.page.Bookshelf.plant;
 import static dev.filial.cli.page.Bookshelf.rows;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.filial.cli.paper.MarkupTest;
+import dev.filial.cli.paper.Parsed;
 import dev.filial.core.answer.AncestryQuestion;
 import dev.filial.core.answer.CardQuestion;
 import dev.filial.core.answer.ListQuestion;

@@ -1,4 +1,4 @@
-package dev.filial.cli.page;
+package dev.filial.cli.paper;
 
 import java.io.IOException;
 import java.io.StringReader;
@@ -13,9 +13,9 @@ import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 
 /** A document read back as XML. */
-record Parsed(Document document) {
+public record Parsed(Document document) {
 
-  static Parsed of(String text) {
+  public static Parsed of(String text) {
     try {
       DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
       factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
@@ -27,18 +27,18 @@ record Parsed(Document document) {
   }
 
   /** The elements of that tag, in order. */
-  List<Element> all(String tag) {
+  public List<Element> all(String tag) {
     return in(document.getElementsByTagName(tag));
   }
 
   /** The elements of that tag and class, in order. */
-  List<Element> all(String tag, String look) {
+  public List<Element> all(String tag, String look) {
     return all(tag).stream()
         .filter(one -> List.of(one.getAttribute("class").split(" ", -1)).contains(look))
         .toList();
   }
 
-  static List<Element> under(Element above, String tag) {
+  public static List<Element> under(Element above, String tag) {
     return in(above.getElementsByTagName(tag));
   }
 

@@ -1,4 +1,4 @@
-package dev.filial.cli.command;
+package dev.filial.cli.frame;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -37,7 +37,8 @@ class NewFileTest {
     Path file = Files.writeString(folder.resolve("labels.html"), "mine");
 
     assertThatThrownBy(() -> NewFile.write(file, out -> out.write("other")))
-        .isInstanceOf(UncheckedIOException.class);
+        .isInstanceOf(Trouble.class)
+        .hasMessageContaining("is there already");
     assertThat(file).hasContent("mine");
     assertThat(NewFile.writeNext(folder, "labels", out -> out.write("other")))
         .isEqualTo(folder.resolve("labels-2.html"))

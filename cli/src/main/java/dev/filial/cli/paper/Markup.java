@@ -1,21 +1,28 @@
-package dev.filial.cli.page;
+package dev.filial.cli.paper;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
 
 /**
  * Writes elements, attributes and text of XML, and of HTML that is XML too. Every text passes
- * through here, so none can be taken for markup; what XML cannot hold becomes U+FFFD.
+ * through here, so none can be taken for markup. What XML or HTML cannot hold becomes U+FFFD; marks
+ * that turn the direction of the text round them are left out, since they would reach past the name
+ * they stand in.
  */
-final class Markup {
+public final class Markup {
 
   private static final char REPLACEMENT = '\uFFFD';
+
+  /** The text escaped for an element, for what is written piece by piece. */
+  public static String escaped(String text) {
+    return new Markup().text(text).written();
+  }
 
   private final StringBuilder out = new StringBuilder();
   private final Deque<String> open = new ArrayDeque<>();
 
   /** Begins an element, with attributes as names and values in turn. */
-  Markup open(String tag, String... attributes) {
+  public Markup open(String tag, String... attributes) {
     start(tag, attributes);
     out.append('>');
     open.push(tag);
@@ -23,31 +30,31 @@ final class Markup {
   }
 
   /** An element without content. */
-  Markup empty(String tag, String... attributes) {
+  public Markup empty(String tag, String... attributes) {
     start(tag, attributes);
     out.append("/>");
     return this;
   }
 
   /** An element with nothing but text. */
-  Markup element(String tag, String text, String... attributes) {
+  public Markup element(String tag, String text, String... attributes) {
     return open(tag, attributes).text(text).close();
   }
 
   /** Text. */
-  Markup text(String text) {
+  public Markup text(String text) {
     escape(text, false);
     return this;
   }
 
   /** Ends the element begun last. */
-  Markup close() {
+  public Markup close() {
     out.append("</").append(open.pop()).append('>');
     return this;
   }
 
   /** A new line, where white space means nothing. */
-  Markup line() {
+  public Markup line() {
     out.append('\n');
     return this;
   }
@@ -57,7 +64,7 @@ final class Markup {
    *
    * @throws IllegalStateException if an element was not ended
    */
-  String written() {
+  public String written() {
     if (!open.isEmpty()) {
       throw new IllegalStateException("not ended: " + open.peek());
     }
@@ -90,15 +97,28 @@ final class Markup {
             out.append((char) letter);
           }
         }
-        default -> out.appendCodePoint(isAllowed(letter) ? letter : REPLACEMENT);
+        default -> {
+          if (!turnsDirection(letter)) {
+            out.appendCodePoint(isAllowed(letter) ? letter : REPLACEMENT);
+          }
+        }
       }
     }
   }
 
-  /** What XML 1.0 allows beside tab and ends of line; halves of surrogate pairs are not. */
-  private static boolean isAllowed(int letter) {
-    return (letter >= 0x20 && letter <= 0xD7FF)
-        || (letter >= 0xE000 && letter <= 0xFFFD)
-        || letter >= 0x10000;
+  /**
+   * The character set of XML 1.0, section 2.2, beside tab and ends of line and less the controls
+   * that HTML does not take.
+   */
+  private static boolean isAllowed(int c) {
+    return (c >= 0x20 && c < 0x7F)
+        || (c >= 0xA0 && c <= 0xD7FF)
+        || (c >= 0xE000 && c <= 0xFFFD && !(c >= 0xFDD0 && c <= 0xFDEF))
+        || (c >= 0x10000 && (c & 0xFFFE) != 0xFFFE);
+  }
+
+  /** Embeddings, overrides and isolates of the Unicode Bidirectional Algorithm (UAX 9). */
+  private static boolean turnsDirection(int c) {
+    return (c >= 0x202A && c <= 0x202E) || (c >= 0x2066 && c <= 0x2069);
   }
 }

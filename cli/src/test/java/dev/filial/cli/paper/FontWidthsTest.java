@@ -1,4 +1,4 @@
-package dev.filial.cli.label;
+package dev.filial.cli.paper;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;

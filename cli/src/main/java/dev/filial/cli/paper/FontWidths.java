@@ -1,4 +1,4 @@
-package dev.filial.cli.label;
+package dev.filial.cli.paper;
 
 import dev.filial.core.name.LineMeasure;
 import java.io.BufferedReader;
@@ -14,19 +14,21 @@ import java.util.regex.Pattern;
 
 /**
  * How wide text is in DejaVu Sans, by the advance widths of the font itself; Verdana, which the
- * sheets name next, is much alike. They come with the program, so that a label is laid out the same
- * whatever fonts this machine has. What the font lacks is given more than any common font takes: an
- * emoji 1.4 times the font size, another character 1.05 times. Every text is printed with the width
- * reckoned here as its {@code textLength}, so that no browser and no font can make it wider.
+ * sheets name next, is much alike. They come with the program, so that a label or a drawing is laid
+ * out the same whatever fonts this machine has. What the font lacks is given more than any common
+ * font takes: an emoji 1.4 times the font size, another character 1.05 times. Every text of a label
+ * is printed with the width reckoned here as its {@code textLength}, so that no browser and no font
+ * can make it wider; of the common faces without serifs DejaVu Sans is the widest.
  */
-final class FontWidths {
+public final class FontWidths {
 
   /** Height of a capital letter or a digit of DejaVu Sans, as a part of the font size. */
-  static final double CAP_HEIGHT = 0.729;
+  public static final double CAP_HEIGHT = 0.729;
 
   /** How far letters reach below the line. */
-  static final double DESCENT = 0.24;
+  public static final double DESCENT = 0.24;
 
+  private static final String ELLIPSIS = "…";
   private static final double EMOJI = 1.4;
   private static final double UNKNOWN = 1.05;
   private static final int KNOWN_END = 0x2800;
@@ -40,11 +42,16 @@ final class FontWidths {
     this.widths = widths;
   }
 
-  /** The widths of both weights. */
-  record Weights(FontWidths regular, FontWidths bold) {
+  /**
+   * The widths of both weights.
+   *
+   * @param regular of the usual one
+   * @param bold of the heavy one
+   */
+  public record Weights(FontWidths regular, FontWidths bold) {
 
     /** Reads them. */
-    static Weights read() {
+    public static Weights read() {
       try (InputStream in =
           Objects.requireNonNull(FontWidths.class.getResourceAsStream("dejavu-sans.widths"))) {
         return of(new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8)));
@@ -81,7 +88,7 @@ final class FontWidths {
   }
 
   /** The width of the text in parts of the font size. */
-  double width(String text) {
+  public double width(String text) {
     double width = 0;
     int end = 0;
     // Plain letters need no look at what belongs together.
@@ -99,8 +106,22 @@ final class FontWidths {
     return width;
   }
 
+  /** The width of the text at that font size, in the unit of that. */
+  public double width(String text, double fontSize) {
+    return width(text) * fontSize;
+  }
+
+  /** The text, or as much of it as is not wider, with three dots where it was cut. */
+  public String fit(String text, double fontSize, double most) {
+    if (width(text) * fontSize <= most) {
+      return text;
+    }
+    LineMeasure measure = at(fontSize);
+    return measure.start(text, most - measure.width(ELLIPSIS)).stripTrailing() + ELLIPSIS;
+  }
+
   /** A measure in millimetres at a font size in millimetres. */
-  LineMeasure at(double fontSize) {
+  public LineMeasure at(double fontSize) {
     return new LineMeasure() {
       @Override
       public double width(String text) {
