@@ -48,7 +48,7 @@ public final class Holdings {
     return isPot(thing)
         ? List.of(thing)
         : under(thing).stream()
-            .filter(item -> isPot(item) && isHere(item) && !isDivided(item))
+            .filter(item -> isPot(item) && isHere(item) && !isDivided(view, item))
             .toList();
   }
 
@@ -182,7 +182,8 @@ public final class Holdings {
         .toList();
   }
 
-  private boolean isDivided(Item item) {
+  /** Whether it is a sowing whose seedlings stand in pots of their own. */
+  static boolean isDivided(RegisterView view, Item item) {
     return item.kind() == Item.Kind.SOWING
         && view.effective(item.entry()).orElseThrow() instanceof Sown sown
         && !sown.groups().isEmpty();
@@ -192,10 +193,13 @@ public final class Holdings {
     return item.kind() == Item.Kind.GROUP || item.kind() == Item.Kind.SOWING;
   }
 
-  /** A pot of which nothing came up yet is here; one that was emptied is used up, or dead. */
-  private static boolean isHere(Item item) {
+  /**
+   * Whether it stands or is kept here. A pot of which nothing came up yet does; one that was
+   * emptied is used up, or dead.
+   */
+  static boolean isHere(Item item) {
     boolean emptyPacket = item.kind() == Item.Kind.LOT && Count.of(0).equals(item.count());
-    return item.fate().isHere() && !emptyPacket;
+    return item.fate().isHere() && !item.neverHeld() && !emptyPacket;
   }
 
   private static String count(Item item) {

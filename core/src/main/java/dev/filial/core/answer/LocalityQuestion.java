@@ -5,11 +5,9 @@ import dev.filial.core.ancestry.LocalityVerdict;
 import dev.filial.core.name.Code;
 import dev.filial.core.pedigree.Founder;
 import dev.filial.core.pedigree.Pedigree;
-import dev.filial.core.register.Count;
 import dev.filial.core.register.Item;
 import dev.filial.core.register.PartialDate;
 import dev.filial.core.register.RegisterView;
-import dev.filial.core.register.Sown;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collection;
@@ -306,21 +304,13 @@ public final class LocalityQuestion {
             Item.Kind.PLANT, Item.Kind.SEEDLING, Item.Kind.GROUP, Item.Kind.LOT, Item.Kind.SOWING);
     List<Item> things = new ArrayList<>();
     for (Item item : view.items(kinds)) {
-      if (item.sameAs() == null && (gone || isHere(item)) && !isDivided(item)) {
+      if (item.sameAs() == null
+          && (gone || Holdings.isHere(item))
+          && !Holdings.isDivided(view, item)) {
         things.add(item);
       }
     }
     return things;
-  }
-
-  private static boolean isHere(Item item) {
-    return item.fate().isHere() && !item.neverHeld() && !Count.of(0).equals(item.count());
-  }
-
-  private boolean isDivided(Item item) {
-    return item.kind() == Item.Kind.SOWING
-        && view.effective(item.entry()).orElse(null) instanceof Sown sown
-        && !sown.groups().isEmpty();
   }
 
   private RegisterPedigree behind(List<Item> things) {

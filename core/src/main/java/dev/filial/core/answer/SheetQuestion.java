@@ -5,7 +5,6 @@ import dev.filial.core.register.Count;
 import dev.filial.core.register.FruitRecorded;
 import dev.filial.core.register.Item;
 import dev.filial.core.register.RegisterView;
-import dev.filial.core.register.Sown;
 import dev.filial.core.register.Statement;
 import dev.filial.core.register.Subject;
 import java.util.ArrayList;
@@ -144,8 +143,7 @@ public final class SheetQuestion {
 
   private boolean isAwaited(Item item) {
     if (item.kind() == Item.Kind.SOWING) {
-      return !(view.effective(item.entry()).orElse(null) instanceof Sown sown)
-          || sown.groups().isEmpty();
+      return !Holdings.isDivided(view, item);
     }
     return item.kind() != Item.Kind.CROSS || fruitIsAwaited(item);
   }

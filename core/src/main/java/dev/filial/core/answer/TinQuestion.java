@@ -95,17 +95,13 @@ public final class TinQuestion {
     TaxaBehind taxa = TaxaBehind.in(view);
     List<Line> lines = new ArrayList<>();
     for (Item item : view.items(EnumSet.of(Item.Kind.LOT))) {
-      if (isHere(item)) {
+      if (item.sameAs() == null && Holdings.isHere(item)) {
         IntervalDays keeps =
             intervals.daysOf(Interval.SEED_AGEING, () -> taxa.of(item.code()).one());
         lines.add(line(item, keeps));
       }
     }
     return List.copyOf(lines);
-  }
-
-  private static boolean isHere(Item item) {
-    return item.fate().isHere() && item.sameAs() == null && !Count.of(0).equals(item.count());
   }
 
   private Line line(Item item, IntervalDays keeps) {

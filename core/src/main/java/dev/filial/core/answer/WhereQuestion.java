@@ -113,7 +113,7 @@ public final class WhereQuestion {
     int left = 0;
     List<Line> lines = new ArrayList<>();
     for (Item item : itemsIn(place, STANDING)) {
-      boolean here = isHere(item);
+      boolean here = Holdings.isHere(item);
       left += here ? 0 : 1;
       if (here || gone) {
         lines.add(line(item, false));
@@ -137,11 +137,7 @@ public final class WhereQuestion {
    */
   public List<Code> codesIn(String place, Set<Item.Kind> kinds) {
     List<Code> codes =
-        itemsIn(place, kinds).stream()
-            .filter(WhereQuestion::isHere)
-            .map(Item::code)
-            .sorted()
-            .toList();
+        itemsIn(place, kinds).stream().filter(Holdings::isHere).map(Item::code).sorted().toList();
     if (codes.isEmpty()) {
       throw new RegisterRefusal(
           "nothing of that kind stands in "
@@ -163,10 +159,10 @@ public final class WhereQuestion {
     List<Line> lines = new ArrayList<>();
     for (Map.Entry<Code, Boolean> one : new TreeMap<>(found).entrySet()) {
       Item item = Things.required(view, one.getKey());
-      if (item.kind().isFamily() || isDivided(item)) {
+      if (item.kind().isFamily() || Holdings.isDivided(view, item)) {
         continue;
       }
-      boolean here = isHere(item);
+      boolean here = Holdings.isHere(item);
       left += here ? 0 : 1;
       if (here || gone) {
         lines.add(line(item, one.getValue()));
@@ -242,7 +238,7 @@ public final class WhereQuestion {
       }
       if (within.computeIfAbsent(item.place(), name -> places.isWithin(name, place))) {
         known = true;
-        if (kinds.contains(item.kind()) && !isDivided(item)) {
+        if (kinds.contains(item.kind()) && !Holdings.isDivided(view, item)) {
           there.add(item);
         }
       }
@@ -281,19 +277,6 @@ public final class WhereQuestion {
         item.place() == null ? List.of() : places.around(item.place()),
         Describing.fate(item),
         mixed);
-  }
-
-  /** The seedlings of a sowing that was divided stand in its pots. */
-  private boolean isDivided(Item item) {
-    return item.kind() == Item.Kind.SOWING
-        && view.effective(item.entry()).orElse(null) instanceof Sown sown
-        && !sown.groups().isEmpty();
-  }
-
-  /** A pot of which nothing came up yet is here; one that was emptied is used up, or dead. */
-  private static boolean isHere(Item item) {
-    boolean emptyPacket = item.kind() == Item.Kind.LOT && Count.of(0).equals(item.count());
-    return item.fate().isHere() && !item.neverHeld() && !emptyPacket;
   }
 
   private static List<String> reversed(List<String> path) {

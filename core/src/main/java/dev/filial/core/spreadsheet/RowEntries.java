@@ -39,7 +39,7 @@ final class RowEntries {
   private final RegisterView book;
   private final RowKind kind;
   private final Labels labels;
-  private final Things things;
+  private final NamedThings things;
   private final long before;
   private final int thisYear;
   private final Consumer<String> warnings;
@@ -55,7 +55,7 @@ final class RowEntries {
     this.book = book;
     this.kind = kind;
     this.labels = new Labels(book);
-    this.things = new Things(book);
+    this.things = new NamedThings(book);
     this.before = before;
     this.thisYear = thisYear;
     this.warnings = warnings;

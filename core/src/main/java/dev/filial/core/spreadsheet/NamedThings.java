@@ -13,11 +13,11 @@ import java.util.Map;
  * What a cell of a table means: a code, or a name spelt in full. At a bench the beginning of a name
  * will do, since the answer is seen at once; among a thousand rows nobody would see it.
  */
-final class Things {
+final class NamedThings {
 
   private final RegisterView view;
 
-  Things(RegisterView view) {
+  NamedThings(RegisterView view) {
     this.view = view;
   }
 
