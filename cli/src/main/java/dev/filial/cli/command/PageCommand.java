@@ -7,6 +7,7 @@ import dev.filial.cli.frame.NewFile;
 import dev.filial.cli.frame.OpenRegister;
 import dev.filial.cli.frame.Reading;
 import dev.filial.cli.frame.Words;
+import dev.filial.cli.page.PageLinks;
 import dev.filial.cli.page.PlantPage;
 import dev.filial.cli.screen.Screen;
 import dev.filial.core.answer.AncestryQuestion;
@@ -105,6 +106,7 @@ public final class PageCommand implements BenchCommand {
         PlantsBehindQuestion.of(view).ask(card.code()),
         came,
         view.opening().map(RegisterOpened::grower).orElse("an unnamed grower"),
-        view.size());
+        view.size(),
+        PageLinks.NONE);
   }
 }

@@ -63,26 +63,11 @@ public final class IndexPage {
    * @param entries how many entries it had
    */
   public static String of(List<Line> lines, String grower, long entries) {
-    Markup html = new Markup();
     String title = "The register of " + grower;
-    html.open("html", "lang", "en", "xmlns", "http://www.w3.org/1999/xhtml")
-        .line()
-        .open("head")
-        .line()
-        .empty("meta", "charset", "utf-8")
-        .empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1")
-        .empty("meta", "name", "color-scheme", "content", "light dark")
-        .line()
-        .element("title", title)
-        .line()
-        .element("style", PageStyle.sheet())
-        .close()
-        .line()
-        .open("body")
-        .line()
-        .open("header")
+    PageWriter page = new PageWriter(title, PageLinks.NONE);
+    Markup html = page.html();
+    html.open("header")
         .element("h1", title)
-        .element("p", "As it stood after entry " + entries + ".", "class", "lead")
         .close()
         .line()
         .open("main")
@@ -105,8 +90,8 @@ public final class IndexPage {
     html.close().close().line().open("tbody").line();
     lines.forEach(line -> row(html, line));
     html.close().close().close().line().close().line();
-    html.element("script", SCRIPT).line().close().line().close();
-    return "<!DOCTYPE html>\n" + html.written() + "\n";
+    html.element("script", SCRIPT).line();
+    return page.end(grower, entries);
   }
 
   private static void row(Markup html, Line line) {

@@ -41,6 +41,7 @@ public final class PlantPage {
    * @param came what came of it
    * @param grower whose register it is
    * @param entries how many entries the register had
+   * @param links where other pages lie
    */
   public record Content(
       Card card,
@@ -48,7 +49,8 @@ public final class PlantPage {
       PlantsBehind behind,
       List<Came> came,
       String grower,
-      long entries) {}
+      long entries,
+      PageLinks links) {}
 
   private static final double BAR_WIDTH = 180;
   private static final double BAR_HEIGHT = 18;
@@ -57,37 +59,22 @@ public final class PlantPage {
 
   private final Content content;
   private final Palette palette;
-  private final Markup html = new Markup();
+  private final PageWriter page;
+  private final Markup html;
 
   private PlantPage(Content content) {
     this.content = content;
+    this.page = new PageWriter(title(content.card()), content.links());
+    this.html = page.html();
     this.palette = new Palette(content.behind().taxa());
   }
 
   /** The page as the text of a file. */
   public static String of(Content content) {
-    PlantPage page = new PlantPage(content);
-    page.write();
-    return "<!DOCTYPE html>\n" + page.html.written() + "\n";
+    return new PlantPage(content).write();
   }
 
-  private void write() {
-    String title = content.card().code().text();
-    html.open("html", "lang", "en", "xmlns", "http://www.w3.org/1999/xhtml")
-        .line()
-        .open("head")
-        .line()
-        .empty("meta", "charset", "utf-8")
-        .empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1")
-        .empty("meta", "name", "color-scheme", "content", "light dark")
-        .line()
-        .element("title", title + heading())
-        .line()
-        .element("style", PageStyle.sheet())
-        .close()
-        .line()
-        .open("body")
-        .line();
+  private String write() {
     header();
     html.open("main").line();
     facts();
@@ -96,19 +83,11 @@ public final class PlantPage {
     history();
     cameOfIt();
     html.close().line();
-    html.element(
-        "footer",
-        "From the register of "
-            + content.grower()
-            + ", as it stood after entry "
-            + content.entries()
-            + ".");
-    html.line().close().line().close();
+    return page.end(content.grower(), content.entries());
   }
 
-  private String heading() {
-    List<String> names = content.card().names();
-    return names.isEmpty() ? "" : " " + String.join(", ", names);
+  private static String title(Card card) {
+    return (card.code().text() + " " + String.join(", ", card.names())).strip();
   }
 
   private void header() {
@@ -123,41 +102,31 @@ public final class PlantPage {
         .line();
   }
 
-  private void section(String id, String heading) {
-    html.open("section", "aria-labelledby", id).element("h2", heading, "id", id).line();
-  }
-
   // --- what it is ---
 
   private void facts() {
     Card card = content.card();
-    section("what", "What it is");
+    page.section("what", "What it is");
     html.open("dl");
-    fact("taxon or parents", card.what());
-    fact("seed-parent line", content.ancestry().cytoplasm());
+    page.fact("taxon or parents", card.what());
+    page.fact("seed-parent line", content.ancestry().cytoplasm());
     int sets = content.ancestry().ploidy();
-    fact(
+    page.fact(
         "chromosome sets",
         sets == 0 ? "differ between the ways it may have come about" : "" + sets);
     Provenance from = card.provenance();
     if (from != null) {
-      fact("from", from.donor());
-      fact("its code there", from.donorCode());
-      fact("field number", from.fieldNumber());
-      fact("locality", from.locality());
+      page.fact("from", from.donor());
+      page.fact("its code there", from.donorCode());
+      page.fact("field number", from.fieldNumber());
+      page.fact("locality", from.locality());
     }
-    fact("since", card.since());
-    fact("until", card.until());
-    fact("how many", card.count());
-    fact("place", card.place());
-    fact("what became of it", card.fate());
+    page.fact("since", card.since());
+    page.fact("until", card.until());
+    page.fact("how many", card.count());
+    page.fact("place", card.place());
+    page.fact("what became of it", card.fate());
     html.close().line().close().line();
-  }
-
-  private void fact(String name, @Nullable Object value) {
-    if (value != null && !value.toString().isEmpty()) {
-      html.element("dt", name).open("dd").element("bdi", value.toString()).close().line();
-    }
   }
 
   // --- who is in it ---
@@ -165,28 +134,22 @@ public final class PlantPage {
   private void ancestry() {
     Ancestry ancestry = content.ancestry();
     LikelyShares likely = ancestry.likely();
-    section("who", "Who is in it");
+    page.section("who", "Who is in it");
     html.element(
-            "p",
-            likely == null
-                ? "Expected shares of the chromosome sets."
-                : "Expected shares of the chromosome sets. "
-                    + Math.round(10 * likely.chance())
-                    + " of 10 such seedlings lie within the range; on the bar it is the line with"
-                    + " two ends.",
-            "class",
-            "said")
-        .open("div", "class", "wide", "role", "region", "aria-labelledby", "who", "tabindex", "0")
-        .open("table")
-        .open("thead")
-        .open("tr");
-    column("taxon");
-    column("share");
-    if (likely != null) {
-      column("likely between");
-    }
-    column("bar");
-    html.close().close().line().open("tbody").line();
+        "p",
+        likely == null
+            ? "Expected shares of the chromosome sets."
+            : "Expected shares of the chromosome sets. "
+                + Math.round(10 * likely.chance())
+                + " of 10 such seedlings lie within the range; on the bar it is the line with"
+                + " two ends.",
+        "class",
+        "said");
+    page.table(
+        "who",
+        likely == null
+            ? List.of("taxon", "share", "bar")
+            : List.of("taxon", "share", "likely between", "bar"));
     for (int i = 0; i < ancestry.taxa().size(); i++) {
       TaxonShare one = ancestry.taxa().get(i);
       share(one.taxon(), one.share(), likely != null, likely == null ? null : likely.taxa().get(i));
@@ -198,14 +161,10 @@ public final class PlantPage {
           likely != null,
           likely == null ? null : likely.unknown());
     }
-    html.close().close().close().line();
+    page.endTable();
     ways();
-    notes(ancestry.notes());
+    page.notes(ancestry.notes());
     html.close().line();
-  }
-
-  private void column(String name) {
-    html.element("th", name, "scope", "col");
   }
 
   private void share(String taxon, Fraction share, boolean ranges, @Nullable Likely likely) {
@@ -311,16 +270,8 @@ public final class PlantPage {
       return;
     }
     html.element("h3", "The ways it may have come about", "id", "ways")
-        .element("p", "The shares above are the mean over them.", "class", "said")
-        .open("div", "class", "wide", "role", "region", "aria-labelledby", "ways", "tabindex", "0")
-        .open("table")
-        .open("thead")
-        .open("tr");
-    column("share");
-    column("way");
-    column("parents");
-    column("what it would be");
-    html.close().close().line().open("tbody").line();
+        .element("p", "The shares above are the mean over them.", "class", "said");
+    page.table("ways", List.of("share", "way", "parents", "what it would be"));
     for (Possibility way : ways) {
       html.open("tr")
           .element("td", glued(way.share().toPercent(1)), "class", "number")
@@ -330,7 +281,7 @@ public final class PlantPage {
           .close()
           .line();
     }
-    html.close().close().close().line();
+    page.endTable();
   }
 
   private static String parents(Possibility way) {
@@ -349,31 +300,13 @@ public final class PlantPage {
     return taxa.isEmpty() || unknown.isEmpty() ? taxa + unknown : taxa + ", " + unknown;
   }
 
-  private void notes(List<String> notes) {
-    if (notes.isEmpty()) {
-      return;
-    }
-    html.element("h3", "What this leans on").open("ul");
-    notes.forEach(note -> html.element("li", note).line());
-    html.close().line();
-  }
-
   // --- the pedigree ---
 
   private void pedigree() {
-    section("pedigree", "Pedigree");
-    html.open("figure")
-        .open(
-            "div",
-            "class",
-            "wide drawing",
-            "role",
-            "region",
-            "aria-labelledby",
-            "pedigree",
-            "tabindex",
-            "0")
-        .line();
+    page.section("pedigree", "Pedigree");
+    html.open("figure");
+    page.wide("pedigree", "drawing");
+    html.line();
     PedigreeDrawing.into(content.behind(), html);
     html.close()
         .open("figcaption")
@@ -389,24 +322,8 @@ public final class PlantPage {
   // --- what was recorded, and what came of it ---
 
   private void history() {
-    section("recorded", "What was recorded of it");
-    html.open(
-            "div",
-            "class",
-            "wide",
-            "role",
-            "region",
-            "aria-labelledby",
-            "recorded",
-            "tabindex",
-            "0")
-        .open("table")
-        .open("thead")
-        .open("tr");
-    column("day");
-    column("what the entry says");
-    column("entry");
-    html.close().close().line().open("tbody").line();
+    page.section("recorded", "What was recorded of it");
+    page.table("recorded", List.of("day", "what the entry says", "entry"));
     for (Said said : byDay()) {
       String mark =
           (said.guess() == null ? "" : " (a guess of " + said.guess() + ")")
@@ -420,7 +337,8 @@ public final class PlantPage {
           .close()
           .line();
     }
-    html.close().close().close().line().close().line();
+    page.endTable();
+    page.endSection();
   }
 
   /** What speaks of no day stands last. */
@@ -433,18 +351,15 @@ public final class PlantPage {
   }
 
   private void cameOfIt() {
-    section("came", "What came of it");
+    page.section("came", "What came of it");
     if (content.came().isEmpty()) {
       html.element("p", "Nothing so far.");
     } else {
       html.open("ul", "class", "came");
       for (Came one : content.came()) {
-        html.open("li")
-            .element("span", one.code(), "class", "code")
-            .text(" ")
-            .element("bdi", one.what())
-            .close()
-            .line();
+        html.open("li");
+        page.code(one.code());
+        html.text(" ").element("bdi", one.what()).close().line();
       }
       html.close();
     }

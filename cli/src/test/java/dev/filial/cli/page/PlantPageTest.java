@@ -39,7 +39,8 @@ class PlantPageTest {
             Bookshelf.behind(view, code),
             List.of(new PlantPage.Came("24-099", "came <of> it")),
             "Klara & Co",
-            view.size()));
+            view.size(),
+            PageLinks.NONE));
   }
 
   private static Parsed parsed(String page) {

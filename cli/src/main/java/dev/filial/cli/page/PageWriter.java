@@ -1,0 +1,122 @@
+package dev.filial.cli.page;
+
+import dev.filial.cli.paper.Markup;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What all pages have in common: their head with the style sheet, sections that a heading names,
+ * tables that move sideways by themselves where the page is narrow, and the foot.
+ */
+final class PageWriter {
+
+  private final Markup html = new Markup();
+  private final PageLinks links;
+
+  /** Begins a page, up to the inside of its body. */
+  PageWriter(String title, PageLinks links) {
+    this.links = links;
+    html.open("html", "lang", "en", "xmlns", "http://www.w3.org/1999/xhtml")
+        .line()
+        .open("head")
+        .line()
+        .empty("meta", "charset", "utf-8")
+        .empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1")
+        .empty("meta", "name", "color-scheme", "content", "light dark")
+        .line()
+        .element("title", title)
+        .line()
+        .element("style", PageStyle.sheet())
+        .close()
+        .line()
+        .open("body")
+        .line();
+  }
+
+  /** Where the page is written. */
+  Markup html() {
+    return html;
+  }
+
+  /** Begins a section with its heading. */
+  void section(String id, String heading) {
+    html.open("section", "aria-labelledby", id).element("h2", heading, "id", id).line();
+  }
+
+  /** Ends a section. */
+  void endSection() {
+    html.close().line();
+  }
+
+  /** Begins a part that moves sideways by itself where it is wider than the page. */
+  void wide(String labelledBy, String... classes) {
+    html.open(
+        "div",
+        "class",
+        String.join(" ", "wide", String.join(" ", classes)).strip(),
+        "role",
+        "region",
+        "aria-labelledby",
+        labelledBy,
+        "tabindex",
+        "0");
+  }
+
+  /** Begins a table, up to the inside of its body. */
+  void table(String labelledBy, List<String> columns) {
+    wide(labelledBy);
+    html.open("table").open("thead").open("tr");
+    columns.forEach(column -> html.element("th", column, "scope", "col"));
+    html.close().close().line().open("tbody").line();
+  }
+
+  /** Ends a table. */
+  void endTable() {
+    html.close().close().close().line();
+  }
+
+  /** One line of a list of terms, if there is anything to say. */
+  void fact(String term, @Nullable Object value) {
+    if (value != null && !value.toString().isEmpty()) {
+      html.element("dt", term).open("dd").element("bdi", value.toString()).close().line();
+    }
+  }
+
+  /** The doubts and the like that a part of the page leans on. */
+  void notes(List<String> notes) {
+    if (notes.isEmpty()) {
+      return;
+    }
+    html.element("h3", "What this leans on").open("ul");
+    notes.forEach(note -> html.element("li", note).line());
+    html.close().line();
+  }
+
+  /** A code, which leads to the page of its thing where that lies beside this one. */
+  void code(String code) {
+    String to = links.to(code);
+    if (to == null) {
+      html.element("span", code, "class", "code");
+    } else {
+      html.element("a", code, "class", "code", "href", to);
+    }
+  }
+
+  /**
+   * Ends the page.
+   *
+   * @param grower whose register it is of
+   * @param entries after how many entries it was written
+   * @return the text of the file
+   */
+  String end(String grower, long entries) {
+    html.element(
+            "footer",
+            "From the register of " + grower + ", as it stood after entry " + entries + ".")
+        .line()
+        .close()
+        .line()
+        .close();
+    return "<!DOCTYPE html>\n" + html.written() + "\n";
+  }
+}
