@@ -32,6 +32,7 @@ public final class PageCommand implements BenchCommand {
   private final Supplier<String> plant;
   private final Supplier<Optional<Path>> file;
   private final OpenRegister register;
+  private final PhotosOnPage photos;
 
   /** Declares its words. */
   public PageCommand(Words words) {
@@ -47,13 +48,15 @@ public final class PageCommand implements BenchCommand {
             "The file to write, which is not there yet; otherwise the code with .html.",
             Reading.FILE);
     register = OpenRegister.toRead(words);
+    photos = new PhotosOnPage(words, register);
     words
         .describe(
             "Writes one page to look at in a browser, or to print: what the plant is, who is in it"
                 + " and between what shares, its pedigree drawn, what was recorded of it, and what"
                 + " came of it. The page is one file and needs no network.")
         .example("filial page Rosa")
-        .example("filial page 24-007-1 --to seedling.html");
+        .example("filial page 24-007-1 --to seedling.html")
+        .example("filial page Rosa --photos small");
   }
 
   /**
@@ -74,24 +77,32 @@ public final class PageCommand implements BenchCommand {
     }
   }
 
+  private record Made(PlantPage.Content content, Path to) {}
+
   @Override
   public Answer run(Bench bench) {
-    PlantPage.Content content = register.read(bench, this::content);
-    Code code = content.card().code();
-    Path to =
-        file.get().orElseGet(() -> bench.folder().resolve(DrawCommand.fileName(code, ".html")));
-    NewFile.require(to);
-    NewFile.write(to, PlantPage.of(content));
+    Made made =
+        register.read(
+            bench,
+            view -> {
+              Code code = Finding.in(view).one(plant.get()).code();
+              Path to =
+                  file.get()
+                      .orElseGet(() -> bench.folder().resolve(DrawCommand.fileName(code, ".html")));
+              NewFile.require(to);
+              return new Made(content(view, code, to, bench), to);
+            });
+    PlantPage.Content content = made.content();
+    NewFile.write(made.to(), PlantPage.of(content));
     return new Written(
-        code,
-        NewFile.asTyped(to, bench),
+        content.card().code(),
+        NewFile.asTyped(made.to(), bench),
         content.behind().plants().size(),
         content.card().history().size(),
         content.ancestry().notes());
   }
 
-  private PlantPage.Content content(RegisterView view) {
-    Code code = Finding.in(view).one(plant.get()).code();
+  private PlantPage.Content content(RegisterView view, Code code, Path to, Bench bench) {
     Card card = CardQuestion.of(view).ask(code);
     List<Code> codes = new ArrayList<>(card.under());
     codes.addAll(card.parentOf());
@@ -107,6 +118,7 @@ public final class PageCommand implements BenchCommand {
         came,
         view.opening().map(RegisterOpened::grower).orElse("an unnamed grower"),
         view.size(),
-        PageLinks.NONE);
+        PageLinks.NONE,
+        photos.of(view, card.code(), to, bench));
   }
 }

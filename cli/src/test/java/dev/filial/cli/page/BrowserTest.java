@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import dev.filial.core.answer.ListQuestion;
 import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.Statement;
+import java.awt.Color;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -233,5 +234,36 @@ class BrowserTest {
 
     assertThat(shown()).hasSize(14);
     assertThat(browser.one("#search").isDisplayed()).isFalse();
+  }
+
+  /** How a browser turns a photograph, by what its camera noted, is how the small one stands. */
+  @Test
+  void theSmallPhotographStandsAsABrowserShowsTheLargeOne() throws IOException {
+    for (int orientation = 1; orientation <= 8; orientation++) {
+      Path photo = Camera.jpeg(folder.resolve(orientation + ".jpg"), 160, 80, orientation);
+      SmallPicture small = SmallPicture.of(photo).orElseThrow();
+      Path page =
+          write(
+              "both.html",
+              "<!DOCTYPE html><title>both</title><body style='margin:0;background:#888'>"
+                  + "<img style='position:absolute;left:0' src='"
+                  + photo.getFileName()
+                  + "'><img style='position:absolute;left:200px' src='"
+                  + small.source()
+                  + "'>");
+
+      browser.open(page);
+
+      BufferedImage seen = browser.picture();
+      for (int[] at : new int[][] {{9, 9}, {9, 71}, {71, 9}, {71, 71}, {9, 151}, {151, 9}}) {
+        Color large = new Color(seen.getRGB(at[0], at[1]));
+        Color made = new Color(seen.getRGB(at[0] + 200, at[1]));
+        assertThat(made.getRed()).as(orientation + " red").isCloseTo(large.getRed(), within(40));
+        assertThat(made.getGreen())
+            .as(orientation + " green")
+            .isCloseTo(large.getGreen(), within(40));
+        assertThat(made.getBlue()).as(orientation + " blue").isCloseTo(large.getBlue(), within(40));
+      }
+    }
   }
 }
