@@ -8,9 +8,11 @@ import dev.filial.cli.frame.OpenRegister;
 import dev.filial.cli.frame.Reading;
 import dev.filial.cli.frame.Words;
 import dev.filial.cli.page.IndexPage;
+import dev.filial.cli.page.PageLinks;
 import dev.filial.cli.screen.Screen;
 import dev.filial.core.answer.ListQuestion;
 import dev.filial.core.register.RegisterOpened;
+import dev.filial.core.register.RegisterView;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -36,8 +38,9 @@ public final class IndexCommand implements BenchCommand {
     register = OpenRegister.toRead(words);
     words
         .describe(
-            "Writes one page that lists what there is, to look at in a browser: a field to search"
-                + " in, and columns that sort when their heading is pressed.")
+            "Writes one page of the whole register, to look at in a browser: how many there are of"
+                + " each kind, and all of them in a list, to narrow by words, by kind and by state"
+                + " and to sort by the heading of any column.")
         .example("filial index")
         .example("filial index --all --to everything.html");
   }
@@ -55,20 +58,22 @@ public final class IndexCommand implements BenchCommand {
     }
   }
 
-  private record Listed(List<ListQuestion.Line> lines, String grower, long entries) {}
-
   @Override
   public Answer run(Bench bench) {
-    Listed listed =
-        register.read(
-            bench,
-            view ->
-                new Listed(
-                    ListQuestion.of(view).withGone(all.getAsBoolean()).ask(),
-                    view.opening().map(RegisterOpened::grower).orElse("an unnamed grower"),
-                    view.size()));
+    IndexPage.Content content = register.read(bench, view -> content(view, all.getAsBoolean()));
     Path to = file.get().orElseGet(() -> bench.folder().resolve("register.html"));
-    NewFile.write(to, IndexPage.of(listed.lines(), listed.grower(), listed.entries()));
-    return new Written(NewFile.asTyped(to, bench), listed.lines().size());
+    NewFile.write(to, IndexPage.of(content));
+    return new Written(NewFile.asTyped(to, bench), content.lines().size());
+  }
+
+  private static IndexPage.Content content(RegisterView view, boolean gone) {
+    ListQuestion question = ListQuestion.of(view);
+    List<ListQuestion.Line> everything = question.withGone(true).ask();
+    return new IndexPage.Content(
+        gone ? everything : question.ask(),
+        everything,
+        view.opening().map(RegisterOpened::grower).orElse("an unnamed grower"),
+        view.size(),
+        PageLinks.NONE);
   }
 }

@@ -2,111 +2,276 @@ package dev.filial.cli.page;
 
 import dev.filial.cli.paper.Markup;
 import dev.filial.core.answer.ListQuestion.Line;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a register holds on one page of HTML, to search and to sort by any column. Where scripts are
- * not run it is a table to read.
+ * What a register holds on one page of HTML: how many of each kind are in which state, and a list
+ * to narrow by words, by kind and by state, and to sort by any column.
+ *
+ * <p>All of it stands in the page as a table, to be read where scripts are not run, but only the
+ * first few hundred lines of what is asked for are laid out: a browser takes seconds over a table
+ * of ten thousand.
  */
 public final class IndexPage {
 
-  /** Keeps what it finds in the document itself; written without signs that a page would escape. */
+  /** So many lines are shown at first, and so many more at each asking. */
+  static final int SHOWN = 200;
+
+  private static final List<String> COLUMNS =
+      List.of("code", "name", "kind", "what it is", "field number", "since", "place", "state");
+
+  /** Where no script takes the rest away and brings it back. */
+  private static final String WITHOUT_SCRIPTS = "tbody.rest{display:table-row-group}";
+
+  /**
+   * Keeps what it finds in the document itself; written without signs that a page would escape.
+   *
+   * <p>Rows wait in a body that is not laid out. Their words are gathered a few hundred at a time,
+   * so that typing is never kept waiting.
+   */
   private static final String SCRIPT =
       """
 
       (function () {
-        var table = document.querySelector('table');
+        var SLICE = 500;
+        var table = document.querySelector('table.list');
         var heads = Array.from(table.tHead.rows[0].cells);
-        var body = table.tBodies[0];
-        var rows = Array.from(body.rows);
+        var shown = table.tBodies[0];
+        var rest = table.tBodies[1];
+        var more = document.getElementById('more');
+        var status = document.getElementById('found');
         var search = document.getElementById('search');
+        var choices = ['kind', 'state'].map(function (name) {
+          return document.getElementById(name);
+        });
+        var first = Number(table.dataset.first);
+        var limit = first;
+        var order = Array.from(shown.rows).concat(Array.from(rest.rows));
+        var texts = new Map();
+        var numbers = new Intl.NumberFormat('en');
+
+        function cell(row, at) { return row.cells[at].textContent; }
         function text(row) {
-          return Array.from(row.cells, function (cell) { return cell.textContent; })
-            .join(' ').toLocaleLowerCase();
+          var known = texts.get(row);
+          if (known === undefined) {
+            known = Array.from(row.cells, function (one) { return one.textContent; })
+              .join(' ').toLocaleLowerCase();
+            texts.set(row, known);
+          }
+          return known;
         }
-        function find() {
-          var words = search.value.toLocaleLowerCase().split(/\\s+/);
-          var found = 0;
-          rows.forEach(function (row) {
-            var all = text(row);
-            row.hidden = !words.every(function (word) { return all.includes(word); });
-            if (!row.hidden) { found++; }
+        function lay(rows) {
+          var keep = new Set(rows);
+          Array.from(shown.rows).forEach(function (row) {
+            if (!keep.has(row)) { rest.appendChild(row); }
           });
-          document.getElementById('found').textContent = found + ' of ' + rows.length;
+          rows.forEach(function (row) { shown.appendChild(row); });
         }
+        function found() {
+          var words = search.value.toLocaleLowerCase().split(/\\s+/);
+          var wanted = choices.map(function (choice) { return choice.value; });
+          return order.filter(function (row) {
+            return (wanted[0] === '' || cell(row, 2) === wanted[0])
+              ? (wanted[1] === '' || cell(row, 7) === wanted[1])
+                ? words.every(function (word) { return text(row).includes(word); })
+                : false
+              : false;
+          });
+        }
+        function show() {
+          var all = found();
+          var rows = all.slice(0, limit);
+          lay(rows);
+          var left = all.length - rows.length;
+          status.textContent = numbers.format(all.length) + ' of ' + numbers.format(order.length)
+            + (left === 0 ? '' : ', of which the first ' + numbers.format(rows.length)
+              + ' are shown');
+          more.hidden = left === 0;
+          more.textContent = 'Show ' + numbers.format(Math.min(left, first)) + ' more';
+        }
+        function ask() { limit = first; show(); }
+
         heads.forEach(function (head, at) {
           head.querySelector('button').addEventListener('click', function () {
             var down = head.getAttribute('aria-sort') === 'ascending';
             heads.forEach(function (other) { other.removeAttribute('aria-sort'); });
             head.setAttribute('aria-sort', down ? 'descending' : 'ascending');
-            rows.slice().sort(function (one, other) {
-              var order = one.cells[at].textContent.localeCompare(
-                other.cells[at].textContent, undefined, { numeric: true });
-              return down ? -order : order;
-            }).forEach(function (row) { body.appendChild(row); });
+            var collator = new Intl.Collator();
+            // Numbers filled up to one length, so that 9 comes before 10.
+            var keyed = order.map(function (row) {
+              return [cell(row, at).toLocaleLowerCase().replace(/\\d+/g, function (digits) {
+                return digits.padStart(9, '0');
+              }), row];
+            });
+            keyed.sort(function (one, other) {
+              var way = collator.compare(one[0], other[0]);
+              return down ? -way : way;
+            });
+            order = keyed.map(function (one) { return one[1]; });
+            ask();
           });
         });
-        search.addEventListener('input', find);
+        search.addEventListener('input', ask);
+        choices.forEach(function (choice) { choice.addEventListener('change', ask); });
+        more.addEventListener('click', function () { limit += first; show(); });
+        // On paper there is nothing to press: all that was found is printed.
+        window.addEventListener('beforeprint', function () { lay(found()); });
+        window.addEventListener('afterprint', show);
         document.querySelector('.finder').hidden = false;
-        find();
+        show();
+        (function gather(from) {
+          order.slice(from, from + SLICE).forEach(text);
+          if (order[from + SLICE]) {
+            window.setTimeout(gather, 0, from + SLICE);
+          }
+        })(0);
       })();
       """;
 
-  private IndexPage() {}
-
   /**
-   * The page as the text of a file.
+   * What the page tells.
    *
-   * @param lines what the register holds
+   * @param lines what it lists
+   * @param all everything there is or was, for the number of each kind in each state
    * @param grower whose register it is
    * @param entries how many entries it had
+   * @param links where other pages lie
    */
-  public static String of(List<Line> lines, String grower, long entries) {
-    String title = "The register of " + grower;
-    PageWriter page = new PageWriter(title, PageLinks.NONE);
-    Markup html = page.html();
-    html.open("header")
-        .element("h1", title)
-        .close()
-        .line()
-        .open("main")
-        .line()
-        .open("div", "class", "finder", "role", "search", "hidden", "hidden")
-        .element("label", "Show only what holds all of these words", "for", "search")
-        .empty("input", "id", "search", "type", "search", "autocomplete", "off")
-        .element("p", "", "id", "found", "class", "said", "role", "status")
-        .close()
-        .line()
-        .open(
-            "div", "class", "wide", "role", "region", "aria-label", "All there is", "tabindex", "0")
-        .open("table")
-        .open("thead")
-        .open("tr");
-    for (String head :
-        List.of("code", "name", "kind", "what it is", "field number", "since", "place", "state")) {
-      html.open("th", "scope", "col").element("button", head, "type", "button").close();
-    }
-    html.close().close().line().open("tbody").line();
-    lines.forEach(line -> row(html, line));
-    html.close().close().close().line().close().line();
-    html.element("script", SCRIPT).line();
-    return page.end(grower, entries);
+  public record Content(
+      List<Line> lines, List<Line> all, String grower, long entries, PageLinks links) {}
+
+  private final Content content;
+  private final PageWriter page;
+  private final Markup html;
+
+  private IndexPage(Content content) {
+    this.content = content;
+    this.page = new PageWriter(title(content), content.links());
+    this.html = page.html();
   }
 
-  private static void row(Markup html, Line line) {
-    html.open("tr").element("th", line.code().text(), "scope", "row", "class", "code");
-    cell(html, String.join(", ", line.names()));
-    cell(html, line.kind());
-    cell(html, line.what());
-    cell(html, line.fieldNumber());
+  /** The page as the text of a file. */
+  public static String of(Content content) {
+    return new IndexPage(content).write();
+  }
+
+  private static String title(Content content) {
+    return "The register of " + content.grower();
+  }
+
+  private String write() {
+    html.open("header").element("h1", title(content)).close().line();
+    html.open("main").line();
+    if (!content.all().isEmpty()) {
+      states();
+    }
+    list();
+    html.close().line();
+    html.element("script", SCRIPT).line();
+    return page.end(content.grower(), content.entries());
+  }
+
+  private static List<String> distinct(List<Line> lines, Function<Line, String> what) {
+    Set<String> found = new LinkedHashSet<>();
+    lines.forEach(line -> found.add(what.apply(line)));
+    return List.copyOf(found);
+  }
+
+  // --- how many there are ---
+
+  private void states() {
+    List<String> states = new ArrayList<>(distinct(content.all(), Line::fate));
+    // What a cross or a packet is in: nothing becomes of them.
+    states.remove("");
+    page.section("states", "How many there are");
+    List<String> columns = new ArrayList<>(List.of("kind"));
+    columns.addAll(states);
+    columns.add("all");
+    page.table("states", columns);
+    for (String kind : distinct(content.all(), Line::kind)) {
+      html.open("tr").element("th", kind, "scope", "row");
+      for (String state : states) {
+        count(line -> line.kind().equals(kind) && line.fate().equals(state));
+      }
+      count(line -> line.kind().equals(kind));
+      html.close().line();
+    }
+    page.endTable();
+    page.endSection();
+  }
+
+  private void count(Predicate<Line> which) {
+    long count = content.all().stream().filter(which).count();
+    html.element("td", count == 0 ? "" : Long.toString(count), "class", "number");
+  }
+
+  // --- the list ---
+
+  private void list() {
+    page.section("list", "What there is");
+    finder();
+    page.wide("list");
+    html.open("table", "class", "list", "data-first", Integer.toString(SHOWN))
+        .open("thead")
+        .open("tr");
+    for (String head : COLUMNS) {
+      html.open("th", "scope", "col").element("button", head, "type", "button").close();
+    }
+    html.close().close().line();
+    int first = Math.min(SHOWN, content.lines().size());
+    html.open("tbody").line();
+    content.lines().subList(0, first).forEach(this::row);
+    html.close().open("tbody", "class", "rest").line();
+    content.lines().subList(first, content.lines().size()).forEach(this::row);
+    html.close().close().close().line();
+    html.open("noscript").element("style", WITHOUT_SCRIPTS).close().line();
+    html.element("button", "", "id", "more", "type", "button", "hidden", "hidden").line();
+    page.endSection();
+  }
+
+  private void finder() {
+    html.open("div", "class", "finder", "role", "search", "hidden", "hidden").open("div");
+    html.element("label", "Only what holds all of these words", "for", "search")
+        .empty("input", "id", "search", "type", "search", "autocomplete", "off")
+        .close()
+        .line();
+    choice("kind", "Kind", distinct(content.lines(), Line::kind));
+    choice("state", "State", distinct(content.lines(), Line::fate));
+    html.element("p", "", "id", "found", "class", "said", "role", "status").close().line();
+  }
+
+  private void choice(String id, String label, List<String> of) {
+    html.open("div")
+        .element("label", label, "for", id)
+        .open("select", "id", id, "autocomplete", "off")
+        .element("option", "any", "value", "");
+    of.stream()
+        .filter(one -> !one.isEmpty())
+        .forEach(one -> html.element("option", one, "value", one));
+    html.close().close().line();
+  }
+
+  private void row(Line line) {
+    html.open("tr").open("th", "scope", "row");
+    page.code(line.code().text());
+    html.close();
+    cell(String.join(", ", line.names()));
+    cell(line.kind());
+    cell(line.what());
+    cell(line.fieldNumber());
     html.element("td", line.since() == null ? "" : line.since().toString(), "class", "day");
-    cell(html, line.place());
-    cell(html, line.fate());
+    cell(line.place());
+    cell(line.fate());
     html.close().line();
   }
 
-  private static void cell(Markup html, @Nullable String text) {
+  private void cell(@Nullable String text) {
     html.open("td").element("bdi", text == null ? "" : text).close();
   }
 }

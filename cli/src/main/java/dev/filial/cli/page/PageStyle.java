@@ -5,6 +5,11 @@ import dev.filial.cli.page.PedigreeDrawing.Ink;
 /** How pages look: one style sheet, in which nothing needs an escape. */
 final class PageStyle {
 
+  /** Between the rows of a table, where nothing hangs on seeing it. */
+  private static final String RULE = "#d6d3ca";
+
+  private static final String DARK_RULE = "#3d4145";
+
   private PageStyle() {}
 
   /** For all pages. */
@@ -42,37 +47,46 @@ final class PageStyle {
         .photos img{display:block;max-width:100%;height:auto;margin-bottom:.25rem}
         a{color:inherit}
         footer{margin-top:2.5rem}
-        .finder{margin:1.25rem 0}
-        input{display:block;width:100%;max-width:26rem;margin:.25rem 0;padding:.45rem .6rem;
+        .finder{display:flex;flex-wrap:wrap;gap:.75rem 1.25rem;align-items:end;margin:1rem 0 .5rem}
+        .finder div:first-child{flex:1 1 16rem;max-width:26rem}
+        .finder p{flex-basis:100%;margin:0}
+        input,select{display:block;width:100%;margin:.25rem 0 0;padding:.45rem .6rem;
           font:inherit;color:inherit;background:transparent;border:1px solid;border-radius:4px}
-        button{padding:.2rem 0;min-height:1.75rem;font:inherit;font-weight:600;color:inherit;text-align:left;
+        thead button{padding:.2rem 0;min-height:1.75rem;font:inherit;font-weight:600;color:inherit;text-align:left;
           background:none;border:0;cursor:pointer}
+        #more{margin:1rem 0;padding:.45rem .9rem;font:inherit;color:inherit;background:transparent;
+          border:1px solid;border-radius:4px;cursor:pointer}
+        :focus-visible{outline:2px solid;outline-offset:2px}
         [aria-sort=ascending] button::after{content:" \\25B2"}
         [aria-sort=descending] button::after{content:" \\25BC"}
-        [hidden]{display:none}
+        .rest{display:none}
+        [hidden]{display:none!important}
         @media (max-width:34rem){dl{grid-template-columns:1fr;gap:0}dd{margin-bottom:.5rem}
           h1{font-size:1.5rem}td.number{white-space:normal}th,td{padding-right:.6rem}
           .bar{width:4.5rem;height:auto}}
         """
-        + colours(Ink.PAPER, Ink.TEXT, Ink.SOFT, Ink.STROKE)
+        + colours(Ink.PAPER, Ink.TEXT, Ink.SOFT, Ink.STROKE, RULE)
         + "@media screen and (prefers-color-scheme:dark){\n"
-        + colours(Ink.DARK_PAPER, Ink.DARK_TEXT, Ink.DARK_SOFT, Ink.DARK_STROKE)
+        + colours(Ink.DARK_PAPER, Ink.DARK_TEXT, Ink.DARK_SOFT, Ink.DARK_STROKE, DARK_RULE)
         + "}\n"
         + """
         @page{margin:15mm}
         @media print{body{max-width:none;padding:0;font-size:10pt}.wide{overflow:visible}
-          .drawing svg{max-width:100%;height:auto}h2,h3{break-after:avoid}.screen,.finder{display:none}
+          .drawing svg{max-width:100%;height:auto}h2,h3{break-after:avoid}.screen,.finder,#more{display:none}
           tr,li,figure{break-inside:avoid}thead{display:table-header-group}}
         """;
   }
 
-  private static String colours(String paper, String text, String soft, String stroke) {
+  private static String colours(
+      String paper, String text, String soft, String stroke, String rule) {
     return """
         body{background:%s;color:%s}
         dt,.said,figcaption,footer,.lead,thead th,label{color:%s}
-        h2,th,td{border-color:%s}
+        h2,thead th{border-color:%s}
+        tbody th,td{border-color:%s}
+        select option{background:%s}
         .bar .ground,.bar .range{stroke:%s}
         """
-        .formatted(paper, text, soft, soft, stroke);
+        .formatted(paper, text, soft, soft, rule, paper, stroke);
   }
 }

@@ -27,7 +27,7 @@ import org.jspecify.annotations.Nullable;
 final class Bookshelf {
 
   private static final Instant NOON = Instant.parse("2026-03-04T12:00:00Z");
-  private static final String[] TAXA = {
+  static final String[] TAXA = {
     "agavoides",
     "colorata",
     "elegans",

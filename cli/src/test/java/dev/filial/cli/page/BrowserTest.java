@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
@@ -62,7 +63,15 @@ class BrowserTest {
 
   private Path index(List<Statement> register) throws IOException {
     RegisterView view = Bookshelf.of(register);
-    return write("index.html", IndexPage.of(ListQuestion.of(view).ask(), "Klara", view.size()));
+    return write(
+        "index.html",
+        IndexPage.of(
+            new IndexPage.Content(
+                ListQuestion.of(view).ask(),
+                ListQuestion.of(view).ask(),
+                "Klara",
+                view.size(),
+                PageLinks.NONE)));
   }
 
   private Path plant() throws IOException {
@@ -182,14 +191,15 @@ class BrowserTest {
     }
   }
 
+  /** The codes of the list that are laid out. */
   private static List<String> shown() {
-    List<String> codes = new ArrayList<>();
-    for (WebElement row : browser.all("tbody tr")) {
-      if (row.isDisplayed()) {
-        codes.add(row.getText().lines().findFirst().orElse("").split(" ", 2)[0]);
-      }
-    }
-    return codes;
+    List<?> codes =
+        (List<?>)
+            browser.run(
+                "return Array.from(document.querySelectorAll('table.list tbody tr'))"
+                    + ".filter(function (row) { return row.getClientRects().length > 0; })"
+                    + ".map(function (row) { return row.cells[0].textContent; });");
+    return codes.stream().map(String::valueOf).toList();
   }
 
   @Test
@@ -212,14 +222,14 @@ class BrowserTest {
   @Test
   void theIndexIsSortedByItsHeadingsWithTheKeyboardToo() throws IOException {
     browser.open(index(Bookshelf.manyWays()));
-    WebElement code = browser.one("thead th button");
+    WebElement code = browser.one(".list thead th button");
 
     code.click();
     List<String> up = shown();
-    assertThat(browser.one("thead th").getDomAttribute("aria-sort")).isEqualTo("ascending");
+    assertThat(browser.one(".list thead th").getDomAttribute("aria-sort")).isEqualTo("ascending");
     code.sendKeys(Keys.ENTER);
     List<String> down = shown();
-    assertThat(browser.one("thead th").getDomAttribute("aria-sort")).isEqualTo("descending");
+    assertThat(browser.one(".list thead th").getDomAttribute("aria-sort")).isEqualTo("descending");
 
     assertThat(up).startsWith("24-001W").endsWith("24-009J-1");
     List<String> turned = new ArrayList<>(up);
@@ -229,11 +239,78 @@ class BrowserTest {
   }
 
   @Test
-  void whereNoScriptsRunTheIndexIsATableToRead() throws IOException {
-    browser.scripts(false).open(index(Bookshelf.manyWays()));
+  void ofThousandsTheFirstAreShownAndAllAreFound() throws IOException {
+    List<ListQuestion.Line> lines = LargeIndex.lines(1_000);
+    browser.open(write("large.html", LargeIndex.page(lines)));
 
-    assertThat(shown()).hasSize(14);
+    assertThat(shown()).hasSize(IndexPage.SHOWN);
+    assertThat(browser.one("[role=status]").getText())
+        .isEqualTo("1,000 of 1,000, of which the first 200 are shown");
+    browser.one("#more").click();
+    assertThat(shown()).hasSize(2 * IndexPage.SHOWN).doesNotHaveDuplicates();
+
+    browser.one("#search").sendKeys("nr. 999 ");
+    assertThat(shown()).containsExactly(lines.get(999).code().text());
+    browser.one("#search").sendKeys(Keys.chord(Keys.CONTROL, "a"), Keys.DELETE);
+    assertThat(shown()).hasSize(IndexPage.SHOWN);
+  }
+
+  @Test
+  void theIndexIsNarrowedByKindAndStateToo() throws IOException {
+    List<ListQuestion.Line> lines = LargeIndex.lines(1_000);
+    browser.open(write("large.html", LargeIndex.page(lines)));
+
+    browser.one("#state").sendKeys("dead");
+
+    assertThat(shown()).hasSize(10);
+    assertThat(browser.one("#more").isDisplayed()).isFalse();
+    browser.one("#search").sendKeys("laui");
+    assertThat(shown())
+        .containsExactlyElementsOf(
+            lines.stream()
+                .filter(line -> line.fate().equals("dead") && line.what().endsWith("laui"))
+                .map(line -> line.code().text())
+                .toList());
+    browser.one("#kind").sendKeys("plant");
+    assertThat(shown()).isNotEmpty();
+  }
+
+  @Test
+  void numbersAreSortedAsNumbersAndLettersAsInABook() throws IOException {
+    List<ListQuestion.Line> lines = new ArrayList<>();
+    for (String name : List.of("Nr. 10", "Zoe", "nr. 9", "Äpfelchen", "Anna")) {
+      lines.add(LargeIndex.line(lines.size(), name));
+    }
+    browser.open(write("names.html", LargeIndex.page(lines)));
+
+    browser.all(".list thead button").get(1).click();
+
+    assertThat(
+            browser.all(".list tbody td:nth-child(2)").stream().map(WebElement::getText).toList())
+        .containsExactly("Anna", "Äpfelchen", "nr. 9", "Nr. 10", "Zoe");
+  }
+
+  @Test
+  void onPaperTheIndexHasAllThatWasFound() throws IOException {
+    browser.open(write("large.html", LargeIndex.page(LargeIndex.lines(1_000))));
+    browser.one("#state").sendKeys("alive");
+
+    try (PDDocument pdf = Loader.loadPDF(browser.printed(210, 297))) {
+      String text = new PDFTextStripper().getText(pdf);
+      assertThat(Pattern.compile("\\b2\\d-\\d{3}[A-Z]\\b").matcher(text).results().count())
+          .isEqualTo(990);
+      assertThat(text).doesNotContain("more");
+    }
+    assertThat(shown()).hasSize(IndexPage.SHOWN);
+  }
+
+  @Test
+  void whereNoScriptsRunTheIndexIsATableToRead() throws IOException {
+    browser.scripts(false).open(write("large.html", LargeIndex.page(LargeIndex.lines(250))));
+
+    assertThat(browser.all("table.list tbody tr")).hasSize(250).allMatch(WebElement::isDisplayed);
     assertThat(browser.one("#search").isDisplayed()).isFalse();
+    assertThat(browser.one("#more").isDisplayed()).isFalse();
   }
 
   /** How a browser turns a photograph, by what its camera noted, is how the small one stands. */
