@@ -7,6 +7,7 @@ import dev.filial.cli.frame.NewFile;
 import dev.filial.cli.frame.OpenRegister;
 import dev.filial.cli.frame.Reading;
 import dev.filial.cli.frame.Words;
+import dev.filial.cli.page.CrossPage;
 import dev.filial.cli.page.PageLinks;
 import dev.filial.cli.page.PlantPage;
 import dev.filial.cli.screen.Screen;
@@ -14,6 +15,7 @@ import dev.filial.core.answer.AncestryQuestion;
 import dev.filial.core.answer.CardQuestion;
 import dev.filial.core.answer.CardQuestion.Card;
 import dev.filial.core.answer.Describing;
+import dev.filial.core.answer.FamilyQuestion;
 import dev.filial.core.answer.Finding;
 import dev.filial.core.answer.PlantsBehindQuestion;
 import dev.filial.core.answer.SpreadQuestion;
@@ -38,7 +40,7 @@ public final class PageCommand implements BenchCommand {
     plant =
         words.argument(
             "PLANT",
-            "A code or a name; a cross, a seed lot or a pot stands for one seedling of it.",
+            "A code or a name; a seed lot, a sowing or a pot stands for the cross or packet it is of.",
             Reading.THING);
     file =
         words.option(
@@ -51,15 +53,18 @@ public final class PageCommand implements BenchCommand {
         .describe(
             "Writes one page to look at in a browser, or to print: what the plant is, who is in it"
                 + " and between what shares, its pedigree drawn, what was recorded of it, and what"
-                + " came of it. The page is one file and needs no network.")
+                + " came of it. Of a cross or a packet of seed it is the page of the family: also"
+                + " what it may throw and how many to sow, how it came up, and whether what was"
+                + " counted fits. The page is one file and needs no network.")
         .example("filial page Rosa")
-        .example("filial page 24-007-1 --to seedling.html");
+        .example("filial page 24-007-1 --to seedling.html")
+        .example("filial page 26-013 --to cross.html");
   }
 
   /**
    * What was written.
    *
-   * @param code the plant
+   * @param code the plant, or the cross or packet
    * @param file where
    * @param plants how many plants stand in the drawing on it
    * @param entries how many entries it tells
@@ -74,24 +79,42 @@ public final class PageCommand implements BenchCommand {
     }
   }
 
+  /** A page, and what is said of it. */
+  private record Page(Code code, String text, int plants, int entries, List<String> notes) {}
+
   @Override
   public Answer run(Bench bench) {
-    PlantPage.Content content = register.read(bench, this::content);
-    Code code = content.card().code();
+    Page page = register.read(bench, this::page);
     Path to =
-        file.get().orElseGet(() -> bench.folder().resolve(DrawCommand.fileName(code, ".html")));
+        file.get()
+            .orElseGet(() -> bench.folder().resolve(DrawCommand.fileName(page.code(), ".html")));
     NewFile.require(to);
-    NewFile.write(to, PlantPage.of(content));
+    NewFile.write(to, page.text());
     return new Written(
-        code,
-        NewFile.asTyped(to, bench),
+        page.code(), NewFile.asTyped(to, bench), page.plants(), page.entries(), page.notes());
+  }
+
+  private Page page(RegisterView view) {
+    Code code = Finding.in(view).one(plant.get()).code();
+    if (FamilyQuestion.of(view).family(code).isPresent()) {
+      CrossPage.Content content = CrossPage.Content.in(view, code, PageLinks.NONE);
+      return new Page(
+          content.family().code(),
+          CrossPage.of(content),
+          content.behind().plants().size(),
+          content.family().history().size(),
+          content.ancestry().notes());
+    }
+    PlantPage.Content content = content(view, code);
+    return new Page(
+        content.card().code(),
+        PlantPage.of(content),
         content.behind().plants().size(),
         content.card().history().size(),
         content.ancestry().notes());
   }
 
-  private PlantPage.Content content(RegisterView view) {
-    Code code = Finding.in(view).one(plant.get()).code();
+  private static PlantPage.Content content(RegisterView view, Code code) {
     Card card = CardQuestion.of(view).ask(code);
     List<Code> codes = new ArrayList<>(card.under());
     codes.addAll(card.parentOf());

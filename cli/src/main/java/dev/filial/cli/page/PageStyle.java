@@ -46,6 +46,19 @@ final class PageStyle {
         [aria-sort=ascending] button::after{content:" \\25B2"}
         [aria-sort=descending] button::after{content:" \\25BC"}
         [hidden]{display:none}
+        .strip,.curve{display:block;max-width:100%;height:auto}
+        .curve{width:34rem}
+        .strip text,.curve text{font-size:12px}
+        .strip .mark{font-size:9.5px;font-weight:700;text-anchor:middle}
+        .strip .under{text-anchor:middle}
+        .curve .name{font-weight:700}
+        .curve path{fill:none}
+        .expected{margin:.75rem 0 1rem}
+        .swatch{vertical-align:-1px}
+        .bar .open{fill:none;stroke-dasharray:3 2}
+        h4{font-size:1rem;font-weight:400;margin:1rem 0 .25rem}
+        .board td,.board thead th{white-space:nowrap}
+        h3+p,h4+p{margin-top:.25rem}
         @media (max-width:34rem){dl{grid-template-columns:1fr;gap:0}dd{margin-bottom:.5rem}
           h1{font-size:1.5rem}td.number{white-space:normal}th,td{padding-right:.6rem}
           .bar{width:4.5rem;height:auto}}
@@ -67,8 +80,10 @@ final class PageStyle {
         body{background:%s;color:%s}
         dt,.said,figcaption,footer,.lead,thead th,label{color:%s}
         h2,th,td{border-color:%s}
-        .bar .ground,.bar .range{stroke:%s}
+        .bar .ground,.bar .range,.edge,.curve .axis,.curve .step{stroke:%s}
+        .strip .heart{fill:%s}.strip text,.curve .name{fill:%s}.curve .label{fill:%s}
+        .curve .grid{stroke:%s;stroke-opacity:.35}
         """
-        .formatted(paper, text, soft, soft, stroke);
+        .formatted(paper, text, soft, soft, stroke, paper, text, soft, soft);
   }
 }

@@ -42,9 +42,9 @@ public final class FamilyOddsQuestion {
    *
    * @param odds the odds, with the checkerboard where there is one
    * @param hopes for each scenario of these, for each of its classes, what it takes to have one at
-   *     the certainty of 0.95; null where that cannot be said
+   *     the certainty of 0.95; empty where that cannot be said
    */
-  public record Expected(CrossOdds odds, List<List<@Nullable Hope>> hopes) {}
+  public record Expected(CrossOdds odds, List<List<Optional<Hope>>> hopes) {}
 
   /**
    * What is not reckoned.
@@ -136,19 +136,19 @@ public final class FamilyOddsQuestion {
         new Wanted(
             List.of(), null, List.of(), 1, CERTAINTY, rate == null ? List.of() : List.of(rate));
     Fraction reckoned = RecordedCross.reckoned(family);
-    List<List<@Nullable Hope>> hopes = new ArrayList<>();
+    List<List<Optional<Hope>>> hopes = new ArrayList<>();
     for (Scenario scenario : odds.scenarios()) {
-      List<@Nullable Hope> each = new ArrayList<>();
+      List<Optional<Hope>> each = new ArrayList<>();
       // Seedlings of one plant share its alleles, so that of a taxon's plants the number is no
       // binomial one.
       boolean binomial = scenario.seedGenes() != null && scenario.pollenGenes() != null;
       Fraction seen = reckoned.times(Fraction.ONE.minus(scenario.lost()));
       for (Odds.Share share : scenario.classes()) {
-        each.add(binomial ? hope(share, seen, one).orElse(null) : null);
+        each.add(binomial ? hope(share, seen, one) : Optional.empty());
       }
-      hopes.add(each);
+      hopes.add(List.copyOf(each));
     }
-    return new Expected(odds, hopes);
+    return new Expected(odds, List.copyOf(hopes));
   }
 
   private static CrossOdds odds(OddsQuestion question, Code family) {
