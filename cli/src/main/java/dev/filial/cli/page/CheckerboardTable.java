@@ -23,6 +23,11 @@ final class CheckerboardTable {
     return board.eggs().size() <= MOST_GAMETES && board.pollen().size() <= MOST_GAMETES;
   }
 
+  /** Whether there is nothing to be seen on it. */
+  static boolean isOneCell(Checkerboard board) {
+    return board.eggs().size() == 1 && board.pollen().size() == 1;
+  }
+
   /**
    * Writes it.
    *

@@ -9,8 +9,8 @@ import java.util.List;
 
 /**
  * How seed came up over the days, as SVG: a line for each sowing that goes up at each count. Lines
- * are told apart by their strokes and by the words at their ends; the colour of the counts on them
- * is never the only sign.
+ * are told apart by their strokes and by the words at their ends; the colour below the stroke is
+ * never the only sign.
  *
  * @param lines the sowings, in order
  */
@@ -108,7 +108,7 @@ record CurveDrawing(List<Line> lines) {
   }
 
   private void axes(Markup svg) {
-    text(svg, "percent of the seed up", "start", 4, 14);
+    text(svg, "per cent of the seed up", "start", 4, 14);
     for (int percent = 0; percent <= 100; percent += 25) {
       double y = y(percent / 100.0);
       svg.empty(
@@ -134,6 +134,14 @@ record CurveDrawing(List<Line> lines) {
     for (Point point : line.counts()) {
       path.append("H").append(number(x(point.day()))).append("V").append(number(y(point.share())));
     }
+    svg.empty(
+        "path",
+        "class",
+        "under",
+        "d",
+        path.toString(),
+        "stroke",
+        Palette.COLOURS.get(at % Palette.COLOURS.size()));
     svg.empty(
         "path",
         "class",

@@ -11,6 +11,7 @@ import dev.filial.core.answer.PlantsBehindQuestion.Parent;
 import dev.filial.core.answer.PlantsBehindQuestion.Plant;
 import dev.filial.core.answer.PlantsBehindQuestion.PlantsBehind;
 import dev.filial.core.name.Code;
+import dev.filial.core.register.Count;
 import dev.filial.core.register.Provenance;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -50,7 +51,7 @@ final class FamilyFacts {
       parents(parents);
     }
     html.open("dl");
-    page.fact(parents.isEmpty() ? "taxon or parents" : "in short", family.what());
+    page.fact("taxon or parents", parents.isEmpty() ? family.what() : null);
     page.fact("seed-parent line", cytoplasm);
     page.fact(
         "chromosome sets",
@@ -59,11 +60,7 @@ final class FamilyFacts {
     Pollination made = family.pollination();
     if (made != null) {
       page.fact("flowers tried", made.flowers() == null ? "not counted" : made.flowers());
-      page.fact(
-          "flowers",
-          made.protection().isEmpty()
-              ? "nobody wrote whether they were protected"
-              : made.protection());
+      page.fact("protection", made.protection());
       page.fact("pollen", made.stored() ? "out of store" : null);
       page.fact("where", made.place());
       page.fact("remark", made.remark());
@@ -177,11 +174,7 @@ final class FamilyFacts {
     number(lot.seeds());
     html.element(
         "td",
-        lot.left() == null
-            ? "not counted"
-            : lot.fate().equals("in store")
-                ? lot.left().toString()
-                : lot.left() + ", " + lot.fate(),
+        counted(lot.left()) + (lot.fate().equals("in store") ? "" : ", " + lot.fate()),
         "class",
         "number");
     cell(lot.place());
@@ -202,8 +195,7 @@ final class FamilyFacts {
   private void pot(Pot pot) {
     head(pot.code());
     day(pot.since());
-    html.element(
-        "td", pot.left() == null ? "not counted" : pot.left().toString(), "class", "number");
+    html.element("td", counted(pot.left()), "class", "number");
     cell(pot.place());
     cell(pot.fate());
     html.close().line();
@@ -220,6 +212,10 @@ final class FamilyFacts {
 
   private void day(@Nullable Object date) {
     html.element("td", date == null ? "not known" : date.toString(), "class", "day");
+  }
+
+  private static String counted(@Nullable Count count) {
+    return count == null || count.equals(Count.unknown()) ? "not counted" : count.toString();
   }
 
   private void number(@Nullable Object count) {

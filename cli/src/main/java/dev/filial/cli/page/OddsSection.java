@@ -80,9 +80,11 @@ final class OddsSection {
     return rate == null
         ? sure + " No sowing of it was counted, so these are seedlings and not seeds."
         : sure
-            + " Of its own seed "
+            + " Germination is reckoned as "
             + rate.text()
-            + " came up; that is a count and no certainty, so more seed is reckoned with.";
+            + ", "
+            + rate.from()
+            + "; a count is no certainty, so more seed is reckoned with.";
   }
 
   private void trait(Expected expected) {
@@ -142,6 +144,9 @@ final class OddsSection {
           .line();
     }
     Checkerboard board = scenario.checkerboard();
+    if (board != null && CheckerboardTable.isOneCell(board)) {
+      return;
+    }
     if (board != null && CheckerboardTable.isSmall(board)) {
       CheckerboardTable.write(page, id + "-board", board, marks);
     } else if (board != null) {
@@ -185,7 +190,7 @@ final class OddsSection {
             String.join(", ", odds.traits()),
             "chance",
             "per cent",
-            "",
+            "in words",
             found.rate() == null ? "raise" : "sow"));
     for (int kind = 0; kind < scenario.classes().size(); kind++) {
       Odds.Share one = scenario.classes().get(kind);

@@ -53,12 +53,17 @@ final class PageStyle {
         .strip .under{text-anchor:middle}
         .curve .name{font-weight:700}
         .curve path{fill:none}
+        .curve .under{stroke-width:4;stroke-linejoin:round}
+        .curve .step{stroke-width:1.4}
         .expected{margin:.75rem 0 1rem}
         .swatch{vertical-align:-1px}
         .bar .open{fill:none;stroke-dasharray:3 2}
         h4{font-size:1rem;font-weight:400;margin:1rem 0 .25rem}
         .board td,.board thead th{white-space:nowrap}
+        .board{width:auto}
+        .board td,.board th{padding-right:2rem}
         h3+p,h4+p{margin-top:.25rem}
+        .wide+dl,.wide+p{margin-top:.75rem}
         @media (max-width:34rem){dl{grid-template-columns:1fr;gap:0}dd{margin-bottom:.5rem}
           h1{font-size:1.5rem}td.number{white-space:normal}th,td{padding-right:.6rem}
           .bar{width:4.5rem;height:auto}}
@@ -71,7 +76,7 @@ final class PageStyle {
         @page{margin:15mm}
         @media print{body{max-width:none;padding:0;font-size:10pt}.wide{overflow:visible}
           .drawing svg{max-width:100%;height:auto}h2,h3{break-after:avoid}.screen,.finder{display:none}
-          tr,li,figure{break-inside:avoid}thead{display:table-header-group}}
+          tr,li,figure,.board{break-inside:avoid}thead{display:table-header-group}}
         """;
   }
 
