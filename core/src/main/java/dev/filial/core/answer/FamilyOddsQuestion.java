@@ -1,6 +1,7 @@
 package dev.filial.core.answer;
 
 import dev.filial.core.answer.CrossOdds.Scenario;
+import dev.filial.core.heredity.MapFunction;
 import dev.filial.core.heredity.Odds;
 import dev.filial.core.name.Code;
 import dev.filial.core.number.Fraction;
@@ -26,6 +27,9 @@ public final class FamilyOddsQuestion {
   /** How sure one is to be of at least one of a kind. */
   public static final double CERTAINTY = 0.95;
 
+  /** Of more genes the gametes are too many to write down, or even to go through. */
+  private static final int MOST_GENES_ON_A_BOARD = 2;
+
   private final RegisterView view;
 
   private FamilyOddsQuestion(RegisterView view) {
@@ -40,7 +44,7 @@ public final class FamilyOddsQuestion {
   /**
    * What is expected of one trait, or of two together.
    *
-   * @param odds the odds, with the checkerboard where there is one
+   * @param odds the odds, with the checkerboard for one gene or two
    * @param hopes for each scenario of these, for each of its classes, what it takes to have one at
    *     the certainty of 0.95; empty where that cannot be said
    */
@@ -131,7 +135,7 @@ public final class FamilyOddsQuestion {
   }
 
   private Expected expected(List<String> traits, Item family, @Nullable SeedRate rate) {
-    CrossOdds odds = odds(OddsQuestion.of(view, traits), family.code());
+    CrossOdds odds = odds(traits, family.code());
     Wanted one =
         new Wanted(
             List.of(), null, List.of(), 1, CERTAINTY, rate == null ? List.of() : List.of(rate));
@@ -151,13 +155,18 @@ public final class FamilyOddsQuestion {
     return new Expected(odds, List.copyOf(hopes));
   }
 
-  private static CrossOdds odds(OddsQuestion question, Code family) {
+  private CrossOdds odds(List<String> traits, Code family) {
+    OddsQuestion question = OddsQuestion.of(view, traits);
+    int genes = GenesInPlay.of(view, traits, MapFunction.HALDANE, false).genome().loci().size();
+    if (genes > MOST_GENES_ON_A_BOARD) {
+      return question.ask(family);
+    }
     try {
       return question.withCheckerboard().ask(family);
     } catch (RegisterRefusal e) {
       throw e;
     } catch (IllegalArgumentException e) {
-      // Of many kinds of gametes there is no checkerboard, but odds there may be all the same.
+      // Of genes with many alleles there is no checkerboard, but odds there may be all the same.
       return question.ask(family);
     }
   }
