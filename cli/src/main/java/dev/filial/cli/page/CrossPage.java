@@ -64,6 +64,7 @@ public final class CrossPage {
      */
     public static Content in(RegisterView view, Code code, PageLinks links) {
       Family family = FamilyQuestion.of(view).ask(code);
+      FamilyOdds odds = FamilyOddsQuestion.of(view).ask(family.code());
       List<PlantPage.Came> came = new ArrayList<>();
       for (Code one : family.raised()) {
         view.item(one)
@@ -73,8 +74,8 @@ public final class CrossPage {
           family,
           AncestryQuestion.of(view).withSpread(SpreadQuestion.usual()).ask(family.code()),
           PlantsBehindQuestion.of(view).ask(family.code()),
-          FamilyOddsQuestion.of(view).ask(family.code()),
-          FamilyTalliesQuestion.of(view).ask(family.code()),
+          odds,
+          FamilyTalliesQuestion.of(view, odds).ask(family.code()),
           family.sowings().isEmpty()
               ? null
               : GerminationQuestion.of(view).about(family.code()).ask(),

@@ -28,6 +28,9 @@ final class OddsSection {
   /** Of more traits only the odds are told, in one table: a page is for reading. */
   private static final int MOST_AT_LENGTH = 12;
 
+  /** Of more ways in which tetraploids may pair only the first are told. */
+  private static final int MOST_WAYS = 6;
+
   private static final int LONGEST_RATIO = 60;
 
   private final PageWriter page;
@@ -96,15 +99,20 @@ final class OddsSection {
             "id",
             id)
         .line();
-    boolean several = odds.scenarios().size() > 1;
+    int ways = odds.scenarios().size();
+    int told = Math.min(ways, MOST_WAYS);
+    boolean several = ways > 1;
     if (several) {
       html.element(
               "p",
               "What comes up depends on how the chromosomes of a tetraploid pair, which is not"
-                  + " stated; each way is answered.")
+                  + " stated; "
+                  + (ways > told
+                      ? "of " + ways + " ways the first " + told + " are told."
+                      : "each way is answered."))
           .line();
     }
-    for (int i = 0; i < odds.scenarios().size(); i++) {
+    for (int i = 0; i < told; i++) {
       Scenario scenario = odds.scenarios().get(i);
       String its = several ? id + "-" + (i + 1) : id;
       if (scenario.assuming() != null) {
@@ -222,7 +230,8 @@ final class OddsSection {
     page.table("odds-more", List.of("trait", "ratio", "what may come up"));
     for (Expected one : more) {
       notes.addAll(one.odds().notes());
-      for (Scenario scenario : one.odds().scenarios()) {
+      List<Scenario> ways = one.odds().scenarios();
+      for (Scenario scenario : ways.subList(0, Math.min(ways.size(), MOST_WAYS))) {
         String ratio = scenario.ratio();
         html.open("tr")
             .open("th", "scope", "row")

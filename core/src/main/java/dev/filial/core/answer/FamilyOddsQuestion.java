@@ -1,7 +1,6 @@
 package dev.filial.core.answer;
 
 import dev.filial.core.answer.CrossOdds.Scenario;
-import dev.filial.core.heredity.MapFunction;
 import dev.filial.core.heredity.Odds;
 import dev.filial.core.name.Code;
 import dev.filial.core.number.Fraction;
@@ -38,7 +37,7 @@ public final class FamilyOddsQuestion {
 
   /** Asks {@code view}. */
   public static FamilyOddsQuestion of(RegisterView view) {
-    return new FamilyOddsQuestion(view);
+    return new FamilyOddsQuestion(new ReadOnce(view));
   }
 
   /**
@@ -157,7 +156,11 @@ public final class FamilyOddsQuestion {
 
   private CrossOdds odds(List<String> traits, Code family) {
     OddsQuestion question = OddsQuestion.of(view, traits);
-    int genes = GenesInPlay.of(view, traits, MapFunction.HALDANE, false).genome().loci().size();
+    long genes =
+        traits.stream()
+            .flatMap(trait -> GenesInPlay.required(view, trait).loci().stream())
+            .distinct()
+            .count();
     if (genes > MOST_GENES_ON_A_BOARD) {
       return question.ask(family);
     }

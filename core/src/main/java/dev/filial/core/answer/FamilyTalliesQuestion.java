@@ -1,5 +1,6 @@
 package dev.filial.core.answer;
 
+import dev.filial.core.answer.FamilyOddsQuestion.FamilyOdds;
 import dev.filial.core.name.Code;
 import dev.filial.core.register.Item;
 import dev.filial.core.register.RegisterRefusal;
@@ -7,6 +8,7 @@ import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.TraitDeclared;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,14 +18,20 @@ import org.jspecify.annotations.Nullable;
 public final class FamilyTalliesQuestion {
 
   private final RegisterView view;
+  private final FamilyOdds odds;
 
-  private FamilyTalliesQuestion(RegisterView view) {
+  private FamilyTalliesQuestion(RegisterView view, FamilyOdds odds) {
     this.view = view;
+    this.odds = odds;
   }
 
-  /** Asks {@code view}. */
-  public static FamilyTalliesQuestion of(RegisterView view) {
-    return new FamilyTalliesQuestion(view);
+  /**
+   * Asks {@code view}.
+   *
+   * @param odds what the family that is asked about is expected to throw
+   */
+  public static FamilyTalliesQuestion of(RegisterView view, FamilyOdds odds) {
+    return new FamilyTalliesQuestion(view, odds);
   }
 
   /**
@@ -61,7 +69,7 @@ public final class FamilyTalliesQuestion {
   /**
    * All that was counted, by trait.
    *
-   * @param code a cross or packet
+   * @param code the cross or packet that the odds are of
    * @throws RegisterRefusal if the register has no such code, or it is no cross or packet
    */
   public List<Tally> ask(Code code) {
@@ -80,8 +88,16 @@ public final class FamilyTalliesQuestion {
   private Tally tally(TraitDeclared trait, FamilyCounts counts) {
     List<Row> rows = new ArrayList<>();
     counts.counts().forEach((state, count) -> rows.add(new Row(state, count)));
+    Optional<CrossOdds> known =
+        odds.single().stream()
+            .map(FamilyOddsQuestion.Expected::odds)
+            .filter(one -> one.traits().equals(List.of(trait.trait())))
+            .findFirst();
+    if (known.isEmpty()) {
+      return untested(trait, rows, counts, whyNot(trait.trait()));
+    }
     try {
-      FitAnswer answer = FitQuestion.byGenes().ask(view, trait.trait(), List.of(counts.code()));
+      FitAnswer answer = FitQuestion.byGenes().ask(trait, counts, known.get());
       return new Tally(
           trait.trait(),
           List.copyOf(rows),
@@ -90,13 +106,20 @@ public final class FamilyTalliesQuestion {
           "",
           answer.notes());
     } catch (RegisterRefusal | IllegalArgumentException e) {
-      return new Tally(
-          trait.trait(),
-          List.copyOf(rows),
-          counts.from(),
-          null,
-          FamilyOddsQuestion.reason(e),
-          counts.notes());
+      return untested(trait, rows, counts, FamilyOddsQuestion.reason(e));
     }
+  }
+
+  private static Tally untested(
+      TraitDeclared trait, List<Row> rows, FamilyCounts counts, String why) {
+    return new Tally(trait.trait(), List.copyOf(rows), counts.from(), null, why, counts.notes());
+  }
+
+  private String whyNot(String trait) {
+    return odds.notKnown().stream()
+        .filter(one -> one.traits().contains(trait))
+        .findFirst()
+        .map(FamilyOddsQuestion.NotKnown::why)
+        .orElse("nobody said how it is inherited");
   }
 }

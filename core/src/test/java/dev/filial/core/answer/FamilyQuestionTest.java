@@ -57,7 +57,7 @@ class FamilyQuestionTest {
   }
 
   private List<Tally> tallies(Code code) {
-    return FamilyTalliesQuestion.of(bench.store).ask(code);
+    return FamilyTalliesQuestion.of(bench.store, odds(code)).ask(code);
   }
 
   private void fruit(
