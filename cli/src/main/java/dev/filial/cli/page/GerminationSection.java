@@ -133,7 +133,7 @@ final class GerminationSection {
             (isHalfEarly(times) ? "before " : "") + days(times == null ? null : times.halfDays()),
             "class",
             "number")
-        .element("td", group.sowings().size() > 1 ? "" : counts(times), "class", "words")
+        .element("td", group.sowings().size() > 1 ? "" : counts(times), "class", "words counts")
         .close()
         .line();
   }

@@ -66,7 +66,7 @@ final class PageStyle {
         .wide+dl,.wide+p{margin-top:.75rem}
         @media (max-width:34rem){dl{grid-template-columns:1fr;gap:0}dd{margin-bottom:.5rem}
           h1{font-size:1.5rem}td.number{white-space:normal}th,td{padding-right:.6rem}
-          .bar{width:4.5rem;height:auto}}
+          .bar{width:4.5rem;height:auto}td.counts{min-width:22rem}}
         """
         + colours(Ink.PAPER, Ink.TEXT, Ink.SOFT, Ink.STROKE)
         + "@media screen and (prefers-color-scheme:dark){\n"
