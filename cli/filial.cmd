@@ -34,7 +34,7 @@ set "store="
 if defined LOCALAPPDATA call :prepare
 "%java%" %shared% -XX:TieredStopAtLevel=1 -XX:CICompilerCount=1 -XX:+IgnoreUnrecognizedVMOptions ^
  -XX:+UnlockDiagnosticVMOptions -XX:ArchiveRelocationMode=0 -Duser.language=en -Duser.country= -XX:+UseG1GC -XX:ParallelGCThreads=1 -XX:ConcGCThreads=1 ^
- -XX:-UsePerfData -Xlog:disable -Xlog:all=error:stderr -Djdk.console=java.base ^
+ -XX:-UsePerfData -Xlog:disable -Xlog:all=error:stderr -Djdk.console=java.base -Djava.awt.headless=true ^
  -Dslf4j.provider=org.slf4j.nop.NOPServiceProvider -Dslf4j.internal.verbosity=WARN ^
  "%sources%" -cp "%jar%" dev.filial.cli.Filial %*
 set "status=%errorlevel%"

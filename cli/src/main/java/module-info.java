@@ -11,6 +11,8 @@ module dev.filial.cli {
   requires static org.jspecify;
   requires dev.filial.core;
   requires com.google.zxing;
+  requires java.desktop;
+  requires net.coobird.thumbnailator;
   requires info.picocli;
   requires org.jline.reader;
   requires org.jline.terminal;

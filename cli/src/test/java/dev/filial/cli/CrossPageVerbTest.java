@@ -82,7 +82,9 @@ class CrossPageVerbTest {
     }
     // A triploid, a mixture, a packet, and pollen nobody knows of.
     demo.type("page", "24-011", "--to", "a.html");
-    assertThat(written("a.html")).contains("What is not reckoned").contains("what 23-001A carries (tips)");
+    assertThat(written("a.html"))
+        .contains("What is not reckoned")
+        .contains("what 23-001A carries (tips)");
     demo.type("page", "25-001", "--to", "b.html");
     assertThat(written("b.html")).contains("is a mixed packet of which no two parents");
     demo.type("page", "22-011", "--to", "c.html");

@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 
 /** The demo bench as {@code filial.register} of a folder, written once for all tests. */
-final class DemoRegister {
+public final class DemoRegister {
 
   private static final Path WRITTEN = write();
 
@@ -28,7 +28,7 @@ final class DemoRegister {
   }
 
   /** Puts a copy into the folder, in place of one that is there. */
-  static Path in(Path folder) throws IOException {
+  public static Path in(Path folder) throws IOException {
     return Files.copy(
         WRITTEN, folder.resolve("filial.register"), StandardCopyOption.REPLACE_EXISTING);
   }

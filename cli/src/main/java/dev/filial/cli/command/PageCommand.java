@@ -34,13 +34,15 @@ public final class PageCommand implements BenchCommand {
   private final Supplier<String> plant;
   private final Supplier<Optional<Path>> file;
   private final OpenRegister register;
+  private final PhotosOnPage photos;
 
   /** Declares its words. */
   public PageCommand(Words words) {
     plant =
         words.argument(
             "PLANT",
-            "A code or a name; a seed lot, a sowing or a pot stands for the cross or packet it is of.",
+            "A code or a name; a seed lot, a sowing or a pot stands for the cross or packet it is"
+                + " of.",
             Reading.THING);
     file =
         words.option(
@@ -49,6 +51,7 @@ public final class PageCommand implements BenchCommand {
             "The file to write, which is not there yet; otherwise the code with .html.",
             Reading.FILE);
     register = OpenRegister.toRead(words);
+    photos = new PhotosOnPage(words, register);
     words
         .describe(
             "Writes one page to look at in a browser, or to print: what the plant is, who is in it"
@@ -58,6 +61,7 @@ public final class PageCommand implements BenchCommand {
                 + " counted fits. The page is one file and needs no network.")
         .example("filial page Rosa")
         .example("filial page 24-007-1 --to seedling.html")
+        .example("filial page Rosa --photos small")
         .example("filial page 26-013 --to cross.html");
   }
 
@@ -79,42 +83,51 @@ public final class PageCommand implements BenchCommand {
     }
   }
 
-  /** A page, and what is said of it. */
-  private record Page(Code code, String text, int plants, int entries, List<String> notes) {}
+  /** A page, where it goes, and what is said of it. */
+  private record Made(
+      Path to, String text, Code code, int plants, int entries, List<String> notes) {}
 
   @Override
   public Answer run(Bench bench) {
-    Page page = register.read(bench, this::page);
-    Path to =
-        file.get()
-            .orElseGet(() -> bench.folder().resolve(DrawCommand.fileName(page.code(), ".html")));
-    NewFile.require(to);
-    NewFile.write(to, page.text());
+    Made made = register.read(bench, view -> made(view, bench));
+    NewFile.write(made.to(), made.text());
     return new Written(
-        page.code(), NewFile.asTyped(to, bench), page.plants(), page.entries(), page.notes());
+        made.code(),
+        NewFile.asTyped(made.to(), bench),
+        made.plants(),
+        made.entries(),
+        made.notes());
   }
 
-  private Page page(RegisterView view) {
-    Code code = Finding.in(view).one(plant.get()).code();
-    if (FamilyQuestion.of(view).family(code).isPresent()) {
+  private Made made(RegisterView view, Bench bench) {
+    Code asked = Finding.in(view).one(plant.get()).code();
+    Optional<Code> family = FamilyQuestion.of(view).family(asked);
+    Code code = family.orElse(asked);
+    Path to =
+        file.get().orElseGet(() -> bench.folder().resolve(DrawCommand.fileName(code, ".html")));
+    NewFile.require(to);
+    if (family.isPresent()) {
       CrossPage.Content content = CrossPage.Content.in(view, code, PageLinks.NONE);
-      return new Page(
-          content.family().code(),
+      content = content.withPhotos(photos.ofAll(view, content.family().recorded(), to, bench));
+      return new Made(
+          to,
           CrossPage.of(content),
+          content.family().code(),
           content.behind().plants().size(),
           content.family().history().size(),
           content.ancestry().notes());
     }
-    PlantPage.Content content = content(view, code);
-    return new Page(
-        content.card().code(),
+    PlantPage.Content content = content(view, code, to, bench);
+    return new Made(
+        to,
         PlantPage.of(content),
+        content.card().code(),
         content.behind().plants().size(),
         content.card().history().size(),
         content.ancestry().notes());
   }
 
-  private static PlantPage.Content content(RegisterView view, Code code) {
+  private PlantPage.Content content(RegisterView view, Code code, Path to, Bench bench) {
     Card card = CardQuestion.of(view).ask(code);
     List<Code> codes = new ArrayList<>(card.under());
     codes.addAll(card.parentOf());
@@ -130,6 +143,7 @@ public final class PageCommand implements BenchCommand {
         came,
         view.opening().map(RegisterOpened::grower).orElse("an unnamed grower"),
         view.size(),
-        PageLinks.NONE);
+        PageLinks.NONE,
+        photos.of(view, card.code(), to, bench));
   }
 }

@@ -42,6 +42,7 @@ public final class CrossPage {
    * @param grower whose register it is
    * @param entries how many entries the register had
    * @param links where other pages lie
+   * @param photos its photographs; null if the page is to have none
    */
   public record Content(
       Family family,
@@ -53,7 +54,8 @@ public final class CrossPage {
       List<PlantPage.Came> came,
       String grower,
       long entries,
-      PageLinks links) {
+      PageLinks links,
+      @Nullable List<PagePhoto> photos) {
 
     /**
      * Of one family.
@@ -82,7 +84,24 @@ public final class CrossPage {
           came,
           view.opening().map(RegisterOpened::grower).orElse("an unnamed grower"),
           view.size(),
-          links);
+          links,
+          null);
+    }
+
+    /** The same with these photographs; null for none. */
+    public Content withPhotos(@Nullable List<PagePhoto> shown) {
+      return new Content(
+          family,
+          ancestry,
+          behind,
+          odds,
+          tallies,
+          germination,
+          came,
+          grower,
+          entries,
+          links,
+          shown);
     }
   }
 
@@ -114,6 +133,7 @@ public final class CrossPage {
     new TalliesSection(page, content.tallies(), up(content.germination())).write();
     SeedlingsSection.write(page, family.seedlings());
     CameSection.write(page, content.came());
+    PhotosSection.write(page, content.photos());
     RecordedSection.write(page, family.history());
     html.close().line();
     return page.end(content.grower(), content.entries());

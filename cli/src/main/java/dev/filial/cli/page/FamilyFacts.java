@@ -92,7 +92,9 @@ final class FamilyFacts {
             ? List.of("parent", "plant", "what it is")
             : List.of("parent", "plant", "what it is", "of the seed", "way"));
     for (Parent parent : parents) {
-      html.open("tr").element("th", parent.role().text().replace(' ', '\u00A0'), "scope", "row").open("td");
+      html.open("tr")
+          .element("th", parent.role().text().replace(' ', '\u00A0'), "scope", "row")
+          .open("td");
       if (parent.parent() == null) {
         html.text("nobody knows which");
       } else {

@@ -37,6 +37,10 @@ final class PageStyle {
         .drawing svg{display:block}
         ul{margin:0;padding-left:1.1rem}
         li{margin:.2rem 0}
+        .photos{list-style:none;padding:0;display:flex;flex-wrap:wrap;gap:1rem}
+        .photos li{max-width:25rem;margin:0;overflow-wrap:anywhere}
+        .photos img{display:block;max-width:100%;height:auto;margin-bottom:.25rem}
+        a{color:inherit}
         footer{margin-top:2.5rem}
         .finder{margin:1.25rem 0}
         input{display:block;width:100%;max-width:26rem;margin:.25rem 0;padding:.45rem .6rem;

@@ -55,7 +55,7 @@ final class PageWriter {
         "class",
         String.join(" ", "wide", String.join(" ", classes)).strip(),
         "role",
-        "region",
+        "group",
         "aria-labelledby",
         labelledBy,
         "tabindex",

@@ -6,6 +6,7 @@ import dev.filial.core.answer.CardQuestion.Card;
 import dev.filial.core.answer.PlantsBehindQuestion.PlantsBehind;
 import dev.filial.core.register.Provenance;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * All of one plant on one page of HTML: a single file that asks for nothing else, on light and on
@@ -31,6 +32,7 @@ public final class PlantPage {
    * @param grower whose register it is
    * @param entries how many entries the register had
    * @param links where other pages lie
+   * @param photos the photographs of it; null if the page is to have none
    */
   public record Content(
       Card card,
@@ -39,7 +41,8 @@ public final class PlantPage {
       List<Came> came,
       String grower,
       long entries,
-      PageLinks links) {}
+      PageLinks links,
+      @Nullable List<PagePhoto> photos) {}
 
   private final Content content;
   private final PageWriter page;
@@ -62,6 +65,7 @@ public final class PlantPage {
     facts();
     new WhoSection(page, content.ancestry(), new Palette(content.behind().taxa())).write();
     PedigreeSection.write(page, content.behind());
+    PhotosSection.write(page, content.photos());
     RecordedSection.write(page, content.card().history());
     CameSection.write(page, content.came());
     html.close().line();

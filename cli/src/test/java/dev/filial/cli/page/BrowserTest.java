@@ -1,132 +1,76 @@
 package dev.filial.cli.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import dev.filial.core.answer.ListQuestion;
 import dev.filial.core.register.RegisterView;
+import dev.filial.core.register.Statement;
+import java.awt.Color;
 import java.awt.image.BufferedImage;
-import java.io.File;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.concurrent.TimeUnit;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.Stream;
-import javax.imageio.ImageIO;
-import org.junit.jupiter.api.Assumptions;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
 
-/** What a browser makes of it. Skipped, saying so, where Chromium is not installed. */
+/** What a browser makes of pages and drawings. Skipped, saying so, where there is none. */
 class BrowserTest {
 
-  private static final int WIDTH = 900;
-  private static final int HEIGHT = 1600;
+  private static final int TELEPHONE = 360;
+  private static final int LIGHT = 0xFFFFFF;
+  private static final int DARK = 0x16181A;
+  private static final double POINTS = 72 / 25.4;
+
+  private static Browser browser;
 
   @TempDir Path folder;
 
-  @BeforeEach
-  void onlyWithChromium() {
-    boolean there =
-        Stream.of(System.getenv("PATH").split(File.pathSeparator, -1))
-            .anyMatch(path -> Files.isExecutable(Path.of(path, "chromium")));
-    if (!there) {
-      System.out.println("Not looked at in a browser: there is no chromium on the path.");
+  @BeforeAll
+  static void start() {
+    browser = Browser.start();
+  }
+
+  @AfterAll
+  static void quit() {
+    if (browser != null) {
+      browser.close();
     }
-    Assumptions.assumeTrue(there, "there is no chromium on the path");
   }
 
-  @Test
-  void theDrawingShowsItsColoursAndNothingOnDark() throws Exception {
-    Path file = folder.resolve("drawing.svg");
-    Files.writeString(
-        file, PedigreeDrawing.of(Bookshelf.behind(Bookshelf.of(Bookshelf.five()), "24-005-1")));
-
-    Set<Integer> light = colours(screenshot(file));
-    Set<Integer> dark =
-        colours(screenshot(file, "--blink-settings=preferredColorScheme=0", "--force-dark-mode"));
-
-    assertThat(light).contains(0xFFFFFF, 0xE69F00, 0x56B4E9);
-    assertThat(dark).contains(0x16181A, 0xE69F00, 0x56B4E9);
+  @BeforeEach
+  void asItIsAtFirst() {
+    browser.dark(false).window(1000, 1600).scripts(true);
   }
 
-  @Test
-  void thePageKeepsToTheWindowOnDarkAndIsPrinted() throws Exception {
-    Path file = folder.resolve("page.html");
-    Files.writeString(file, PlantPageTest.page(Bookshelf.manyWays(), "24-009-1"));
-
-    Set<Integer> light = colours(screenshot(file));
-    Set<Integer> dark =
-        colours(screenshot(file, "--blink-settings=preferredColorScheme=0", "--force-dark-mode"));
-    assertThat(light).contains(0xFFFFFF, 0xE69F00).doesNotContain(0x16181A);
-    assertThat(dark).contains(0x16181A, 0xE69F00);
-
-    // A page that measures itself: nothing sticks out of a window as narrow as a telephone's.
-    Path frame = folder.resolve("telephone.html");
-    Files.writeString(
-        frame,
-        "<body><iframe id='f' src='page.html' width='360' height='600'></iframe><script>"
-            + "f.onload=()=>document.title='wide '+f.contentDocument.documentElement.scrollWidth"
-            + "</script>");
-    chromium(
-        List.of("--dump-dom", "--allow-file-access-from-files", "--virtual-time-budget=5000"),
-        frame);
-    Matcher wide = Pattern.compile("<title>wide (\\d+)</title>").matcher(said());
-    assertThat(wide.find()).as(said()).isTrue();
-    assertThat(Integer.parseInt(wide.group(1))).isLessThanOrEqualTo(360);
-
-    Path paper = folder.resolve("page.pdf");
-    chromium(List.of("--print-to-pdf=" + paper), file);
-    assertThat(Files.readString(paper, StandardCharsets.ISO_8859_1)).startsWith("%PDF");
+  private Path write(String name, String text) throws IOException {
+    return Files.writeString(folder.resolve(name), text);
   }
 
-  @Test
-  void theIndexIsSearchedAndSorted() throws Exception {
-    RegisterView view = Bookshelf.of(Bookshelf.manyWays());
-    Files.writeString(
-        folder.resolve("index.html"),
-        IndexPage.of(ListQuestion.of(view).ask(), "Klara", view.size()));
-    Path frame = folder.resolve("frame.html");
-    Files.writeString(
-        frame,
-        """
-        <body><iframe id='f' src='index.html'></iframe><script>
-        f.onload = () => {
-          const page = f.contentDocument;
-          const first = () => page.querySelector('tbody tr:not([hidden]) th').textContent;
-          const code = page.querySelector('thead button');
-          const search = page.getElementById('search');
-          code.click();
-          const up = first();
-          code.click();
-          const down = first();
-          search.value = 'PLANT laui';
-          search.dispatchEvent(new Event('input'));
-          document.title = [up, down, first(), page.getElementById('found').textContent].join(';');
-        };
-        </script>
-        """);
-
-    chromium(
-        List.of("--dump-dom", "--allow-file-access-from-files", "--virtual-time-budget=5000"),
-        frame);
-
-    // 24-001 to 24-009: four plants and five crosses, each with a seedling.
-    assertThat(said()).contains("<title>24-001W;24-009J-1;24-001W;1 of 14</title>");
+  private Path index(List<Statement> register) throws IOException {
+    RegisterView view = Bookshelf.of(register);
+    return write("index.html", IndexPage.of(ListQuestion.of(view).ask(), "Klara", view.size()));
   }
 
-  private String said() throws IOException {
-    return Files.readString(folder.resolve("said"));
+  private Path plant() throws IOException {
+    return write("page.html", PlantPageTest.page(Bookshelf.manyWays(), "24-009-1"));
   }
 
-  private static Set<Integer> colours(BufferedImage image) {
+  private static Set<Integer> colours() throws IOException {
+    BufferedImage image = browser.picture();
     Set<Integer> found = new HashSet<>();
     for (int x = 0; x < image.getWidth(); x++) {
       for (int y = 0; y < image.getHeight(); y++) {
@@ -136,39 +80,190 @@ class BrowserTest {
     return found;
   }
 
-  private BufferedImage screenshot(Path file, String... more) throws Exception {
-    Path picture = folder.resolve("picture.png");
-    Files.deleteIfExists(picture);
-    List<String> words =
-        new ArrayList<>(
-            List.of("--screenshot=" + picture, "--window-size=" + WIDTH + "," + HEIGHT));
-    words.addAll(List.of(more));
-    chromium(words, file);
-    return ImageIO.read(picture.toFile());
+  @Test
+  void theDrawingShowsItsColoursAndNothingOnDark() throws IOException {
+    Path file =
+        write(
+            "drawing.svg",
+            PedigreeDrawing.of(Bookshelf.behind(Bookshelf.of(Bookshelf.five()), "24-005-1")));
+
+    browser.open(file);
+    Set<Integer> light = colours();
+    browser.dark(true).open(file);
+    Set<Integer> dark = colours();
+
+    assertThat(light).contains(LIGHT, 0xE69F00, 0x56B4E9).doesNotContain(DARK);
+    assertThat(dark).contains(DARK, 0xE69F00, 0x56B4E9);
+    assertThat(browser.complaints()).isEmpty();
   }
 
-  private void chromium(List<String> words, Path file) throws IOException, InterruptedException {
-    List<String> command =
-        new ArrayList<>(
-            List.of(
-                "chromium",
-                "--headless",
-                "--no-sandbox",
-                "--disable-gpu",
-                "--hide-scrollbars",
-                "--user-data-dir=" + folder.resolve("profile")));
-    command.addAll(words);
-    command.add(file.toUri().toString());
-    Process process =
-        new ProcessBuilder(command)
-            .redirectErrorStream(true)
-            .redirectOutput(folder.resolve("said").toFile())
-            .start();
-    try {
-      assertThat(process.waitFor(120, TimeUnit.SECONDS)).isTrue();
-    } finally {
-      process.destroyForcibly();
+  @Test
+  void aPageAsksForNothingElseAndComplainsOfNothing() throws IOException {
+    for (Path page : List.of(plant(), index(Bookshelf.manyWays()))) {
+      browser.open(page);
+
+      assertThat(browser.requests()).containsExactly(page.toUri().toString());
+      assertThat(browser.complaints()).isEmpty();
     }
-    assertThat(process.exitValue()).as(said()).isZero();
+  }
+
+  /** The harness can fail: a page that asks for a picture is found out. */
+  @Test
+  void aPageThatAsksForAPictureWouldBeFoundOut() throws IOException {
+    Path page = write("asks.html", "<!DOCTYPE html><title>x</title><img src='there.png'>");
+
+    browser.open(page);
+
+    assertThat(browser.requests()).anyMatch(url -> url.endsWith("there.png"));
+    assertThat(browser.complaints()).isNotEmpty();
+    assertThat(browser.violations()).anyMatch(told -> told.startsWith("image-alt"));
+  }
+
+  @Test
+  void axeFindsNothingWrongOnLightOrDarkWideOrNarrow() throws IOException {
+    for (Path page : List.of(plant(), index(Bookshelf.manyWays()))) {
+      for (boolean dark : new boolean[] {false, true}) {
+        for (int width : new int[] {1000, TELEPHONE}) {
+          browser.dark(dark).window(width, 900).open(page);
+          assertThat(browser.violations())
+              .as(page.getFileName() + (dark ? " dark " : " light ") + width)
+              .isEmpty();
+        }
+      }
+    }
+  }
+
+  @Test
+  void aPageIsLightOrDarkAsTheScreenIs() throws IOException {
+    Path page = plant();
+
+    browser.open(page);
+    Set<Integer> light = colours();
+    browser.dark(true).open(page);
+    Set<Integer> dark = colours();
+
+    assertThat(light).contains(LIGHT, 0xE69F00).doesNotContain(DARK);
+    assertThat(dark).contains(DARK, 0xE69F00);
+  }
+
+  @Test
+  void nothingSticksOutOfATelephone() throws IOException {
+    for (Path page : List.of(plant(), index(Bookshelf.manyWays()))) {
+      browser.window(TELEPHONE, 700).open(page);
+      assertThat(browser.sideways()).as(page.toString()).isZero();
+    }
+  }
+
+  @Test
+  void whatIsWiderThanThePageIsMovedWithTheKeyboard() throws IOException {
+    browser.window(TELEPHONE, 700).open(plant());
+    WebElement drawing = browser.one(".drawing");
+
+    drawing.sendKeys(Keys.ARROW_RIGHT, Keys.ARROW_RIGHT);
+
+    browser.run("return new Promise(function (done) { setTimeout(done, 400, true); });");
+    assertThat((Number) browser.run("return document.querySelector('.drawing').scrollLeft;"))
+        .satisfies(left -> assertThat(left.doubleValue()).isPositive());
+  }
+
+  @Test
+  void thePageIsPrintedOnA4AndOnLetter() throws IOException {
+    Path page = plant();
+    for (double[] paper : new double[][] {{210, 297}, {215.9, 279.4}}) {
+      browser.open(page);
+      try (PDDocument pdf = Loader.loadPDF(browser.printed(paper[0], paper[1]))) {
+        PDRectangle box = pdf.getPage(0).getMediaBox();
+        assertThat((double) box.getWidth()).isCloseTo(paper[0] * POINTS, within(1.0));
+        assertThat((double) box.getHeight()).isCloseTo(paper[1] * POINTS, within(1.0));
+        String text = new PDFTextStripper().getText(pdf);
+        assertThat(text).contains("24-009J-1", "What came of it", "Klara & Co");
+        assertThat(text).doesNotContain("can be moved sideways");
+      }
+    }
+  }
+
+  private static List<String> shown() {
+    List<String> codes = new ArrayList<>();
+    for (WebElement row : browser.all("tbody tr")) {
+      if (row.isDisplayed()) {
+        codes.add(row.getText().lines().findFirst().orElse("").split(" ", 2)[0]);
+      }
+    }
+    return codes;
+  }
+
+  @Test
+  void theIndexIsSearchedByTyping() throws IOException {
+    browser.open(index(Bookshelf.manyWays()));
+    assertThat(shown()).hasSize(14);
+
+    browser.one("#search").sendKeys("PLANT laui");
+
+    // 24-001 to 24-009: four plants and five crosses, each with a seedling.
+    assertThat(shown()).containsExactly("24-001W");
+    assertThat(browser.one("[role=status]").getText()).contains("1 of 14");
+
+    browser.one("#search").sendKeys(Keys.chord(Keys.CONTROL, "a"), "no such thing");
+    assertThat(shown()).isEmpty();
+    browser.one("#search").sendKeys(Keys.chord(Keys.CONTROL, "a"), Keys.DELETE);
+    assertThat(shown()).hasSize(14);
+  }
+
+  @Test
+  void theIndexIsSortedByItsHeadingsWithTheKeyboardToo() throws IOException {
+    browser.open(index(Bookshelf.manyWays()));
+    WebElement code = browser.one("thead th button");
+
+    code.click();
+    List<String> up = shown();
+    assertThat(browser.one("thead th").getDomAttribute("aria-sort")).isEqualTo("ascending");
+    code.sendKeys(Keys.ENTER);
+    List<String> down = shown();
+    assertThat(browser.one("thead th").getDomAttribute("aria-sort")).isEqualTo("descending");
+
+    assertThat(up).startsWith("24-001W").endsWith("24-009J-1");
+    List<String> turned = new ArrayList<>(up);
+    java.util.Collections.reverse(turned);
+    assertThat(down).containsExactlyElementsOf(turned);
+    assertThat(browser.complaints()).isEmpty();
+  }
+
+  @Test
+  void whereNoScriptsRunTheIndexIsATableToRead() throws IOException {
+    browser.scripts(false).open(index(Bookshelf.manyWays()));
+
+    assertThat(shown()).hasSize(14);
+    assertThat(browser.one("#search").isDisplayed()).isFalse();
+  }
+
+  /** How a browser turns a photograph, by what its camera noted, is how the small one stands. */
+  @Test
+  void theSmallPhotographStandsAsABrowserShowsTheLargeOne() throws IOException {
+    for (int orientation = 1; orientation <= 8; orientation++) {
+      Path photo = Camera.jpeg(folder.resolve(orientation + ".jpg"), 160, 80, orientation);
+      SmallPicture small = SmallPicture.of(photo).orElseThrow();
+      Path page =
+          write(
+              "both.html",
+              "<!DOCTYPE html><title>both</title><body style='margin:0;background:#888'>"
+                  + "<img style='position:absolute;left:0' src='"
+                  + photo.getFileName()
+                  + "'><img style='position:absolute;left:200px' src='"
+                  + small.source()
+                  + "'>");
+
+      browser.open(page);
+
+      BufferedImage seen = browser.picture();
+      for (int[] at : new int[][] {{9, 9}, {9, 71}, {71, 9}, {71, 71}, {9, 151}, {151, 9}}) {
+        Color large = new Color(seen.getRGB(at[0], at[1]));
+        Color made = new Color(seen.getRGB(at[0] + 200, at[1]));
+        assertThat(made.getRed()).as(orientation + " red").isCloseTo(large.getRed(), within(40));
+        assertThat(made.getGreen())
+            .as(orientation + " green")
+            .isCloseTo(large.getGreen(), within(40));
+        assertThat(made.getBlue()).as(orientation + " blue").isCloseTo(large.getBlue(), within(40));
+      }
+    }
   }
 }

@@ -40,7 +40,8 @@ class PlantPageTest {
             List.of(new PlantPage.Came("24-099", "came <of> it")),
             "Klara & Co",
             view.size(),
-            PageLinks.NONE));
+            PageLinks.NONE,
+            null));
   }
 
   private static Parsed parsed(String page) {

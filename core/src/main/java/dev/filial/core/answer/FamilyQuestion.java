@@ -191,7 +191,17 @@ public final class FamilyQuestion {
       List<Pot> pots,
       List<Seedling> seedlings,
       List<Code> raised,
-      List<Said> history) {}
+      List<Said> history) {
+
+    /** It, its seed lots, its sowings and its pots, each once: what {@link #history} is of. */
+    public List<Code> recorded() {
+      Set<Code> all = new LinkedHashSet<>(List.of(code));
+      lots.forEach(lot -> all.add(lot.code()));
+      sowings.forEach(sowing -> all.add(sowing.code()));
+      pots.forEach(pot -> all.add(pot.code()));
+      return List.copyOf(all);
+    }
+  }
 
   /**
    * The family that a code stands for: a cross or packet itself, or the one that a seed lot, a

@@ -15,6 +15,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -93,6 +94,30 @@ public final class PicturesQuestion {
     return List.copyOf(found);
   }
 
+  /**
+   * Where the file of a picture lies.
+   *
+   * @return it; empty if its name leads out of the register's folder by .., or is no file's name on
+   *     this system
+   */
+  public Optional<Path> file(Picture picture) {
+    return named(picture.path())
+        .filter(this::isFollowed)
+        .map(name -> folder.resolve(name).normalize());
+  }
+
+  private static Optional<Path> named(String path) {
+    try {
+      return Optional.of(Path.of(path));
+    } catch (InvalidPathException e) {
+      return Optional.empty();
+    }
+  }
+
+  private boolean isFollowed(Path named) {
+    return named.isAbsolute() || folder.resolve(named).normalize().startsWith(folder);
+  }
+
   private void add(long entry, List<Picture> found) {
     Statement said = view.effective(entry).orElse(null);
     if (said instanceof Photographed picture) {
@@ -120,16 +145,14 @@ public final class PicturesQuestion {
   }
 
   private State state(Photograph photograph) {
-    Path file;
-    try {
-      Path named = Path.of(photograph.path());
-      file = folder.resolve(named).normalize();
-      if (!named.isAbsolute() && !file.startsWith(folder)) {
-        return State.OUTSIDE;
-      }
-    } catch (InvalidPathException e) {
+    Path named = named(photograph.path()).orElse(null);
+    if (named == null) {
       return State.MISSING; // no file on this system can have that name
     }
+    if (!isFollowed(named)) {
+      return State.OUTSIDE;
+    }
+    Path file = folder.resolve(named).normalize();
     if (!Files.exists(file)) {
       return State.MISSING;
     }

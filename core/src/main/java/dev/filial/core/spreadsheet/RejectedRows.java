@@ -22,8 +22,9 @@ import tools.jackson.dataformat.csv.CsvMapper;
 import tools.jackson.dataformat.csv.CsvSchema;
 
 /**
- * The rows that were not taken, each as it stood with the reason behind it, in a file of their own
- * that a spreadsheet opens: mended there, it can be taken in like the first.
+ * The rows that were not taken, each as it stood with the reason before it, in a file of their own
+ * that a spreadsheet opens: mended there, it can be taken in like the first. The reason comes
+ * first, since behind a row with a cell too few it would stand under another column's header.
  *
  * <p>It has its name only when it is whole, and never takes the place of another file.
  */
@@ -90,14 +91,16 @@ final class RejectedRows implements AutoCloseable {
 
   private void write(List<String> cells, String why) {
     List<String> written = new ArrayList<>(cells.size() + 1);
-    boolean whole = cells.size() == width;
+    written.add(SafeCell.written(why));
+    // Of a row with cells too many or too few nobody knows which one is an older reason, unless
+    // that
+    // stands before all others.
+    boolean known = cells.size() == width || reason == 0;
     for (int i = 0; i < cells.size(); i++) {
-      // Of a row with cells too many or too few nobody knows which one is an older reason.
-      if (i != reason || !whole) {
+      if (i != reason || !known) {
         written.add(SafeCell.written(cells.get(i)));
       }
     }
-    written.add(SafeCell.written(why));
     try {
       rows.write(written.toArray(String[]::new));
     } catch (JacksonException e) {
