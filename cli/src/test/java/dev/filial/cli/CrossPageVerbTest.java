@@ -63,6 +63,19 @@ class CrossPageVerbTest {
   }
 
   @Test
+  void photographsOfItsPotsAreOnThePageOnceWhereTheyAreAskedFor() throws IOException {
+    Files.writeString(folder.resolve("pots.jpg"), "a picture");
+    demo.told("photo", "26-013 P1", "pots.jpg");
+    demo.told("photo", "26-013 P2", "pots.jpg");
+
+    demo.told("page", "26-013", "--to", "without.html");
+    demo.told("page", "26-013", "--to", "with.html", "--photos", "linked");
+
+    assertThat(written("without.html")).doesNotContain("Photographs");
+    assertThat(written("with.html").split("href=\"./pots.jpg\"", -1)).hasSize(2);
+  }
+
+  @Test
   void aSeedlingKeepsItsOwnPage() throws IOException {
     demo.told("page", "26-013-1", "--to", "seedling.html");
 

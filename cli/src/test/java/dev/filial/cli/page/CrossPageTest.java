@@ -23,7 +23,6 @@ import dev.filial.core.number.Fraction;
 import dev.filial.core.register.Count;
 import dev.filial.core.register.Determination;
 import dev.filial.core.register.ModelDeclared;
-import dev.filial.core.register.PlantAcquired;
 import dev.filial.core.register.Provenance;
 import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.SeedAcquired;
@@ -32,7 +31,6 @@ import dev.filial.core.register.TraitDeclared;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -46,7 +44,7 @@ class CrossPageTest {
 
   private static final String DOCTYPE = "<!DOCTYPE html>\n";
 
-  private static String page(List<Statement> register, String family) {
+  static String page(List<Statement> register, String family) {
     RegisterView view = Bookshelf.of(register);
     return CrossPage.of(CrossPage.Content.in(view, code(family), PageLinks.NONE));
   }
@@ -262,21 +260,7 @@ class CrossPageTest {
 
   @Test
   void whatATetraploidThrowsIsAnsweredForEachWayItMayPair() {
-    List<Statement> register = new ArrayList<>(trait("edge", "red", "green", "E"));
-    register.add(
-        new PlantAcquired(
-            code("24-001"),
-            new Determination("Echeveria lilacina", null, Map.of(), null, 4),
-            Provenance.UNKNOWN,
-            null,
-            List.of(),
-            false,
-            null,
-            null));
-    register.add(genotype("24-001", "EEee", "edge"));
-    register.add(selfed("24-010", "24-001"));
-
-    Element odds = section(parsed(register, "24-010"), "odds");
+    Element odds = section(parsed(FamilyShelf.tetraploid(), "24-010"), "odds");
 
     assertThat(cells(odds, "h4")).hasSize(3).allMatch(text -> text.startsWith("If "));
     // A duplex selfed throws one in 36 where any two chromosomes pair.

@@ -6,6 +6,7 @@ import dev.filial.core.name.Code;
 import dev.filial.core.number.Fraction;
 import dev.filial.core.register.Count;
 import dev.filial.core.register.Counted;
+import dev.filial.core.register.Determination;
 import dev.filial.core.register.Fate;
 import dev.filial.core.register.FateRecorded;
 import dev.filial.core.register.FruitRecorded;
@@ -16,9 +17,11 @@ import dev.filial.core.register.ModelDeclared;
 import dev.filial.core.register.Numbered;
 import dev.filial.core.register.Observed;
 import dev.filial.core.register.PartialDate;
+import dev.filial.core.register.PlantAcquired;
 import dev.filial.core.register.Pollen;
 import dev.filial.core.register.Pollinated;
 import dev.filial.core.register.Protection;
+import dev.filial.core.register.Provenance;
 import dev.filial.core.register.Sown;
 import dev.filial.core.register.Statement;
 import dev.filial.core.register.Tallied;
@@ -162,5 +165,23 @@ final class FamilyShelf {
         new FateRecorded(List.of(code("24-010-2")), Fate.DISCARDED, null, null, null, null, null));
     all.add(selfed("25-001", "24-010-1"));
     return all;
+  }
+
+  /** A tetraploid of two alleles each, selfed, of which nobody said how its chromosomes pair. */
+  static List<Statement> tetraploid() {
+    List<Statement> register = new ArrayList<>(trait("edge", "red", "green", "E"));
+    register.add(
+        new PlantAcquired(
+            code("24-001"),
+            new Determination("Echeveria lilacina", null, Map.of(), null, 4),
+            Provenance.UNKNOWN,
+            null,
+            List.of(),
+            false,
+            null,
+            null));
+    register.add(genotype("24-001", "EEee", "edge"));
+    register.add(selfed("24-010", "24-001"));
+    return register;
   }
 }
