@@ -23,14 +23,17 @@ import dev.filial.core.number.Fraction;
 import dev.filial.core.register.Count;
 import dev.filial.core.register.Determination;
 import dev.filial.core.register.ModelDeclared;
+import dev.filial.core.register.Pollen;
 import dev.filial.core.register.Provenance;
 import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.SeedAcquired;
 import dev.filial.core.register.Statement;
 import dev.filial.core.register.TraitDeclared;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -408,5 +411,86 @@ class CrossPageTest {
             .mapToDouble(one -> Double.parseDouble(one.getAttribute("width")))
             .sum();
     assertThat(width).isBetween(384 - 0.1, 384 + 0.1);
+  }
+
+  private static Fraction chance(Element head) {
+    String text = head.getTextContent();
+    return Fraction.parse(text.substring(text.lastIndexOf(' ') + 1));
+  }
+
+  /** Of any two parents the cells of the checkerboard, added up by kind, are the odds above it. */
+  @Property(tries = 60)
+  void theCellsOfTheCheckerboardAddUpToTheOdds(
+      @ForAll @Size(4) List<@IntRange(max = 2) Integer> dominants) {
+    List<Statement> register = new ArrayList<>(trait("edge", "red", "green", "E"));
+    register.addAll(trait("wax", "waxy", "bare", "W"));
+    for (int parent = 0; parent < 2; parent++) {
+      String plant = "24-00" + (parent + 1);
+      register.add(plant(plant, "Echeveria laui"));
+      String edge = List.of("ee", "Ee", "EE").get(dominants.get(2 * parent));
+      String wax = List.of("ww", "Ww", "WW").get(dominants.get(2 * parent + 1));
+      register.add(genotype(plant, edge + " " + wax, "edge", "wax"));
+    }
+    register.add(
+        pollinated("24-010", "24-001", new Pollen.OnePlant(code("24-002")), Fraction.ZERO));
+
+    Element odds = section(parsed(register, "24-010"), "odds");
+
+    for (Element table : Parsed.under(odds, "table")) {
+      if (!table.getAttribute("class").equals("board")) {
+        continue;
+      }
+      List<Element> rows = Parsed.under(table, "tr");
+      List<Element> columns = Parsed.under(rows.get(0), "th");
+      Map<String, Fraction> sums = new LinkedHashMap<>();
+      Fraction all = Fraction.ZERO;
+      for (Element row : rows.subList(1, rows.size())) {
+        Fraction egg = chance(Parsed.under(row, "th").get(0));
+        List<Element> cells = Parsed.under(row, "td");
+        for (int i = 0; i < cells.size(); i++) {
+          Fraction both = egg.times(chance(columns.get(i + 1)));
+          String kind = Parsed.under(cells.get(i), "bdi").get(0).getTextContent();
+          sums.merge(kind, both, Fraction::plus);
+          all = all.plus(both);
+        }
+      }
+      assertThat(all).isEqualTo(Fraction.ONE);
+      // The table above a board is that of the same odds; without one, all are of one kind.
+      List<Element> tables = Parsed.under(odds, "table");
+      int at = tables.indexOf(table);
+      if (sums.size() > 1) {
+        for (Element row : Parsed.under(tables.get(at - 1), "tr")) {
+          List<Element> cells = Parsed.under(row, "td");
+          if (!cells.isEmpty()) {
+            String kind = Parsed.under(row, "bdi").get(0).getTextContent();
+            assertThat(sums).containsEntry(kind, Fraction.parse(cells.get(0).getTextContent()));
+          }
+        }
+      }
+    }
+  }
+
+  @Test
+  void ofManySowingsTheFirstSixAreDrawnAndAllStandInTheTable() {
+    List<Statement> register = new ArrayList<>(genes("Rosa"));
+    register.add(selfed("24-010", "24-001"));
+    register.add(harvested("24-010 H1", 700));
+    for (int i = 1; i <= 8; i++) {
+      register.add(sown("24-010 S" + i, "24-010 H1", "20"));
+      register.add(counted("24-010 S" + i, "2024-06-08", String.valueOf(i)));
+      register.add(counted("24-010 S" + i, "2024-06-20", "15"));
+    }
+
+    Element up = section(parsed(register, "24-010"), "came-up");
+
+    assertThat(cells(up, "figcaption").get(0)).contains("the first 6 of 8 sowings");
+    assertThat(cells(up, "th")).contains("24-010K S8");
+    // All ended alike, and yet no two names stand in one place.
+    List<String> heights =
+        Parsed.under(up, "text").stream()
+            .filter(one -> one.getAttribute("class").equals("name"))
+            .map(one -> one.getAttribute("y"))
+            .toList();
+    assertThat(heights).hasSize(6).doesNotHaveDuplicates();
   }
 }
