@@ -3,8 +3,8 @@
  * laid out. No genetics, no rules of the register and no SQL live here.
  *
  * <p>The packages stand on floors, each importing only what is below it: {@code screen}, {@code
- * demo} and {@code paper}; {@code label} and {@code page}; {@code frame}; {@code command}; and on
- * top the entry class with its table of verbs.
+ * demo}, {@code wording} and {@code paper}; {@code label} and {@code page}; {@code frame}; {@code
+ * command}; and on top the entry class with its table of verbs.
  */
 @org.jspecify.annotations.NullMarked
 module dev.filial.cli {

@@ -9,6 +9,7 @@ import dev.filial.cli.frame.Trouble;
 import dev.filial.cli.frame.Words;
 import dev.filial.cli.screen.Screen;
 import dev.filial.cli.screen.Table;
+import dev.filial.cli.wording.ChanceWords;
 import dev.filial.core.ancestry.DonorSegment;
 import dev.filial.core.answer.Attached;
 import dev.filial.core.answer.Attached.Goal;

@@ -9,6 +9,7 @@ import dev.filial.cli.frame.Trouble;
 import dev.filial.cli.frame.Words;
 import dev.filial.cli.screen.Screen;
 import dev.filial.cli.screen.Table;
+import dev.filial.cli.wording.ChanceWords;
 import dev.filial.core.answer.Finding;
 import dev.filial.core.answer.ForecastQuestion;
 import dev.filial.core.answer.ForecastQuestion.Forecast;

@@ -7,6 +7,7 @@ import dev.filial.cli.frame.OpenRegister;
 import dev.filial.cli.frame.Words;
 import dev.filial.cli.screen.Screen;
 import dev.filial.cli.screen.Table;
+import dev.filial.cli.wording.ChanceWords;
 import dev.filial.core.answer.GenesQuestion;
 import dev.filial.core.answer.GenesQuestion.Carried;
 import dev.filial.core.answer.GenesQuestion.Genes;

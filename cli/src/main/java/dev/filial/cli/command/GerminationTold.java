@@ -2,6 +2,7 @@ package dev.filial.cli.command;
 
 import dev.filial.cli.screen.Screen;
 import dev.filial.cli.screen.Table;
+import dev.filial.cli.wording.ChanceWords;
 import dev.filial.core.answer.GerminationQuestion.Germination;
 import dev.filial.core.answer.GerminationQuestion.Group;
 import dev.filial.core.answer.GerminationQuestion.LeftOut;

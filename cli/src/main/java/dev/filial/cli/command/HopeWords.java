@@ -1,6 +1,7 @@
 package dev.filial.cli.command;
 
 import dev.filial.cli.screen.Screen;
+import dev.filial.cli.wording.ChanceWords;
 import dev.filial.core.answer.Hope;
 import dev.filial.core.answer.SeedRate;
 

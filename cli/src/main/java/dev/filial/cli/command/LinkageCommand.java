@@ -8,6 +8,7 @@ import dev.filial.cli.frame.Reading;
 import dev.filial.cli.frame.Trouble;
 import dev.filial.cli.frame.Words;
 import dev.filial.cli.screen.Screen;
+import dev.filial.cli.wording.ChanceWords;
 import dev.filial.core.answer.Finding;
 import dev.filial.core.answer.LinkageQuestion;
 import dev.filial.core.answer.LinkageQuestion.PairCounts;

@@ -7,6 +7,7 @@ import dev.filial.cli.frame.NewFile;
 import dev.filial.cli.frame.OpenRegister;
 import dev.filial.cli.frame.Reading;
 import dev.filial.cli.frame.Words;
+import dev.filial.cli.page.CrossPage;
 import dev.filial.cli.page.PageLinks;
 import dev.filial.cli.page.PlantPage;
 import dev.filial.cli.screen.Screen;
@@ -14,6 +15,7 @@ import dev.filial.core.answer.AncestryQuestion;
 import dev.filial.core.answer.CardQuestion;
 import dev.filial.core.answer.CardQuestion.Card;
 import dev.filial.core.answer.Describing;
+import dev.filial.core.answer.FamilyQuestion;
 import dev.filial.core.answer.Finding;
 import dev.filial.core.answer.PlantsBehindQuestion;
 import dev.filial.core.answer.SpreadQuestion;
@@ -39,7 +41,8 @@ public final class PageCommand implements BenchCommand {
     plant =
         words.argument(
             "PLANT",
-            "A code or a name; a cross, a seed lot or a pot stands for one seedling of it.",
+            "A code or a name; a seed lot, a sowing or a pot stands for the cross or packet it is"
+                + " of.",
             Reading.THING);
     file =
         words.option(
@@ -53,16 +56,19 @@ public final class PageCommand implements BenchCommand {
         .describe(
             "Writes one page to look at in a browser, or to print: what the plant is, who is in it"
                 + " and between what shares, its pedigree drawn, what was recorded of it, and what"
-                + " came of it. The page is one file and needs no network.")
+                + " came of it. Of a cross or a packet of seed it is the page of the family: also"
+                + " what it may throw and how many to sow, how it came up, and whether what was"
+                + " counted fits. The page is one file and needs no network.")
         .example("filial page Rosa")
         .example("filial page 24-007-1 --to seedling.html")
-        .example("filial page Rosa --photos small");
+        .example("filial page Rosa --photos small")
+        .example("filial page 26-013 --to cross.html");
   }
 
   /**
    * What was written.
    *
-   * @param code the plant
+   * @param code the plant, or the cross or packet
    * @param file where
    * @param plants how many plants stand in the drawing on it
    * @param entries how many entries it tells
@@ -77,26 +83,45 @@ public final class PageCommand implements BenchCommand {
     }
   }
 
-  private record Made(PlantPage.Content content, Path to) {}
+  /** A page, where it goes, and what is said of it. */
+  private record Made(
+      Path to, String text, Code code, int plants, int entries, List<String> notes) {}
 
   @Override
   public Answer run(Bench bench) {
-    Made made =
-        register.read(
-            bench,
-            view -> {
-              Code code = Finding.in(view).one(plant.get()).code();
-              Path to =
-                  file.get()
-                      .orElseGet(() -> bench.folder().resolve(DrawCommand.fileName(code, ".html")));
-              NewFile.require(to);
-              return new Made(content(view, code, to, bench), to);
-            });
-    PlantPage.Content content = made.content();
-    NewFile.write(made.to(), PlantPage.of(content));
+    Made made = register.read(bench, view -> made(view, bench));
+    NewFile.write(made.to(), made.text());
     return new Written(
-        content.card().code(),
+        made.code(),
         NewFile.asTyped(made.to(), bench),
+        made.plants(),
+        made.entries(),
+        made.notes());
+  }
+
+  private Made made(RegisterView view, Bench bench) {
+    Code asked = Finding.in(view).one(plant.get()).code();
+    Optional<Code> family = FamilyQuestion.of(view).family(asked);
+    Code code = family.orElse(asked);
+    Path to =
+        file.get().orElseGet(() -> bench.folder().resolve(DrawCommand.fileName(code, ".html")));
+    NewFile.require(to);
+    if (family.isPresent()) {
+      CrossPage.Content content = CrossPage.Content.in(view, code, PageLinks.NONE);
+      content = content.withPhotos(photos.ofAll(view, content.family().recorded(), to, bench));
+      return new Made(
+          to,
+          CrossPage.of(content),
+          content.family().code(),
+          content.behind().plants().size(),
+          content.family().history().size(),
+          content.ancestry().notes());
+    }
+    PlantPage.Content content = content(view, code, to, bench);
+    return new Made(
+        to,
+        PlantPage.of(content),
+        content.card().code(),
         content.behind().plants().size(),
         content.card().history().size(),
         content.ancestry().notes());

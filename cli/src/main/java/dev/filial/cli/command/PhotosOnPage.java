@@ -16,7 +16,9 @@ import java.net.URI;
 import java.net.URISyntaxException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -71,6 +73,20 @@ final class PhotosOnPage {
       photos.add(photo(picture, question.file(picture).orElse(null), asked, page));
     }
     return photos;
+  }
+
+  /** The same of several things together, each photograph once. */
+  @Nullable List<PagePhoto> ofAll(RegisterView view, List<Code> codes, Path page, Bench bench) {
+    if (how.get().isEmpty()) {
+      return null;
+    }
+    Map<String, PagePhoto> photos = new LinkedHashMap<>();
+    for (Code code : codes) {
+      for (PagePhoto photo : Objects.requireNonNull(of(view, code, page, bench))) {
+        photos.putIfAbsent(photo.name(), photo);
+      }
+    }
+    return List.copyOf(photos.values());
   }
 
   private static PagePhoto photo(Picture picture, @Nullable Path file, How how, Path page) {

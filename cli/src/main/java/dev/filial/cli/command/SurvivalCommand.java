@@ -8,6 +8,7 @@ import dev.filial.cli.frame.Reading;
 import dev.filial.cli.frame.Words;
 import dev.filial.cli.screen.Screen;
 import dev.filial.cli.screen.Table;
+import dev.filial.cli.wording.ChanceWords;
 import dev.filial.core.answer.SurvivalQuestion;
 import dev.filial.core.answer.SurvivalQuestion.Survival;
 import dev.filial.core.answer.SurvivalQuestion.Week;

@@ -61,9 +61,27 @@ final class PageStyle {
         [aria-sort=descending] button::after{content:" \\25BC"}
         .rest{display:none}
         [hidden]{display:none!important}
+        .strip,.curve{display:block;max-width:100%;height:auto}
+        .curve{width:34rem}
+        .strip text,.curve text{font-size:12px}
+        .strip .mark{font-size:9.5px;font-weight:700;text-anchor:middle}
+        .strip .under{text-anchor:middle}
+        .curve .name{font-weight:700}
+        .curve path{fill:none}
+        .curve .under{stroke-width:4;stroke-linejoin:round}
+        .curve .step{stroke-width:1.4}
+        .expected{margin:.75rem 0 1rem}
+        .swatch{vertical-align:-1px}
+        .bar .open{fill:none;stroke-dasharray:3 2}
+        h4{font-size:1rem;font-weight:400;margin:1rem 0 .25rem}
+        .board td,.board thead th{white-space:nowrap}
+        .board{width:auto}
+        .board td,.board th{padding-right:2rem}
+        h3+p,h4+p{margin-top:.25rem}
+        .wide+dl,.wide+p{margin-top:.75rem}
         @media (max-width:34rem){dl{grid-template-columns:1fr;gap:0}dd{margin-bottom:.5rem}
           h1{font-size:1.5rem}td.number{white-space:normal}th,td{padding-right:.6rem}
-          .bar{width:4.5rem;height:auto}}
+          .bar{width:4.5rem;height:auto}td.counts{min-width:22rem}}
         """
         + colours(Ink.PAPER, Ink.TEXT, Ink.SOFT, Ink.STROKE, RULE)
         + "@media screen and (prefers-color-scheme:dark){\n"
@@ -73,7 +91,7 @@ final class PageStyle {
         @page{margin:15mm}
         @media print{body{max-width:none;padding:0;font-size:10pt}.wide{overflow:visible}
           .drawing svg{max-width:100%;height:auto}h2,h3{break-after:avoid}.screen,.finder,#more{display:none}
-          tr,li,figure{break-inside:avoid}thead{display:table-header-group}}
+          tr,li,figure,.board{break-inside:avoid}thead{display:table-header-group}}
         """;
   }
 
@@ -85,8 +103,10 @@ final class PageStyle {
         h2,thead th{border-color:%s}
         tbody th,td{border-color:%s}
         select option{background:%s}
-        .bar .ground,.bar .range{stroke:%s}
+        .bar .ground,.bar .range,.edge,.curve .axis,.curve .step{stroke:%s}
+        .strip .heart{fill:%s}.strip text,.curve .name{fill:%s}.curve .label{fill:%s}
+        .curve .grid{stroke:%s;stroke-opacity:.35}
         """
-        .formatted(paper, text, soft, soft, rule, paper, stroke);
+        .formatted(paper, text, soft, soft, rule, paper, stroke, paper, text, soft, soft);
   }
 }

@@ -141,9 +141,37 @@ public final class FitQuestion {
         "what was counted", states, counted, expectations, others, method, new LinkedHashSet<>());
   }
 
+  /**
+   * Tests the counts of one family against odds that were reckoned already.
+   *
+   * @param odds the odds of that family, of that trait alone
+   * @throws RegisterRefusal if a tally does not name every state, or the odds are none of one
+   *     family
+   */
+  FitAnswer ask(TraitDeclared trait, FamilyCounts counts, CrossOdds odds) {
+    LinkedHashSet<String> notes = new LinkedHashSet<>(counts.notes());
+    requireWhole(counts, trait);
+    FitAnswer.Expected expected = expected(trait, counts.code(), odds, notes);
+    return FitAnswer.of(
+        trait.trait(),
+        trait.states(),
+        List.of(
+            new FitAnswer.Counts(
+                counts.code().text(), counts.inOrder(trait.states()), counts.from())),
+        List.of(expected),
+        others,
+        method,
+        notes);
+  }
+
   private static FitAnswer.Expected expected(
       RegisterView view, TraitDeclared trait, Code family, Set<String> notes) {
-    CrossOdds odds = OddsQuestion.of(view, List.of(trait.trait())).ask(family);
+    return expected(
+        trait, family, OddsQuestion.of(view, List.of(trait.trait())).ask(family), notes);
+  }
+
+  private static FitAnswer.Expected expected(
+      TraitDeclared trait, Code family, CrossOdds odds, Set<String> notes) {
     notes.addAll(odds.notes());
     if (odds.scenarios().size() > 1) {
       throw new RegisterRefusal(

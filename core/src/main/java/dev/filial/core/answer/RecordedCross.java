@@ -32,15 +32,8 @@ final class RecordedCross {
               + family.kind().word()
               + " of which no two parents are recorded; ask by its parents, or by their genes");
     }
-    List<Descent> known = new ArrayList<>();
-    Fraction reckoned = Fraction.ZERO;
-    for (Descent descent : family.descent()) {
-      boolean parented = descent.form() == Descent.Form.SEXUAL && descent.pollen() != null;
-      if (parented || descent.form() == Descent.Form.COPY) {
-        known.add(descent);
-        reckoned = reckoned.plus(descent.share());
-      }
-    }
+    List<Descent> known = known(family);
+    Fraction reckoned = reckoned(family);
     if (known.isEmpty()) {
       throw new RegisterRefusal(
           "nobody knows whose pollen "
@@ -78,6 +71,23 @@ final class RecordedCross {
     notes.add(
         "Mixed of the ways in which the seed may have come about: " + text(known, shares) + ".");
     return named(mixed(ways, shares, reckoned), family, notes);
+  }
+
+  /** The ways of which both parents are known, or the plant that is repeated. */
+  private static List<Descent> known(Item family) {
+    List<Descent> known = new ArrayList<>();
+    for (Descent descent : family.descent()) {
+      boolean parented = descent.form() == Descent.Form.SEXUAL && descent.pollen() != null;
+      if (parented || descent.form() == Descent.Form.COPY) {
+        known.add(descent);
+      }
+    }
+    return known;
+  }
+
+  /** The share of the seed that came about in a way that odds can be reckoned of. */
+  static Fraction reckoned(Item family) {
+    return sum(known(family).stream().map(Descent::share).toList());
   }
 
   /**

@@ -286,13 +286,7 @@ public final class Telling {
       text.append(", ").append(count(cross.flowers(), "flower"));
     }
     if (!cross.protection().isEmpty()) {
-      text.append(", ")
-          .append(
-              cross.protection().contains(Protection.NONE)
-                  ? "unprotected"
-                  : cross.protection().stream()
-                      .map(way -> way.name().toLowerCase(Locale.ROOT))
-                      .collect(Collectors.joining(" and ")));
+      text.append(", ").append(protection(cross));
     }
     sets(text, cross.seedSets(), "egg");
     sets(text, cross.pollenSets(), "pollen");
@@ -300,6 +294,15 @@ public final class Telling {
     share(text, cross.strays(), "strays");
     share(text, cross.apomixis(), "without fertilisation");
     return text.toString();
+  }
+
+  /** How flowers were kept from other pollen; empty when nobody wrote it. */
+  static String protection(Pollinated cross) {
+    return cross.protection().contains(Protection.NONE)
+        ? "unprotected"
+        : cross.protection().stream()
+            .map(way -> way.name().toLowerCase(Locale.ROOT))
+            .collect(Collectors.joining(" and "));
   }
 
   private static void sets(StringBuilder text, @Nullable Integer sets, String gamete) {

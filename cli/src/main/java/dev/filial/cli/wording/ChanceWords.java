@@ -1,4 +1,4 @@
-package dev.filial.cli.command;
+package dev.filial.cli.wording;
 
 import dev.filial.core.number.Decimal;
 import dev.filial.core.number.Fraction;
@@ -8,7 +8,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 
 /** Chances as growers say them. */
-final class ChanceWords {
+public final class ChanceWords {
 
   /** Larger numbers are rounded: nobody sows 1,048,576. */
   private static final BigInteger LARGEST = BigInteger.valueOf(20);
@@ -22,7 +22,7 @@ final class ChanceWords {
   private ChanceWords() {}
 
   /** As {@code all}, {@code none}, {@code 3 in 4} or {@code about 1 in 340}. */
-  static String oneIn(Fraction chance) {
+  public static String oneIn(Fraction chance) {
     if (chance.isOne()) {
       return "all";
     }
@@ -57,7 +57,7 @@ final class ChanceWords {
   }
 
   /** The same at the head of a sentence. */
-  static String about(Fraction chance) {
+  public static String about(Fraction chance) {
     String words = oneIn(chance);
     String whole =
         words.equals("all")
@@ -73,12 +73,12 @@ final class ChanceWords {
    *
    * @param exact whether the chance is exact at all
    */
-  static String fraction(Fraction chance, boolean exact) {
+  public static String fraction(Fraction chance, boolean exact) {
     return exact && chance.denominator().bitLength() <= 20 ? chance.toString() : "";
   }
 
   /** A percentage with as many decimals as it takes to show that it is not 0. */
-  static String percent(Fraction chance) {
+  public static String percent(Fraction chance) {
     if (chance.isZero() || chance.isOne()) {
       return chance.toPercent(0);
     }
@@ -100,13 +100,13 @@ final class ChanceWords {
   }
 
   /** A certainty, as {@code 95 %}, with as many digits as part it from 100. */
-  static String certainty(double certainty) {
+  public static String certainty(double certainty) {
     BigDecimal percent = BigDecimal.valueOf(certainty).movePointRight(2);
     return percent.round(new MathContext(15)).stripTrailingZeros().toPlainString() + " %";
   }
 
   /** A p-value, as {@code 0.61} or {@code 0.0004}. */
-  static String p(double p) {
+  public static String p(double p) {
     if (p < 1e-6) {
       return "below 0.000001";
     }
@@ -114,7 +114,7 @@ final class ChanceWords {
   }
 
   /** A number of few decimals. */
-  static String number(double value) {
+  public static String number(double value) {
     return Decimal.text(value, 2);
   }
 }

@@ -1,0 +1,180 @@
+package dev.filial.cli.page;
+
+import dev.filial.cli.paper.Markup;
+import dev.filial.cli.wording.ChanceWords;
+import dev.filial.core.answer.GerminationQuestion.Germination;
+import dev.filial.core.answer.GerminationQuestion.Group;
+import dev.filial.core.answer.GerminationQuestion.LeftOut;
+import dev.filial.core.answer.GerminationQuestion.Point;
+import dev.filial.core.answer.GerminationQuestion.Times;
+import dev.filial.core.name.Code;
+import dev.filial.core.number.Decimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** The part of a page that tells how much of the seed of a family came up, and when. */
+final class GerminationSection {
+
+  private final PageWriter page;
+  private final Markup html;
+  private final @Nullable Germination found;
+
+  /**
+   * On this page.
+   *
+   * @param found how its sowings came up, each by itself; null if none is recorded
+   */
+  GerminationSection(PageWriter page, @Nullable Germination found) {
+    this.page = page;
+    this.html = page.html();
+    this.found = found;
+  }
+
+  /** Writes it. */
+  void write() {
+    page.section("came-up", "How it came up");
+    if (found == null) {
+      html.element("p", "Nothing recorded.").line();
+    } else {
+      if (found.groups().isEmpty()) {
+        html.element(
+                "p", "Nothing can be said: no sowing was counted exactly, seeds and seedlings.")
+            .line();
+      } else {
+        curve(found);
+        table(found);
+      }
+      leftOut(found);
+      page.notes(found.notes());
+    }
+    page.endSection();
+  }
+
+  /** What a sowing is called within its family: what stands behind the code of that. */
+  private static String shortened(String sowing) {
+    int space = sowing.lastIndexOf(' ');
+    return space < 0 ? sowing : sowing.substring(space + 1);
+  }
+
+  private void curve(Germination germination) {
+    List<CurveDrawing.Line> lines = new ArrayList<>();
+    int drawn = 0;
+    for (Group group : germination.groups()) {
+      Times times = group.times();
+      if (times != null && !times.curve().isEmpty()) {
+        drawn++;
+        if (lines.size() < CurveDrawing.MOST) {
+          lines.add(new CurveDrawing.Line(shortened(group.label()), times.curve()));
+        }
+      }
+    }
+    if (lines.isEmpty()) {
+      return;
+    }
+    html.open("figure", "class", "expected");
+    new CurveDrawing(lines).write(html);
+    html.element(
+            "figcaption",
+            "Each line goes up on the day of a count, since between two counts nobody knows."
+                + (drawn > lines.size()
+                    ? " Drawn are the first " + lines.size() + " of " + drawn + " sowings."
+                    : ""))
+        .close()
+        .line();
+  }
+
+  private void table(Germination germination) {
+    String sure = ChanceWords.certainty(germination.certainty()).replace(' ', '\u00A0');
+    page.table(
+        "came-up",
+        List.of(
+            "sowing",
+            "seeds",
+            "up",
+            "per cent",
+            sure + " between",
+            "mean days",
+            "half by day (T50)",
+            "counted"));
+    germination.groups().forEach(this::row);
+    Group all = germination.all();
+    if (germination.groups().size() > 1 && all != null) {
+      row(all);
+    }
+    page.endTable();
+    if (germination.groups().stream().anyMatch(group -> isHalfEarly(group.times()))) {
+      html.element(
+              "p",
+              "Where it says \"before\", half were up at the first count already, so that the day is"
+                  + " only a guess on the line from the sowing.",
+              "class",
+              "said")
+          .line();
+    }
+  }
+
+  private static boolean isHalfEarly(@Nullable Times times) {
+    return times != null && times.halfBeforeFirstCount();
+  }
+
+  private void row(Group group) {
+    Times times = group.times();
+    html.open("tr")
+        .element("th", group.label(), "scope", "row", "class", "code")
+        .element("td", Integer.toString(group.seeds()), "class", "number")
+        .element("td", Integer.toString(group.up()), "class", "number")
+        .element("td", percent(group.share()), "class", "number")
+        .element("td", percent(group.lower()) + " and " + percent(group.upper()), "class", "number")
+        .element("td", days(times == null ? null : times.meanDays()), "class", "number")
+        .element(
+            "td",
+            (isHalfEarly(times) ? "before " : "") + days(times == null ? null : times.halfDays()),
+            "class",
+            "number")
+        .element("td", group.sowings().size() > 1 ? "" : counts(times), "class", "words counts")
+        .close()
+        .line();
+  }
+
+  private static String counts(@Nullable Times times) {
+    return times == null
+        ? ""
+        : times.curve().stream().map(GerminationSection::count).collect(Collectors.joining(", "));
+  }
+
+  private static String count(Point point) {
+    return point.up() + "\u00A0by\u00A0day\u00A0" + point.day();
+  }
+
+  private static String percent(double share) {
+    return Decimal.text(100 * share, 1);
+  }
+
+  private static String days(@Nullable Double days) {
+    return days == null ? "" : Decimal.text(days, 1);
+  }
+
+  private void leftOut(Germination germination) {
+    if (germination.leftOut().isEmpty() && germination.withoutTimes().isEmpty()) {
+      return;
+    }
+    html.element("h3", "What was left out").open("ul");
+    germination.leftOut().forEach(one -> leftOut("left out", one));
+    germination.withoutTimes().forEach(one -> leftOut("no times and no line", one));
+    html.close().line();
+  }
+
+  private void leftOut(String how, LeftOut one) {
+    html.element(
+            "li",
+            one.codes().stream().map(Code::text).collect(Collectors.joining(", "))
+                + ": "
+                + how
+                + ", since "
+                + one.why()
+                + ".")
+        .line();
+  }
+}
