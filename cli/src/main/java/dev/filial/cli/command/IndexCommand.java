@@ -60,13 +60,15 @@ public final class IndexCommand implements BenchCommand {
 
   @Override
   public Answer run(Bench bench) {
-    IndexPage.Content content = register.read(bench, view -> content(view, all.getAsBoolean()));
+    IndexPage.Content content =
+        register.read(bench, view -> content(view, all.getAsBoolean(), PageLinks.NONE));
     Path to = file.get().orElseGet(() -> bench.folder().resolve("register.html"));
     NewFile.write(to, IndexPage.of(content));
     return new Written(NewFile.asTyped(to, bench), content.lines().size());
   }
 
-  private static IndexPage.Content content(RegisterView view, boolean gone) {
+  /** What the page tells, with what is gone or without. */
+  static IndexPage.Content content(RegisterView view, boolean gone, PageLinks links) {
     ListQuestion question = ListQuestion.of(view);
     List<ListQuestion.Line> everything = question.withGone(true).ask();
     return new IndexPage.Content(
@@ -74,6 +76,6 @@ public final class IndexCommand implements BenchCommand {
         everything,
         view.opening().map(RegisterOpened::grower).orElse("an unnamed grower"),
         view.size(),
-        PageLinks.NONE);
+        links);
   }
 }

@@ -7,23 +7,11 @@ import dev.filial.cli.frame.NewFile;
 import dev.filial.cli.frame.OpenRegister;
 import dev.filial.cli.frame.Reading;
 import dev.filial.cli.frame.Words;
-import dev.filial.cli.page.CrossPage;
 import dev.filial.cli.page.PageLinks;
-import dev.filial.cli.page.PlantPage;
 import dev.filial.cli.screen.Screen;
-import dev.filial.core.answer.AncestryQuestion;
-import dev.filial.core.answer.CardQuestion;
-import dev.filial.core.answer.CardQuestion.Card;
-import dev.filial.core.answer.Describing;
-import dev.filial.core.answer.FamilyQuestion;
 import dev.filial.core.answer.Finding;
-import dev.filial.core.answer.PlantsBehindQuestion;
-import dev.filial.core.answer.SpreadQuestion;
 import dev.filial.core.name.Code;
-import dev.filial.core.register.RegisterOpened;
-import dev.filial.core.register.RegisterView;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -83,67 +71,28 @@ public final class PageCommand implements BenchCommand {
     }
   }
 
-  /** A page, where it goes, and what is said of it. */
-  private record Made(
-      Path to, String text, Code code, int plants, int entries, List<String> notes) {}
+  /** A page, and where it goes. */
+  private record Made(Path to, MadePage page) {}
 
   @Override
   public Answer run(Bench bench) {
-    Made made = register.read(bench, view -> made(view, bench));
-    NewFile.write(made.to(), made.text());
+    Made made =
+        register.read(
+            bench,
+            view -> {
+              Code code = MadePage.codeOf(view, Finding.in(view).one(plant.get()).code());
+              Path to =
+                  file.get()
+                      .orElseGet(() -> bench.folder().resolve(DrawCommand.fileName(code, ".html")));
+              NewFile.require(to);
+              return new Made(to, MadePage.of(view, code, PageLinks.NONE, photos.on(to, bench)));
+            });
+    NewFile.write(made.to(), made.page().text());
     return new Written(
-        made.code(),
+        made.page().code(),
         NewFile.asTyped(made.to(), bench),
-        made.plants(),
-        made.entries(),
-        made.notes());
-  }
-
-  private Made made(RegisterView view, Bench bench) {
-    Code asked = Finding.in(view).one(plant.get()).code();
-    Optional<Code> family = FamilyQuestion.of(view).family(asked);
-    Code code = family.orElse(asked);
-    Path to =
-        file.get().orElseGet(() -> bench.folder().resolve(DrawCommand.fileName(code, ".html")));
-    NewFile.require(to);
-    if (family.isPresent()) {
-      CrossPage.Content content = CrossPage.Content.in(view, code, PageLinks.NONE);
-      content = content.withPhotos(photos.ofAll(view, content.family().recorded(), to, bench));
-      return new Made(
-          to,
-          CrossPage.of(content),
-          content.family().code(),
-          content.behind().plants().size(),
-          content.family().history().size(),
-          content.ancestry().notes());
-    }
-    PlantPage.Content content = content(view, code, to, bench);
-    return new Made(
-        to,
-        PlantPage.of(content),
-        content.card().code(),
-        content.behind().plants().size(),
-        content.card().history().size(),
-        content.ancestry().notes());
-  }
-
-  private PlantPage.Content content(RegisterView view, Code code, Path to, Bench bench) {
-    Card card = CardQuestion.of(view).ask(code);
-    List<Code> codes = new ArrayList<>(card.under());
-    codes.addAll(card.parentOf());
-    List<PlantPage.Came> came = new ArrayList<>();
-    for (Code one : codes) {
-      view.item(one)
-          .ifPresent(item -> came.add(new PlantPage.Came(one.text(), Describing.of(view, item))));
-    }
-    return new PlantPage.Content(
-        card,
-        AncestryQuestion.of(view).withSpread(SpreadQuestion.usual()).ask(card.code()),
-        PlantsBehindQuestion.of(view).ask(card.code()),
-        came,
-        view.opening().map(RegisterOpened::grower).orElse("an unnamed grower"),
-        view.size(),
-        PageLinks.NONE,
-        photos.of(view, card.code(), to, bench));
+        made.page().plants(),
+        made.page().entries(),
+        made.page().notes());
   }
 }

@@ -10,12 +10,10 @@ import dev.filial.core.answer.PicturesQuestion;
 import dev.filial.core.answer.PicturesQuestion.Picture;
 import dev.filial.core.answer.PicturesQuestion.State;
 import dev.filial.core.name.Code;
-import dev.filial.core.register.RegisterView;
 import java.io.IOException;
 import java.net.URI;
 import java.net.URISyntaxException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -54,39 +52,30 @@ final class PhotosOnPage {
   }
 
   /**
-   * The photographs of a thing, each compared with its digest before it is shown.
+   * Finds those of a page, each compared with its digest before it is shown; of several things in
+   * order, each photograph once.
    *
    * @param page where the page will lie
-   * @return them in order of entry; null if nobody asked for any
    */
-  @Nullable List<PagePhoto> of(RegisterView view, Code code, Path page, Bench bench) {
+  MadePage.Photos on(Path page, Bench bench) {
     How asked = how.get().orElse(null);
     if (asked == null) {
-      return null;
+      return (view, codes) -> null;
     }
-    PicturesQuestion question =
-        PicturesQuestion.of(
-            view,
-            Objects.requireNonNull(register.existingFile(bench).toAbsolutePath().getParent()));
-    List<PagePhoto> photos = new ArrayList<>();
-    for (Picture picture : question.of(code)) {
-      photos.add(photo(picture, question.file(picture).orElse(null), asked, page));
-    }
-    return photos;
-  }
-
-  /** The same of several things together, each photograph once. */
-  @Nullable List<PagePhoto> ofAll(RegisterView view, List<Code> codes, Path page, Bench bench) {
-    if (how.get().isEmpty()) {
-      return null;
-    }
-    Map<String, PagePhoto> photos = new LinkedHashMap<>();
-    for (Code code : codes) {
-      for (PagePhoto photo : Objects.requireNonNull(of(view, code, page, bench))) {
-        photos.putIfAbsent(photo.name(), photo);
+    Path folder = Objects.requireNonNull(register.existingFile(bench).toAbsolutePath().getParent());
+    return (view, codes) -> {
+      PicturesQuestion question = PicturesQuestion.of(view, folder);
+      Map<String, PagePhoto> photos = new LinkedHashMap<>();
+      for (Code code : codes) {
+        for (Picture picture : question.of(code)) {
+          if (!photos.containsKey(picture.path())) {
+            Path file = question.file(picture).orElse(null);
+            photos.put(picture.path(), photo(picture, file, asked, page));
+          }
+        }
       }
-    }
-    return List.copyOf(photos.values());
+      return List.copyOf(photos.values());
+    };
   }
 
   private static PagePhoto photo(Picture picture, @Nullable Path file, How how, Path page) {

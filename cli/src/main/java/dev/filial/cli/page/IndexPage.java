@@ -3,6 +3,7 @@ package dev.filial.cli.page;
 import dev.filial.cli.paper.Markup;
 import dev.filial.core.answer.ListQuestion.Line;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -189,6 +190,7 @@ public final class IndexPage {
     List<String> states = new ArrayList<>(distinct(content.all(), Line::fate));
     // What a cross or a packet is in: nothing becomes of them.
     states.remove("");
+    states.sort(Comparator.comparingLong(state -> -count(line -> line.fate().equals(state))));
     page.section("states", "How many there are");
     List<String> columns = new ArrayList<>(List.of("kind"));
     columns.addAll(states);
@@ -197,17 +199,20 @@ public final class IndexPage {
     for (String kind : distinct(content.all(), Line::kind)) {
       html.open("tr").element("th", kind, "scope", "row");
       for (String state : states) {
-        count(line -> line.kind().equals(kind) && line.fate().equals(state));
+        number(count(line -> line.kind().equals(kind) && line.fate().equals(state)));
       }
-      count(line -> line.kind().equals(kind));
+      number(count(line -> line.kind().equals(kind)));
       html.close().line();
     }
     page.endTable();
     page.endSection();
   }
 
-  private void count(Predicate<Line> which) {
-    long count = content.all().stream().filter(which).count();
+  private long count(Predicate<Line> which) {
+    return content.all().stream().filter(which).count();
+  }
+
+  private void number(long count) {
     html.element("td", count == 0 ? "" : Long.toString(count), "class", "number");
   }
 

@@ -3,10 +3,9 @@ package dev.filial.cli.page;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Where the page of a thing lies, for pages that are kept side by side in one folder. A page that
- * is written alone links nowhere, since nobody knows what lies beside it.
+ * Where other pages lie, for pages that are kept side by side in one folder. A page that is written
+ * alone links nowhere, since nobody knows what lies beside it.
  */
-@FunctionalInterface
 public interface PageLinks {
 
   /** Of a page that is written alone. */
@@ -18,4 +17,9 @@ public interface PageLinks {
    * @param code the thing's code, as it is written
    */
   @Nullable String to(String code);
+
+  /** The link to the page of the whole register; null if there is none. */
+  default @Nullable String index() {
+    return null;
+  }
 }

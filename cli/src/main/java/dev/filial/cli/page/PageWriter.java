@@ -102,6 +102,11 @@ final class PageWriter {
     }
   }
 
+  /** Whether there is a page of that thing to lead to. */
+  boolean leadsTo(String code) {
+    return links.to(code) != null;
+  }
+
   /**
    * Ends the page.
    *
@@ -110,13 +115,21 @@ final class PageWriter {
    * @return the text of the file
    */
   String end(String grower, long entries) {
-    html.element(
-            "footer",
-            "From the register of " + grower + ", as it stood after entry " + entries + ".")
-        .line()
-        .close()
-        .line()
-        .close();
+    return end("From the register of " + grower + ", as it stood after entry " + entries + ".");
+  }
+
+  /** Ends a page that tells of no entry. */
+  String end() {
+    return end("");
+  }
+
+  private String end(String foot) {
+    html.open("footer").text(foot);
+    String index = links.index();
+    if (index != null) {
+      html.text(" ").element("a", "All there is", "href", index);
+    }
+    html.close().line().close().line().close();
     return "<!DOCTYPE html>\n" + html.written() + "\n";
   }
 }

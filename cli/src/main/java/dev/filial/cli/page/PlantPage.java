@@ -1,11 +1,23 @@
 package dev.filial.cli.page;
 
 import dev.filial.cli.paper.Markup;
+import dev.filial.core.answer.AncestryQuestion;
 import dev.filial.core.answer.AncestryQuestion.Ancestry;
+import dev.filial.core.answer.CardQuestion;
 import dev.filial.core.answer.CardQuestion.Card;
+import dev.filial.core.answer.Describing;
+import dev.filial.core.answer.PlantsBehindQuestion;
+import dev.filial.core.answer.PlantsBehindQuestion.Parent;
 import dev.filial.core.answer.PlantsBehindQuestion.PlantsBehind;
+import dev.filial.core.answer.SpreadQuestion;
+import dev.filial.core.name.Code;
 import dev.filial.core.register.Provenance;
+import dev.filial.core.register.RegisterOpened;
+import dev.filial.core.register.RegisterView;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -42,7 +54,39 @@ public final class PlantPage {
       String grower,
       long entries,
       PageLinks links,
-      @Nullable List<PagePhoto> photos) {}
+      @Nullable List<PagePhoto> photos) {
+
+    /**
+     * Of one plant, without photographs.
+     *
+     * @param code its code
+     * @throws dev.filial.core.register.RegisterRefusal if the register has no such code
+     * @throws dev.filial.core.pedigree.PedigreeException if the pedigree cannot be computed with
+     */
+    public static Content in(RegisterView view, Code code, PageLinks links) {
+      Card card = CardQuestion.of(view).ask(code);
+      List<Code> codes = new ArrayList<>(card.under());
+      codes.addAll(card.parentOf());
+      List<Came> came = new ArrayList<>();
+      for (Code one : codes) {
+        view.item(one).ifPresent(item -> came.add(new Came(one.text(), Describing.of(view, item))));
+      }
+      return new Content(
+          card,
+          AncestryQuestion.of(view).withSpread(SpreadQuestion.usual()).ask(card.code()),
+          PlantsBehindQuestion.of(view).ask(card.code()),
+          came,
+          view.opening().map(RegisterOpened::grower).orElse("an unnamed grower"),
+          view.size(),
+          links,
+          null);
+    }
+
+    /** The same with these photographs; null for none. */
+    public Content withPhotos(@Nullable List<PagePhoto> shown) {
+      return new Content(card, ancestry, behind, came, grower, entries, links, shown);
+    }
+  }
 
   private final Content content;
   private final PageWriter page;
@@ -95,6 +139,7 @@ public final class PlantPage {
     page.section("what", "What it is");
     html.open("dl");
     page.fact("taxon or parents", card.what());
+    comesOf();
     page.fact("seed-parent line", content.ancestry().cytoplasm());
     int sets = content.ancestry().ploidy();
     page.fact(
@@ -113,5 +158,26 @@ public final class PlantPage {
     page.fact("place", card.place());
     page.fact("what became of it", card.fate());
     html.close().line().close().line();
+  }
+
+  /** The pages of the cross or packet it came of, and of its parents, where they lie beside. */
+  private void comesOf() {
+    Set<String> codes = new LinkedHashSet<>();
+    codes.add(content.card().code().whole().text());
+    for (Parent parent : content.behind().parents()) {
+      if (parent.offspring().equals(content.behind().name()) && parent.parent() != null) {
+        codes.add(parent.parent());
+      }
+    }
+    codes.removeIf(code -> !page.leadsTo(code));
+    if (codes.isEmpty()) {
+      return;
+    }
+    html.element("dt", "comes of").open("dd");
+    for (String code : codes) {
+      page.code(code);
+      html.text(" ");
+    }
+    html.close().line();
   }
 }

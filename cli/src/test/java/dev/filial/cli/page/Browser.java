@@ -34,7 +34,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** Chromium, looking at pages as a reader does. What a page complains of or asks for is kept. */
-final class Browser implements AutoCloseable {
+public final class Browser implements AutoCloseable {
 
   /** Tags of axe-core's rules: the success criteria of WCAG 2.2 A and AA, and what it advises. */
   private static final String RULES =
@@ -71,7 +71,7 @@ final class Browser implements AutoCloseable {
   }
 
   /** Starts one; where it is not installed the test is skipped, and says so. */
-  static Browser start() {
+  public static Browser start() {
     Optional<Path> chromium = onThePath("chromium");
     Optional<Path> chromedriver = onThePath("chromedriver");
     boolean there = chromium.isPresent() && chromedriver.isPresent();
@@ -99,7 +99,7 @@ final class Browser implements AutoCloseable {
   }
 
   /** Opens a file, and forgets what pages before it complained of and asked for. */
-  Browser open(Path file) {
+  public Browser open(Path file) {
     driver.manage().logs().get(LogType.BROWSER);
     driver.manage().logs().get(LogType.PERFORMANCE);
     driver.get(file.toUri().toString());
@@ -107,7 +107,7 @@ final class Browser implements AutoCloseable {
   }
 
   /** From now on the reader's screen is dark, or light. */
-  Browser dark(boolean dark) {
+  public Browser dark(boolean dark) {
     driver.executeCdpCommand(
         "Emulation.setEmulatedMedia",
         Map.of(
@@ -117,7 +117,7 @@ final class Browser implements AutoCloseable {
   }
 
   /** From now on the window is so wide and so high, in pixels of a style sheet. */
-  Browser window(int width, int height) {
+  public Browser window(int width, int height) {
     driver.executeCdpCommand(
         "Emulation.setDeviceMetricsOverride",
         Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", false));
@@ -125,20 +125,20 @@ final class Browser implements AutoCloseable {
   }
 
   /** From now on pages run scripts, or do not. Elements are then found all the same. */
-  Browser scripts(boolean run) {
+  public Browser scripts(boolean run) {
     driver.executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", !run));
     return this;
   }
 
   /** What the console says of the page opened last. */
-  List<String> complaints() {
+  public List<String> complaints() {
     return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
         .map(entry -> entry.getLevel() + " " + entry.getMessage())
         .toList();
   }
 
   /** Everything that was asked for since the page was opened, the page itself as the first. */
-  List<String> requests() {
+  public List<String> requests() {
     List<String> asked = new ArrayList<>();
     driver.manage().logs().get(LogType.PERFORMANCE).getAll().stream()
         .map(entry -> JSON.readTree(entry.getMessage()).path("message"))
@@ -150,7 +150,7 @@ final class Browser implements AutoCloseable {
   }
 
   /** What axe-core finds wrong in the page, each with the places where. */
-  List<String> violations() {
+  public List<String> violations() {
     driver.executeScript(axe);
     Object found =
         driver.executeAsyncScript(
@@ -171,22 +171,22 @@ final class Browser implements AutoCloseable {
   }
 
   /** What a script in the page returns. */
-  Object run(String script, Object... arguments) {
+  public Object run(String script, Object... arguments) {
     return Objects.requireNonNull(driver.executeScript(script, arguments), script);
   }
 
   /** The elements that a selector finds. */
-  List<WebElement> all(String selector) {
+  public List<WebElement> all(String selector) {
     return driver.findElements(By.cssSelector(selector));
   }
 
   /** The one element that a selector finds first. */
-  WebElement one(String selector) {
+  public WebElement one(String selector) {
     return driver.findElement(By.cssSelector(selector));
   }
 
   /** By how many pixels the page is wider than its window: 0 if it need not be moved sideways. */
-  long sideways() {
+  public long sideways() {
     return (Long)
         run(
             "return document.documentElement.scrollWidth"
@@ -194,12 +194,12 @@ final class Browser implements AutoCloseable {
   }
 
   /** The window as it is seen. */
-  BufferedImage picture() throws IOException {
+  public BufferedImage picture() throws IOException {
     return ImageIO.read(new ByteArrayInputStream(driver.getScreenshotAs(OutputType.BYTES)));
   }
 
   /** The page on paper of that size in millimetres, as PDF. */
-  byte[] printed(double width, double height) {
+  public byte[] printed(double width, double height) {
     Map<String, Object> answer =
         driver.executeCdpCommand(
             "Page.printToPDF",

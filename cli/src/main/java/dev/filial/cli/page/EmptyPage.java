@@ -1,0 +1,32 @@
+package dev.filial.cli.page;
+
+import dev.filial.cli.paper.Markup;
+
+/** A page of something that no page can be made of, so that no link leads nowhere. */
+public final class EmptyPage {
+
+  private EmptyPage() {}
+
+  /**
+   * The page as the text of a file.
+   *
+   * @param code whose page it would be
+   * @param why why there is none
+   * @param links where other pages lie
+   */
+  public static String of(String code, String why, PageLinks links) {
+    PageWriter page = new PageWriter(code, links);
+    Markup html = page.html();
+    html.open("header")
+        .open("h1")
+        .element("span", code, "class", "code")
+        .close()
+        .close()
+        .line()
+        .open("main")
+        .element("p", "There is nothing more on this page: " + why + ".")
+        .close()
+        .line();
+    return page.end();
+  }
+}
