@@ -22,7 +22,7 @@ final class SeasonSection {
           "seed sown",
           "came up",
           "seedlings numbered",
-          "first in flower",
+          "flowered for the first time",
           "died",
           "thrown out",
           "given away");

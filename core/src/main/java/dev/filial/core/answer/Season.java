@@ -33,7 +33,7 @@ public record Season(
     Map<SeasonFigure, SeasonSum> ordered = new EnumMap<>(SeasonFigure.class);
     figures.forEach(
         (figure, sum) -> {
-          if (!sum.isNone()) {
+          if (!sum.hasNothing()) {
             ordered.put(figure, sum);
           }
         });
@@ -83,12 +83,12 @@ public record Season(
     List<Loss> losses = new ArrayList<>();
     causes.forEach(
         (cause, plants) -> {
-          if (!cause.isEmpty() && !plants.isNone()) {
+          if (!cause.isEmpty() && !plants.hasNothing()) {
             losses.add(new Loss(cause, plants));
           }
         });
     SeasonSum unsaid = causes.getOrDefault("", SeasonSum.NONE);
-    if (!unsaid.isNone()) {
+    if (!unsaid.hasNothing()) {
       losses.add(new Loss(null, unsaid));
     }
     return losses;

@@ -56,7 +56,10 @@ public enum SeasonFigure {
   SEED_LOST,
   /** Seed that left the house. */
   SEED_GIVEN,
-  /** Plants that were seen in flower for the first time. */
+  /**
+   * Plants that flowered for the first time, as far as anybody wrote: seen in flower, pollinated,
+   * or giving fresh pollen.
+   */
   FIRST_FLOWERS,
   /** Treatments, each one entry, whatever the number of pots. */
   TREATMENTS

@@ -49,7 +49,7 @@ public record SeasonSum(long counted, long guessed, long guesses, long withoutNu
   }
 
   /** Whether there is nothing in it, not even something without a number. */
-  public boolean isNone() {
+  public boolean hasNothing() {
     return equals(NONE);
   }
 

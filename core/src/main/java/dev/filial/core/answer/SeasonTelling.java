@@ -50,7 +50,7 @@ public final class SeasonTelling {
 
   /** How much came up, for a narrow column; empty where no sowing was counted. */
   public static String briefUp(Season season) {
-    return season.of(SeasonFigure.SOWINGS_COUNTED).isNone()
+    return season.of(SeasonFigure.SOWINGS_COUNTED).hasNothing()
         ? ""
         : season.of(SeasonFigure.CAME_UP).counted()
             + " of "
@@ -78,7 +78,7 @@ public final class SeasonTelling {
     add(lines, season, SeasonFigure.SOWN, "seed sown", "");
     cameUp(lines, season);
     add(lines, season, SeasonFigure.NUMBERED, "seedlings numbered", "");
-    add(lines, season, SeasonFigure.FIRST_FLOWERS, "first in flower", "");
+    add(lines, season, SeasonFigure.FIRST_FLOWERS, "flowered first", "");
     add(lines, season, SeasonFigure.DIED, "died", causes(season));
     add(lines, season, SeasonFigure.DISCARDED, "thrown out", "");
     add(lines, season, SeasonFigure.GIVEN, "plants given away", "");
@@ -99,14 +99,14 @@ public final class SeasonTelling {
   private static void add(
       List<Line> lines, Season season, SeasonFigure figure, String what, String more) {
     SeasonSum sum = season.of(figure);
-    if (!sum.isNone()) {
+    if (!sum.hasNothing()) {
       lines.add(new Line(what, sum(sum) + more));
     }
   }
 
   private static String seeds(Season season) {
     SeasonSum seeds = season.of(SeasonFigure.PACKET_SEED);
-    return seeds.isNone() ? "" : "; seeds in them: " + sum(seeds);
+    return seeds.hasNothing() ? "" : "; seeds in them: " + sum(seeds);
   }
 
   private static void crosses(List<Line> lines, Season season) {
@@ -127,7 +127,7 @@ public final class SeasonTelling {
   private static void cameUp(List<Line> lines, Season season) {
     long left = season.sowingsNotCounted();
     String not = left + (left == 1 ? " sowing" : " sowings") + " left out, not counted exactly";
-    if (!season.of(SeasonFigure.SOWINGS_COUNTED).isNone()) {
+    if (!season.of(SeasonFigure.SOWINGS_COUNTED).hasNothing()) {
       lines.add(
           new Line(
               "of that came up",
@@ -167,7 +167,9 @@ public final class SeasonTelling {
               }
             });
     if (season.sowingsNotCounted() > 0) {
-      parts.add("came up (" + season.sowingsNotCounted() + " sowings not counted exactly)");
+      long left = season.sowingsNotCounted();
+      parts.add(
+          "came up (" + left + (left == 1 ? " sowing" : " sowings") + " not counted exactly)");
     }
     return parts.isEmpty()
         ? Optional.empty()

@@ -15,6 +15,7 @@ import dev.filial.core.register.Numbered;
 import dev.filial.core.register.PartialDate;
 import dev.filial.core.register.PlantAcquired;
 import dev.filial.core.register.Pollen;
+import dev.filial.core.register.PollenKept;
 import dev.filial.core.register.Pollinated;
 import dev.filial.core.register.Propagated;
 import dev.filial.core.register.RegisterView;
@@ -51,7 +52,7 @@ public final class SeasonsQuestion {
   private final RegisterView view;
   private final Map<Integer, Sums> years = new TreeMap<>();
   private final Map<Code, Tried> crosses = new HashMap<>();
-  private final Map<Code, Integer> firstFlowers = new HashMap<>();
+  private final Map<Code, Integer> flowers = new HashMap<>();
   private final Set<Code> gone = new HashSet<>();
   private final List<Code> others = new ArrayList<>();
   private final Set<Long> doubted = new HashSet<>();
@@ -137,7 +138,8 @@ public final class SeasonsQuestion {
 
   /**
    * The seasons of a register. One pass over all entries, each read once; beside it one look at
-   * each plant that flowered, died or left, and at what was counted of each sowing.
+   * each plant that flowered, died or left, and at what was written of each sowing. Memory in
+   * proportion to the crosses and their parents.
    */
   public static Seasons of(RegisterView view) {
     return new SeasonsQuestion(view).ask();
@@ -149,13 +151,14 @@ public final class SeasonsQuestion {
       Statement statement = view.effective(entry).orElse(null);
       if (statement instanceof Pollinated cross) {
         pollinated.add(cross);
+        flowered(cross);
       }
       if (statement != null) {
         read(statement);
       }
     }
     pollinated.forEach(this::cross);
-    firstFlowers.values().forEach(year -> sums(year).add(SeasonFigure.FIRST_FLOWERS, 1));
+    firstFlowers();
     others.forEach(this::takeOff);
     doubted.forEach(this::markGuess);
     Sums undated = years.remove(UNDATED);
@@ -195,6 +198,10 @@ public final class SeasonsQuestion {
       fate.codes().forEach(code -> fate(code, fate));
     } else if (statement instanceof Flowered flowered && flowered.bloom() == Bloom.OPEN) {
       flowered.codes().forEach(code -> flower(code, year));
+    } else if (statement instanceof PollenKept kept
+        && kept.step() == PollenKept.Step.GATHERED
+        && kept.from() == null) {
+      flower(kept.plant(), year);
     } else if (statement instanceof Treated) {
       sums(year).add(SeasonFigure.TREATMENTS, 1);
     } else if (statement instanceof Joined joined) {
@@ -287,19 +294,37 @@ public final class SeasonsQuestion {
     }
   }
 
-  /** Of what flowered in a dated year too, an undated day says nothing. */
+  /** Who bore flowers or gave fresh pollen was in flower, though nobody wrote that down. */
+  private void flowered(Pollinated cross) {
+    int year = year(cross.date());
+    flower(cross.seedParent(), year);
+    if (!cross.storedPollen()) {
+      if (cross.pollen() instanceof Pollen.OnePlant one) {
+        flower(one.plant(), year);
+      } else if (cross.pollen() instanceof Pollen.Mix mix) {
+        mix.plants().forEach(weighted -> flower(weighted.plant(), year));
+      }
+    }
+  }
+
   private void flower(Code code, int year) {
-    view.resolved(code)
-        .filter(item -> item.kind().isPlant())
-        .ifPresent(
-            item ->
-                firstFlowers.merge(
-                    item.code(),
-                    year,
-                    (one, other) ->
-                        one == UNDATED || other == UNDATED
-                            ? Math.max(one, other)
-                            : Math.min(one, other)));
+    flowers.merge(code, year, SeasonsQuestion::earlier);
+  }
+
+  /** Of what flowered in a dated year too, an undated day says nothing. */
+  private static int earlier(int one, int other) {
+    return one == UNDATED || other == UNDATED ? Math.max(one, other) : Math.min(one, other);
+  }
+
+  /** A pot is no plant, and of one that never stood here somebody else saw the first flower. */
+  private void firstFlowers() {
+    Map<Code, Integer> plants = new HashMap<>();
+    flowers.forEach(
+        (code, year) ->
+            view.resolved(code)
+                .filter(item -> item.kind().isPlant() && !item.neverHeld())
+                .ifPresent(item -> plants.merge(item.code(), year, SeasonsQuestion::earlier)));
+    plants.values().forEach(year -> sums(year).add(SeasonFigure.FIRST_FLOWERS, 1));
   }
 
   /** The other record of a plant: it came once. */
