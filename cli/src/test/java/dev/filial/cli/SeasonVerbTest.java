@@ -53,6 +53,8 @@ class SeasonVerbTest {
         .contains("flowers that failed  3\n") // 1 + 2
         .contains("seed harvested       180 counted, about 90 guessed\n")
         .contains("of that came up      79 of 100; 1 sowing left out, not counted exactly\n")
+        // The parents 22-001E, 22-003J, 22-004K and 22-005L.
+        .contains("flowered first       4\n")
         .doesNotContain("died");
   }
 
