@@ -5,6 +5,7 @@ import dev.filial.cli.command.GerminationCommand;
 import dev.filial.cli.command.GrowthCommand;
 import dev.filial.cli.command.MeansCommand;
 import dev.filial.cli.command.RankCommand;
+import dev.filial.cli.command.SeasonsCommand;
 import dev.filial.cli.command.SurvivalCommand;
 import dev.filial.cli.frame.BenchCommand;
 import dev.filial.cli.frame.Words;
@@ -22,7 +23,8 @@ final class MeasureVerbs {
         verb("survival", "Say how many of those that came up live on, week by week"),
         verb("rank", "Rank seedlings by a score or a size"),
         verb("growth", "Say how a score or a size of each plant went over time"),
-        verb("means", "Say what families are on the average, beside their parents"));
+        verb("means", "Say what families are on the average, beside their parents"),
+        verb("seasons", "Say what came, was crossed, sown and lost, year by year"));
   }
 
   private static Verb verb(String name, String summary) {
@@ -37,6 +39,7 @@ final class MeasureVerbs {
       case "rank" -> new RankCommand(words);
       case "growth" -> new GrowthCommand(words);
       case "means" -> new MeansCommand(words);
+      case "seasons" -> new SeasonsCommand(words);
       default -> throw new IllegalArgumentException(name);
     };
   }
