@@ -11,6 +11,7 @@ import dev.filial.cli.page.IndexPage;
 import dev.filial.cli.page.PageLinks;
 import dev.filial.cli.screen.Screen;
 import dev.filial.core.answer.ListQuestion;
+import dev.filial.core.answer.SeasonsQuestion;
 import dev.filial.core.register.RegisterOpened;
 import dev.filial.core.register.RegisterView;
 import java.nio.file.Path;
@@ -74,6 +75,7 @@ public final class IndexCommand implements BenchCommand {
     return new IndexPage.Content(
         gone ? everything : question.ask(),
         everything,
+        SeasonsQuestion.of(view),
         view.opening().map(RegisterOpened::grower).orElse("an unnamed grower"),
         view.size(),
         links);

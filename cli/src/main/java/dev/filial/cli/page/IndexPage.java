@@ -2,6 +2,7 @@ package dev.filial.cli.page;
 
 import dev.filial.cli.paper.Markup;
 import dev.filial.core.answer.ListQuestion.Line;
+import dev.filial.core.answer.SeasonsQuestion.Seasons;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -140,12 +141,18 @@ public final class IndexPage {
    *
    * @param lines what it lists
    * @param all everything there is or was, for the number of each kind in each state
+   * @param seasons what happened year by year
    * @param grower whose register it is
    * @param entries how many entries it had
    * @param links where other pages lie
    */
   public record Content(
-      List<Line> lines, List<Line> all, String grower, long entries, PageLinks links) {}
+      List<Line> lines,
+      List<Line> all,
+      Seasons seasons,
+      String grower,
+      long entries,
+      PageLinks links) {}
 
   private final Content content;
   private final PageWriter page;
@@ -173,6 +180,9 @@ public final class IndexPage {
       states();
     }
     list();
+    if (!content.seasons().years().isEmpty()) {
+      SeasonSection.write(page, content.seasons());
+    }
     html.close().line();
     html.element("script", SCRIPT).line();
     return page.end(content.grower(), content.entries());

@@ -127,7 +127,7 @@ final class PageWriter {
     html.open("footer").text(foot);
     String index = links.index();
     if (index != null) {
-      html.text(" ").element("a", "All there is", "href", index);
+      html.text(" ").element("a", "All there is", "class", "screen", "href", index);
     }
     html.close().line().close().line().close();
     return "<!DOCTYPE html>\n" + html.written() + "\n";

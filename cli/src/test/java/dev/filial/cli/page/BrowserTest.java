@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.filial.core.answer.ListQuestion;
+import dev.filial.core.answer.SeasonsQuestion;
 import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.Statement;
 import java.awt.Color;
@@ -69,6 +70,7 @@ class BrowserTest {
             new IndexPage.Content(
                 ListQuestion.of(view).ask(),
                 ListQuestion.of(view).ask(),
+                SeasonsQuestion.of(view),
                 "Klara",
                 view.size(),
                 PageLinks.NONE)));

@@ -1,6 +1,7 @@
 package dev.filial.cli.page;
 
 import dev.filial.core.answer.ListQuestion.Line;
+import dev.filial.core.answer.SeasonsQuestion;
 import dev.filial.core.name.Code;
 import dev.filial.core.register.PartialDate;
 import java.io.IOException;
@@ -51,7 +52,13 @@ class LargeIndex {
 
   static String page(List<Line> lines) {
     return IndexPage.of(
-        new IndexPage.Content(lines, lines, "Klara", lines.size() + 1, PageLinks.NONE));
+        new IndexPage.Content(
+            lines,
+            lines,
+            SeasonsQuestion.of(Bookshelf.of(Bookshelf.manyWays())),
+            "Klara",
+            lines.size() + 1,
+            PageLinks.NONE));
   }
 
   private static void tell(Browser browser, String what) {

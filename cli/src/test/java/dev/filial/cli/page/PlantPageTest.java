@@ -11,6 +11,7 @@ import dev.filial.cli.paper.Parsed;
 import dev.filial.core.answer.AncestryQuestion;
 import dev.filial.core.answer.CardQuestion;
 import dev.filial.core.answer.ListQuestion;
+import dev.filial.core.answer.SeasonsQuestion;
 import dev.filial.core.answer.SpreadQuestion;
 import dev.filial.core.name.Code;
 import dev.filial.core.register.RegisterView;
@@ -166,7 +167,8 @@ class PlantPageTest {
 
     String page =
         IndexPage.of(
-            new IndexPage.Content(lines, lines, "Klara & Co", view.size(), PageLinks.NONE));
+            new IndexPage.Content(
+                lines, lines, SeasonsQuestion.of(view), "Klara & Co", view.size(), PageLinks.NONE));
     Parsed parsed = parsed(page);
 
     assertThat(texts(parsed, "h1")).containsExactly("The register of Klara & Co");
