@@ -52,7 +52,7 @@ final class FamilyFacts {
     }
     html.open("dl");
     page.fact("taxon or parents", parents.isEmpty() ? family.what() : null);
-    page.fact("seed-parent line", cytoplasm);
+    page.fact("seed-parent line", cytoplasm.replace("<-", "←"));
     page.fact(
         "chromosome sets",
         sets == 0 ? "differ between the ways it may have come about" : "" + sets);

@@ -140,7 +140,7 @@ public final class PlantPage {
     html.open("dl");
     page.fact("taxon or parents", card.what());
     comesOf();
-    page.fact("seed-parent line", content.ancestry().cytoplasm());
+    page.fact("seed-parent line", content.ancestry().cytoplasm().replace("<-", "←"));
     int sets = content.ancestry().ploidy();
     page.fact(
         "chromosome sets",

@@ -53,7 +53,11 @@ public final class Browser implements AutoCloseable {
     ChromeOptions options = new ChromeOptions();
     options.setBinary(chromium.toFile());
     options.addArguments(
-        "--headless=new", "--no-sandbox", "--disable-gpu", "--disable-dev-shm-usage");
+        "--headless=new",
+        "--hide-scrollbars",
+        "--no-sandbox",
+        "--disable-gpu",
+        "--disable-dev-shm-usage");
     LoggingPreferences logs = new LoggingPreferences();
     logs.enable(LogType.BROWSER, Level.ALL);
     logs.enable(LogType.PERFORMANCE, Level.ALL);
