@@ -40,6 +40,7 @@ class EveryPageTest {
       bench.told("labels", "22-009");
       bench.told("labels", "Rosa", "--for", "tags", "--qr", "--to", "tags.html");
 
+      bench.told("sheet", "--to", "site/bench.html");
       List<Path> files = files();
       assertThat(files).hasSizeGreaterThan(90);
       List<String> wrong = new ArrayList<>();

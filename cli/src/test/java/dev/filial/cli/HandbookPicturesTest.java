@@ -78,6 +78,7 @@ class HandbookPicturesTest {
       bench.told("index");
       bench.told("labels", "26-013", "--for", "packets", "--qr", "--to", "packets.html");
       bench.told("labels", "26-013", "--to", "tags.html");
+      bench.told("sheet", "--to", "bench.html");
 
       browser.window(1000, 1400).open(folder.resolve("plant.html"));
       take("page-plant.png", browser.picture());
@@ -92,11 +93,12 @@ class HandbookPicturesTest {
       browser.dark(false).window(1000, 900);
       take("sheet-packets.png", printed(browser, "packets.html"));
       take("sheet-tags.png", printed(browser, "tags.html"));
+      take("sheet-bench.png", printed(browser, "bench.html"));
       take("page-plant-paper.png", printed(browser, "plant.html"));
     }
 
     List<String> shown = new ArrayList<>();
-    for (String page : List.of("pages.md", "labels.md")) {
+    for (String page : List.of("pages.md", "labels.md", "fast-entry.md")) {
       Pattern.compile("\\(pictures/([^)]+[.]png)\\)")
           .matcher(Files.readString(Path.of("..", "docs", page)))
           .results()

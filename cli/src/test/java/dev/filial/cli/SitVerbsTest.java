@@ -255,6 +255,22 @@ class SitVerbsTest {
   }
 
   @Test
+  void aSheetIsAPageToPrintToo() throws IOException {
+    Outcome written = run("sheet --to bench.html");
+
+    assertThat(written.out())
+        .startsWith("Wrote a bench sheet of ")
+        .contains("filial fill --upto 259");
+    String page = Files.readString(folder.resolve("bench.html"));
+    String shown = run("sheet").out();
+    assertThat(page.split("<pre ", -1)).hasSize(shown.split("\f", -1).length + 1);
+    assertThat(page).contains(shown.lines().skip(3).findFirst().orElseThrow());
+    assertThat(run("sheet --to bench.html").err()).contains("is there already");
+    assertThat(run("sheet nothing-like-it --to none.html").out()).startsWith("There is nothing");
+    assertThat(folder.resolve("none.html")).doesNotExist();
+  }
+
+  @Test
   void crossesAndPlantsHaveBoxesOfTheirOwn() {
     assertThat(run("sheet 26-014 --kind crosses").out()).contains("set[____] failed[____]");
     Outcome fruit = fill("26-014 --kind crosses", "today", "2", "1", "", "y");

@@ -60,6 +60,7 @@ final class PageStyle {
         [aria-sort=ascending] button::after{content:" \\25B2"}
         [aria-sort=descending] button::after{content:" \\25BC"}
         .rest{display:none}
+        .sheet{margin:1.5rem 0;font:10pt/12pt "DejaVu Sans Mono","Courier New",Courier,monospace}
         [hidden]{display:none!important}
         .strip,.curve{display:block;max-width:100%;height:auto}
         .curve{width:34rem}
@@ -91,6 +92,7 @@ final class PageStyle {
         @page{margin:15mm}
         @media print{body{max-width:none;padding:0;font-size:10pt}.wide{overflow:visible}
           .drawing svg{max-width:100%;height:auto}h2,h3{break-after:avoid}.screen,.finder,#more{display:none}
+          .sheet{margin:0}.sheet+.sheet{break-before:page}
           tr,li,figure,.board{break-inside:avoid}thead{display:table-header-group}}
         """;
   }

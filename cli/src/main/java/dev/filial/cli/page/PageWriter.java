@@ -124,12 +124,15 @@ final class PageWriter {
   }
 
   private String end(String foot) {
-    html.open("footer").text(foot);
     String index = links.index();
-    if (index != null) {
-      html.text(" ").element("a", "All there is", "class", "screen", "href", index);
+    if (index != null || !foot.isEmpty()) {
+      html.open("footer").text(foot);
+      if (index != null) {
+        html.text(" ").element("a", "All there is", "class", "screen", "href", index);
+      }
+      html.close().line();
     }
-    html.close().line().close().line().close();
+    html.close().line().close();
     return "<!DOCTYPE html>\n" + html.written() + "\n";
   }
 }
