@@ -75,6 +75,32 @@ final class PageWriter {
     html.close().close().close().line();
   }
 
+  /**
+   * Begins a bar, one pixel wider on either side so that its edges are not cut.
+   *
+   * @param told what it shows, in words
+   */
+  void bar(String told, double width, double height) {
+    String wide = PedigreeDrawing.number(width + 2);
+    String high = PedigreeDrawing.number(height);
+    html.open(
+        "svg",
+        "xmlns",
+        "http://www.w3.org/2000/svg",
+        "class",
+        "bar",
+        "role",
+        "img",
+        "aria-label",
+        told,
+        "width",
+        wide,
+        "height",
+        high,
+        "viewBox",
+        "-1 0 " + wide + " " + high);
+  }
+
   /** One line of a list of terms, if there is anything to say. */
   void fact(String term, @Nullable Object value) {
     if (value != null && !value.toString().isEmpty()) {

@@ -125,35 +125,20 @@ final class TalliesSection {
       told += ", " + number + " expected";
     }
     double height = fit == null ? BAR + 2 : 2 * BAR + 5;
-    html.open("td")
-        .open(
-            "svg",
-            "xmlns",
-            "http://www.w3.org/2000/svg",
-            "class",
-            "bar",
-            "role",
-            "img",
-            "aria-label",
-            told,
-            "width",
-            number(WIDTH + 2),
-            "height",
-            number(height),
-            "viewBox",
-            "-1 0 " + number(WIDTH + 2) + " " + number(height))
-        .empty(
-            "rect",
-            "class",
-            "edge",
-            "y",
-            "1",
-            "width",
-            number(WIDTH * row.count() / most),
-            "height",
-            number(BAR),
-            "fill",
-            KindMarks.colour(kind));
+    html.open("td");
+    page.bar(told, WIDTH, height);
+    html.empty(
+        "rect",
+        "class",
+        "edge",
+        "y",
+        "1",
+        "width",
+        number(WIDTH * row.count() / most),
+        "height",
+        number(BAR),
+        "fill",
+        KindMarks.colour(kind));
     if (fit != null) {
       html.empty(
           "rect",

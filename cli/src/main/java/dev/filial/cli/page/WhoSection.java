@@ -120,26 +120,8 @@ final class WhoSection {
             + " "
             + percent
             + (range.isEmpty() ? "" : ", likely between " + range);
-    html.open(
-            "svg",
-            "xmlns",
-            "http://www.w3.org/2000/svg",
-            "class",
-            "bar",
-            "role",
-            "img",
-            "aria-label",
-            told,
-            "width",
-            PedigreeDrawing.number(BAR_WIDTH + 2),
-            "height",
-            PedigreeDrawing.number(BAR_HEIGHT),
-            "viewBox",
-            "-1 0 "
-                + PedigreeDrawing.number(BAR_WIDTH + 2)
-                + " "
-                + PedigreeDrawing.number(BAR_HEIGHT))
-        .empty(
+    page.bar(told, BAR_WIDTH, BAR_HEIGHT);
+    html.empty(
             "rect",
             "class",
             "ground",

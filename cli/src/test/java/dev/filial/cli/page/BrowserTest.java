@@ -80,6 +80,19 @@ class BrowserTest {
     return write("page.html", PlantPageTest.page(Bookshelf.manyWays(), "24-009-1"));
   }
 
+  private Path cross() throws IOException {
+    return write("cross.html", CrossPageTest.page(FamilyShelf.everything(), "24-010"));
+  }
+
+  /** One of each kind; the last of a cross whose chromosomes may pair in four ways. */
+  private List<Path> pages() throws IOException {
+    return List.of(
+        plant(),
+        index(Bookshelf.manyWays()),
+        cross(),
+        write("four.html", CrossPageTest.page(FamilyShelf.tetraploid(), "24-010")));
+  }
+
   private static Set<Integer> colours() throws IOException {
     BufferedImage image = browser.picture();
     Set<Integer> found = new HashSet<>();
@@ -110,7 +123,7 @@ class BrowserTest {
 
   @Test
   void aPageAsksForNothingElseAndComplainsOfNothing() throws IOException {
-    for (Path page : List.of(plant(), index(Bookshelf.manyWays()))) {
+    for (Path page : pages()) {
       browser.open(page);
 
       assertThat(browser.requests()).containsExactly(page.toUri().toString());
@@ -132,7 +145,7 @@ class BrowserTest {
 
   @Test
   void axeFindsNothingWrongOnLightOrDarkWideOrNarrow() throws IOException {
-    for (Path page : List.of(plant(), index(Bookshelf.manyWays()))) {
+    for (Path page : pages()) {
       for (boolean dark : new boolean[] {false, true}) {
         for (int width : new int[] {1000, TELEPHONE}) {
           browser.dark(dark).window(width, 900).open(page);
@@ -158,8 +171,29 @@ class BrowserTest {
   }
 
   @Test
+  void theStripAndTheCurveShowTheirColoursOnLightAndOnDark() throws IOException {
+    Path page = cross();
+    for (boolean dark : new boolean[] {false, true}) {
+      browser.dark(dark).open(page);
+      for (String part : List.of(".strip", ".curve")) {
+        browser.run("document.querySelector('" + part + "').scrollIntoView(); return true;");
+        assertThat(colours()).as(part + dark).contains(0xE69F00, 0x56B4E9);
+      }
+    }
+  }
+
+  @Test
+  void thePageOfACrossIsPrintedWithAllThatItTells() throws IOException {
+    browser.open(cross());
+    try (PDDocument pdf = Loader.loadPDF(browser.printed(210, 297))) {
+      assertThat(new PDFTextStripper().getText(pdf))
+          .contains("What it may throw", "green, bare", "days after sowing", "25-001");
+    }
+  }
+
+  @Test
   void nothingSticksOutOfATelephone() throws IOException {
-    for (Path page : List.of(plant(), index(Bookshelf.manyWays()))) {
+    for (Path page : pages()) {
       browser.window(TELEPHONE, 700).open(page);
       assertThat(browser.sideways()).as(page.toString()).isZero();
     }
