@@ -1,7 +1,5 @@
 package dev.filial.cli.page;
 
-import dev.filial.cli.page.PedigreeDrawing.Ink;
-
 /** How pages look: one style sheet, in which nothing needs an escape. */
 final class PageStyle {
 

@@ -9,8 +9,6 @@ import dev.filial.core.answer.PlantsBehindQuestion.Parent;
 import dev.filial.core.answer.PlantsBehindQuestion.Part;
 import dev.filial.core.answer.PlantsBehindQuestion.Plant;
 import dev.filial.core.answer.PlantsBehindQuestion.PlantsBehind;
-import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -22,22 +20,6 @@ import java.util.stream.Collectors;
  */
 public final class PedigreeDrawing {
 
-  /** The fills, letters and strokes that a reader has to tell apart, on light and on dark. */
-  static final class Ink {
-    static final String PAPER = "#ffffff";
-    static final String BOX = "#faf9f6";
-    static final String TEXT = "#1a1a1a";
-    static final String SOFT = "#4d4d4d";
-    static final String STROKE = "#333333";
-    static final String DARK_PAPER = "#16181a";
-    static final String DARK_BOX = "#1f2225";
-    static final String DARK_TEXT = "#f1efe9";
-    static final String DARK_SOFT = "#c3c0b8";
-    static final String DARK_STROKE = "#d0cdc6";
-
-    private Ink() {}
-  }
-
   static final double CODE_SIZE = 13;
   static final double WORD_SIZE = 11;
   static final double TITLE_SIZE = 17;
@@ -47,13 +29,7 @@ public final class PedigreeDrawing {
   private static final double MOST = 250;
   private static final double BAR = 8;
   private static final double MARGIN = 20;
-  private static final double LEGEND_LINE = 22;
-  private static final double SWATCH = 30;
-  private static final double LEGEND_GAP = 18;
   private static final double LEGEND_LEAST = 620;
-
-  private static final String FONTS =
-      "system-ui,-apple-system,'Segoe UI',Roboto,'Helvetica Neue',Arial,'DejaVu Sans',sans-serif";
 
   private final PlantsBehind behind;
   private final Palette palette;
@@ -147,7 +123,7 @@ public final class PedigreeDrawing {
 
   private void write() {
     double wide = Math.max(layout.width(), LEGEND_LEAST);
-    Legend legend = new Legend(wide);
+    DrawingLegend legend = new DrawingLegend(behind, palette, wide);
     double top = MARGIN + TITLE_SIZE + 12 + legend.height() + 12;
     double width = wide + 2 * MARGIN;
     double height = top + layout.height() + MARGIN;
@@ -172,7 +148,7 @@ public final class PedigreeDrawing {
         .line()
         .element("desc", description(), "id", "fp-desc")
         .line()
-        .element("style", style())
+        .element("style", DrawingStyle.sheet())
         .line()
         .open("defs")
         .line();
@@ -191,7 +167,7 @@ public final class PedigreeDrawing {
             "y",
             number(MARGIN + TITLE_SIZE - 3))
         .line();
-    legend.write(MARGIN + TITLE_SIZE + 12);
+    legend.write(svg, MARGIN, MARGIN + TITLE_SIZE + 12);
     svg.open("g", "transform", "translate(" + number(MARGIN) + " " + number(top) + ")").line();
     layout.lines().forEach(this::line);
     layout.lines().forEach(this::label);
@@ -248,25 +224,13 @@ public final class PedigreeDrawing {
 
   // --- lines ---
 
-  private static String stroke(Parent parent) {
-    if (!parent.isCertain() || parent.parent() == null) {
-      return "fp-doubt";
-    }
-    return switch (parent.role()) {
-      case SEED -> "fp-seed";
-      case POLLEN -> "fp-pollen";
-      case SELFED -> "fp-self";
-      case OFFSET, DOUBLED, SAME, REPEATED -> "fp-copy";
-    };
-  }
-
   private void line(Line line) {
     String path = path(line.points());
-    String stroke = stroke(line.parent());
+    LineStroke stroke = LineStroke.of(line.parent());
     svg.open("g", "class", "fp-line")
         .element("title", line.parent().offspring() + ": " + told(line.parent()))
-        .empty("path", "class", stroke, "d", path);
-    if (stroke.equals("fp-self")) {
+        .empty("path", "class", stroke.look(), "d", path);
+    if (stroke == LineStroke.SELF) {
       svg.empty("path", "class", "fp-self-in", "d", path);
     }
     svg.close().line();
@@ -399,7 +363,9 @@ public final class PedigreeDrawing {
   private boolean isCopy(Plant plant) {
     return behind.parents().stream()
         .anyMatch(
-            parent -> parent.offspring().equals(plant.name()) && stroke(parent).equals("fp-copy"));
+            parent ->
+                parent.offspring().equals(plant.name())
+                    && LineStroke.of(parent) == LineStroke.COPY);
   }
 
   private void word(String text, String look, double x, double y) {
@@ -434,158 +400,6 @@ public final class PedigreeDrawing {
       text.append("\n").append(percent(part.share())).append(' ').append(part.taxon());
     }
     return text.toString();
-  }
-
-  // --- the legend ---
-
-  /** What the fills and strokes mean, in as many lines as they take. */
-  private final class Legend {
-    private record Item(String text, String stroke, String taxon, double x, int row) {}
-
-    private final List<Item> items = new ArrayList<>();
-    private final double width;
-    private double x;
-    private int row;
-
-    Legend(double width) {
-      this.width = width;
-      for (String taxon : behind.taxa()) {
-        add(palette.letter(taxon) + "  " + taxon, "", taxon);
-      }
-      if (behind.plants().stream()
-          .flatMap(plant -> plant.parts().stream())
-          .anyMatch(part -> part.taxon().equals(Palette.UNKNOWN))) {
-        add("?  unknown", "", Palette.UNKNOWN);
-      }
-      if (!behind.parents().isEmpty()) {
-        x = 0;
-        row++;
-      }
-      strokes().forEach((role, text) -> add(text, role.stroke, ""));
-    }
-
-    private void add(String text, String stroke, String taxon) {
-      String fitted = PedigreeLayout.LETTERS.regular().fit(text, WORD_SIZE, width - SWATCH - 6);
-      double needed = SWATCH + 6 + PedigreeLayout.LETTERS.regular().width(fitted, WORD_SIZE);
-      if (x > 0 && x + needed > width) {
-        x = 0;
-        row++;
-      }
-      items.add(new Item(fitted, stroke, taxon, x, row));
-      x += needed + LEGEND_GAP;
-    }
-
-    private Map<Stroke, String> strokes() {
-      Map<Stroke, String> used = new EnumMap<>(Stroke.class);
-      for (Parent parent : behind.parents()) {
-        Stroke stroke = Stroke.of(stroke(parent));
-        used.put(stroke, stroke.meaning);
-      }
-      return used;
-    }
-
-    double height() {
-      return (row + 1) * LEGEND_LINE;
-    }
-
-    void write(double top) {
-      for (Item item : items) {
-        double left = MARGIN + item.x();
-        double middle = top + item.row() * LEGEND_LINE + LEGEND_LINE / 2;
-        if (item.stroke().isEmpty()) {
-          svg.empty(
-              "rect",
-              "class",
-              "fp-part",
-              "x",
-              number(left),
-              "y",
-              number(middle - 6),
-              "width",
-              number(SWATCH),
-              "height",
-              "12",
-              "fill",
-              palette.fill(item.taxon()));
-        } else {
-          String path = "M" + number(left) + " " + number(middle) + "h" + number(SWATCH);
-          svg.empty("path", "class", item.stroke(), "d", path);
-          if (item.stroke().equals("fp-self")) {
-            svg.empty("path", "class", "fp-self-in", "d", path);
-          }
-        }
-        word(item.text(), "fp-word", left + SWATCH + 6, middle + 4);
-        svg.line();
-      }
-    }
-  }
-
-  /** The strokes of lines, as the legend explains them. */
-  private enum Stroke {
-    SEED("fp-seed", "seed parent"),
-    POLLEN("fp-pollen", "pollen parent"),
-    SELF("fp-self", "selfed: seed and pollen of one plant"),
-    COPY("fp-copy", "offset, or the same plant again (box with two edges)"),
-    DOUBT("fp-doubt", "not certain, with how likely it is; ? for a parent nobody knows");
-
-    private final String stroke;
-    private final String meaning;
-
-    Stroke(String stroke, String meaning) {
-      this.stroke = stroke;
-      this.meaning = meaning;
-    }
-
-    static Stroke of(String name) {
-      for (Stroke stroke : values()) {
-        if (stroke.stroke.equals(name)) {
-          return stroke;
-        }
-      }
-      throw new IllegalArgumentException(name);
-    }
-  }
-
-  // --- looks ---
-
-  private static String style() {
-    return """
-
-        .fp text{font-family:%s;unicode-bidi:isolate}
-        .fp path,.fp-none,.fp-asked,.fp-inner{fill:none}
-        .fp-code{font-size:13px;font-weight:700}
-        .fp-name{font-size:11px;font-style:italic}
-        .fp-word{font-size:11px}
-        .fp-label{font-size:10.5px}
-        .fp-head{font-size:17px;font-weight:700}
-        .fp-box{stroke-width:1}
-        .fp-unnumbered{stroke-dasharray:3 3}
-        .fp-asked{stroke-width:2.5}
-        .fp-part{stroke:%s;stroke-width:.8}
-        .fp-seed,.fp-pollen,.fp-copy,.fp-doubt{stroke-width:1.6;stroke-linejoin:round}
-        .fp-pollen{stroke-dasharray:7 4}
-        .fp-doubt{stroke-dasharray:.1 4.5;stroke-linecap:round;stroke-width:2}
-        .fp-copy{stroke-dasharray:14 3 3 3;stroke-width:2.2}
-        .fp-self{stroke-width:5}
-        .fp-self-in{stroke-width:2.2}
-        """
-            .formatted(FONTS, Palette.EDGE)
-        + colours(Ink.PAPER, Ink.BOX, Ink.TEXT, Ink.SOFT, Ink.STROKE)
-        + "@media screen and (prefers-color-scheme:dark){\n"
-        + colours(Ink.DARK_PAPER, Ink.DARK_BOX, Ink.DARK_TEXT, Ink.DARK_SOFT, Ink.DARK_STROKE)
-        + "}\n";
-  }
-
-  private static String colours(String paper, String box, String text, String soft, String stroke) {
-    return """
-        .fp-paper{fill:%s}
-        .fp-box{fill:%s;stroke:%s}
-        .fp-code,.fp-name,.fp-head{fill:%s}
-        .fp-word,.fp-label{fill:%s}
-        .fp-seed,.fp-pollen,.fp-self,.fp-copy,.fp-doubt,.fp-none,.fp-asked,.fp-inner{stroke:%s}
-        .fp-self-in{stroke:%s}
-        """
-        .formatted(paper, box, stroke, text, soft, stroke, paper);
   }
 
   /** With two decimals at most, and none where they say nothing. */

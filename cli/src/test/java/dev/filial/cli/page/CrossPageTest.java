@@ -253,12 +253,9 @@ class CrossPageTest {
   /** What is drawn is told apart from what it lies on: WCAG 2.2, 1.4.11. */
   @Test
   void theEdgesOfWhatIsDrawnStandOutOnLightAndOnDark() {
-    assertThat(Contrast.between(PedigreeDrawing.Ink.STROKE, PedigreeDrawing.Ink.PAPER))
-        .isGreaterThan(3);
-    assertThat(Contrast.between(PedigreeDrawing.Ink.DARK_STROKE, PedigreeDrawing.Ink.DARK_PAPER))
-        .isGreaterThan(3);
-    assertThat(Contrast.between(PedigreeDrawing.Ink.TEXT, PedigreeDrawing.Ink.PAPER))
-        .isGreaterThan(4.5);
+    assertThat(Contrast.between(Ink.STROKE, Ink.PAPER)).isGreaterThan(3);
+    assertThat(Contrast.between(Ink.DARK_STROKE, Ink.DARK_PAPER)).isGreaterThan(3);
+    assertThat(Contrast.between(Ink.TEXT, Ink.PAPER)).isGreaterThan(4.5);
   }
 
   @Test

@@ -268,14 +268,14 @@ class PedigreeDrawingTest {
   void wordsAndLinesStandOutFromTheirGround() {
     for (String[] pair :
         new String[][] {
-          {PedigreeDrawing.Ink.TEXT, PedigreeDrawing.Ink.PAPER},
-          {PedigreeDrawing.Ink.TEXT, PedigreeDrawing.Ink.BOX},
-          {PedigreeDrawing.Ink.SOFT, PedigreeDrawing.Ink.PAPER},
-          {PedigreeDrawing.Ink.SOFT, PedigreeDrawing.Ink.BOX},
-          {PedigreeDrawing.Ink.DARK_TEXT, PedigreeDrawing.Ink.DARK_PAPER},
-          {PedigreeDrawing.Ink.DARK_TEXT, PedigreeDrawing.Ink.DARK_BOX},
-          {PedigreeDrawing.Ink.DARK_SOFT, PedigreeDrawing.Ink.DARK_PAPER},
-          {PedigreeDrawing.Ink.DARK_SOFT, PedigreeDrawing.Ink.DARK_BOX}
+          {Ink.TEXT, Ink.PAPER},
+          {Ink.TEXT, Ink.BOX},
+          {Ink.SOFT, Ink.PAPER},
+          {Ink.SOFT, Ink.BOX},
+          {Ink.DARK_TEXT, Ink.DARK_PAPER},
+          {Ink.DARK_TEXT, Ink.DARK_BOX},
+          {Ink.DARK_SOFT, Ink.DARK_PAPER},
+          {Ink.DARK_SOFT, Ink.DARK_BOX}
         }) {
       assertThat(Contrast.between(pair[0], pair[1]))
           .as(String.join(" on ", pair))
@@ -283,9 +283,9 @@ class PedigreeDrawingTest {
     }
     for (String[] pair :
         new String[][] {
-          {PedigreeDrawing.Ink.STROKE, PedigreeDrawing.Ink.PAPER},
-          {PedigreeDrawing.Ink.DARK_STROKE, PedigreeDrawing.Ink.DARK_PAPER},
-          {PedigreeDrawing.Ink.DARK_STROKE, PedigreeDrawing.Ink.DARK_BOX}
+          {Ink.STROKE, Ink.PAPER},
+          {Ink.DARK_STROKE, Ink.DARK_PAPER},
+          {Ink.DARK_STROKE, Ink.DARK_BOX}
         }) {
       assertThat(Contrast.between(pair[0], pair[1]))
           .as(String.join(" on ", pair))
@@ -294,7 +294,7 @@ class PedigreeDrawingTest {
     // The edge between two fields of a bar, and on dark the fields themselves.
     for (String colour : Palette.COLOURS) {
       assertThat(Contrast.between(colour, Palette.EDGE)).as(colour).isGreaterThanOrEqualTo(3.0);
-      assertThat(Contrast.between(colour, PedigreeDrawing.Ink.DARK_BOX))
+      assertThat(Contrast.between(colour, Ink.DARK_BOX))
           .as(colour + " on dark")
           .isGreaterThanOrEqualTo(3.0);
     }
