@@ -204,15 +204,30 @@ final class Watch {
     return true;
   }
 
-  private static Counted.@Nullable Reading nextCount(List<About> later, Code pot) {
+  /**
+   * The next count of a pot.
+   *
+   * @param alive how many it found alive
+   * @param up how many it found to have come up; below 0 if it does not say
+   * @param deaths how many are entered as dead before it
+   */
+  private record NextCount(int alive, int up, int deaths) {}
+
+  /** The next count, if nobody leaves before it but by dying, in a number that is known. */
+  private static @Nullable NextCount nextCount(List<About> later, Code pot) {
+    int deaths = 0;
     for (About one : later) {
-      if (leaves(one.statement(), pot)) {
+      if (one.statement() instanceof FateRecorded fate
+          && fate.fate() == Fate.DEAD
+          && exact(fate.count()) >= 0) {
+        deaths += exact(fate.count());
+      } else if (leaves(one.statement(), pot)) {
         return null;
       }
       if (one.statement() instanceof Counted counted) {
         for (Counted.Reading reading : counted.readings()) {
           if (reading.code().equals(pot) && exact(reading.alive()) >= 0) {
-            return reading;
+            return new NextCount(exact(reading.alive()), exact(reading.germinated()), deaths);
           }
         }
       }
@@ -256,8 +271,8 @@ final class Watch {
     /** How many the last count missed that no entry has explained. */
     private int unexplained;
 
-    /** The next count, if nobody leaves before it. */
-    private Counted.@Nullable Reading next;
+    /** The next count, if nobody leaves before it but by dying. */
+    private @Nullable NextCount next;
 
     Standing(Code pot, int put, int putOn) {
       this.pot = pot;
@@ -335,10 +350,10 @@ final class Watch {
 
     /** How many of those entered as dead the last count had missed, as the next one shows. */
     private int alreadyMissed(int dead) {
-      if (next == null || exact(next.germinated()) > up) {
+      if (next == null || next.up() > up) {
         return 0;
       }
-      int more = exact(next.alive()) - (present - dead);
+      int more = next.alive() - (present - dead - next.deaths());
       return Math.max(0, Math.min(Math.min(dead, unexplained), more));
     }
 

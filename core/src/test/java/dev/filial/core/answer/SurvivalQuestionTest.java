@@ -206,4 +206,34 @@ class SurvivalQuestionTest {
     assertThat(ask().seedlings()).isEqualTo(21);
     assertThat(ask().died()).isEqualTo(2);
   }
+
+  /**
+   * Each death is entered by itself, on the day it was seen, after a count had missed all three.
+   */
+  @Test
+  void severalWhoWereMissedAtOneCountAreEnteredOneByOneAndDiedOnce() {
+    sown.sown(lot, "2025-10-01", "30", 1, null);
+    Code pot = cross.group(1);
+    sown.counted(pot, "2025-10-31", "21", "18");
+    sown.left(pot, Fate.DEAD, "2025-11-02", "1");
+    sown.left(pot, Fate.DEAD, "2025-11-05", "2");
+    sown.counted(pot, "2025-11-30", "21", "18");
+
+    assertThat(ask().seedlings()).isEqualTo(21);
+    assertThat(ask().died()).isEqualTo(3);
+  }
+
+  @Test
+  void ofSeveralEnteredAsDeadTheNextCountShowsHowManyAreNew() {
+    sown.sown(lot, "2025-10-01", "30", 1, null);
+    Code pot = cross.group(1);
+    sown.counted(pot, "2025-10-31", "21", "18");
+    sown.left(pot, Fate.DEAD, "2025-11-02", "1");
+    sown.left(pot, Fate.DEAD, "2025-11-05", "2");
+    sown.counted(pot, "2025-11-30", "21", "17");
+
+    // 21 came up and 17 live: four died, of whom the first count had missed three.
+    assertThat(ask().seedlings()).isEqualTo(21);
+    assertThat(ask().died()).isEqualTo(4);
+  }
 }
