@@ -59,6 +59,20 @@ class PhotoVerbsTest {
   }
 
   @Test
+  void onePictureAttachedTwiceIsSaid() throws IOException {
+    picture("rosa.jpg");
+    bench.told("photo", "Rosa", "rosa.jpg");
+
+    Outcome again = bench.type("photo", "Rosa", "rosa.jpg");
+
+    assertThat(again.status()).isZero();
+    assertThat(again.err().replaceAll("\\s+", " "))
+        .contains("22-001E has that picture already, as rosa.jpg of entry 260");
+    // Of another plant it is no repetition.
+    bench.told("photo", "Lilo", "rosa.jpg");
+  }
+
+  @Test
   void severalThingsAreOnOnePicture() throws IOException {
     picture("both.jpg");
     bench.told("photo", "Rosa", "both.jpg", "--also", "Lilo", "--remark", "side by side");

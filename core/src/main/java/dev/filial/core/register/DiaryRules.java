@@ -43,6 +43,7 @@ final class DiaryRules {
       tended.codes().forEach(code -> checkCare(tended, code));
     } else if (statement instanceof Photographed photographed) {
       photographed.codes().forEach(code -> References.thing(book, code));
+      photographed.codes().forEach(code -> warnIfThereAlready(number, code, photographed));
     } else if (statement instanceof PlaceDeclared place) {
       Places.of(book).requireNoCircle(place.place());
       if (place.date() != null) {
@@ -106,6 +107,22 @@ final class DiaryRules {
         && open.isExact()
         && open.size().orElseThrow() > left.size().orElseThrow()) {
       warnings.add(open + " of " + code.text() + " are promised in all, and " + left + " are left");
+    }
+  }
+
+  private void warnIfThereAlready(long number, Code code, Photographed photographed) {
+    for (long entry : book.entriesOn(Subject.of(code))) {
+      if (entry < number
+          && book.effective(entry).orElse(null) instanceof Photographed before
+          && before.photograph().equals(photographed.photograph())) {
+        warnings.add(
+            code.text()
+                + " has that picture already, as "
+                + before.photograph().path()
+                + " of entry "
+                + entry);
+        return;
+      }
     }
   }
 }
