@@ -3,6 +3,7 @@ package dev.filial.core.store;
 import dev.filial.core.name.Code;
 import dev.filial.core.name.CodeException;
 import dev.filial.core.register.Change;
+import dev.filial.core.register.Concerns;
 import dev.filial.core.register.Delta;
 import dev.filial.core.register.Entry;
 import dev.filial.core.register.Item;
@@ -83,8 +84,8 @@ final class RecentView extends ForwardingView {
     }
     for (Change change : delta.changes()) {
       statements.put(change.entry(), change.after());
-      change.before().ifPresent(this::forget);
-      change.after().ifPresent(this::forget);
+      forget(change.concernedBefore());
+      forget(change.concernedAfter());
     }
     for (Item item : delta.items()) {
       Code code = item.code();
@@ -96,9 +97,9 @@ final class RecentView extends ForwardingView {
     }
   }
 
-  private void forget(Statement statement) {
-    statement.subjects().forEach(subjects::forget);
-    statement.mentions().forEach(mentions::forget);
+  private void forget(Concerns concerns) {
+    concerns.subjects().forEach(subjects::forget);
+    concerns.mentions().forEach(mentions::forget);
   }
 
   /** Forgets all, because some of it was taken back. */

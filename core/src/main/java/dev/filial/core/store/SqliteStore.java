@@ -14,6 +14,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -78,7 +79,9 @@ public final class SqliteStore extends ForwardingView implements RegisterStore {
     return make(
         file,
         store ->
-            store.sql.transaction("BEGIN IMMEDIATE", () -> reread(entries, store.writer::apply)));
+            store.sql.transaction(
+                "BEGIN IMMEDIATE",
+                () -> reread(entries, delta -> store.writer.apply(List.of(delta)))));
   }
 
   private static <R> R make(Path file, Function<SqliteStore, R> fill) {

@@ -1,6 +1,7 @@
 package dev.filial.core.store;
 
 import dev.filial.core.register.Change;
+import dev.filial.core.register.Concerns;
 import dev.filial.core.register.Delta;
 import dev.filial.core.register.Descent;
 import dev.filial.core.register.Entry;
@@ -9,7 +10,6 @@ import dev.filial.core.register.Item;
 import dev.filial.core.register.Names;
 import dev.filial.core.register.PartialDate;
 import dev.filial.core.register.Ploidies;
-import dev.filial.core.register.Statement;
 import dev.filial.core.register.Subject;
 import dev.filial.core.register.Taxon;
 import dev.filial.core.register.TaxonDeclared;
@@ -25,9 +25,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Writes what a clerk accepted into the tables. */
 final class SqliteWriter {
-
-  /** Rows of links that go into one statement. */
-  private static final int MOST_LINKS = 16;
 
   /** The columns of an item that may be empty, or hold more than a yes or a no. */
   private static final List<String> COLUMNS =
@@ -58,39 +55,57 @@ final class SqliteWriter {
       List.of("struck", "never_held", "unprotected", "not_diploid");
 
   private final Sql sql;
-  private final Map<Integer, String> linking = new HashMap<>();
-  private final Map<Integer, String> inserting = new HashMap<>();
+  private final RowLot entries;
+  private final RowLot subjects;
+  private final RowLot mentions;
+  private final Map<Integer, RowLot> items = new HashMap<>();
 
   SqliteWriter(Sql sql) {
     this.sql = sql;
+    this.entries = new RowLot(sql, "INSERT INTO entry", "(?, ?, ?, ?, ?)", 5);
+    this.subjects = new RowLot(sql, "INSERT OR IGNORE INTO concerns", "(?, 0, ?)", 2);
+    this.mentions = new RowLot(sql, "INSERT OR IGNORE INTO concerns", "(?, 1, ?)", 2);
   }
 
-  void apply(Delta delta) {
-    Set<Long> added = new HashSet<>();
-    for (Entry entry : delta.entries()) {
-      added.add(entry.number());
-      sql.update(
-          "INSERT INTO entry VALUES (?, ?, ?, ?, ?)",
-          entry.number(),
-          entry.time().toString(),
-          entry.by(),
-          entry.body(),
-          entry.digest());
-    }
-    derive(delta, added);
+  /** Writes entries and what is derived from them. */
+  void apply(List<Delta> deltas) {
+    write(deltas, true);
   }
 
   /** Writes only what is derived; the entries of the delta are there already. */
   void derive(Delta delta) {
-    Set<Long> added = new HashSet<>();
-    delta.entries().forEach(entry -> added.add(entry.number()));
-    derive(delta, added);
+    write(List.of(delta), false);
+  }
+
+  private void write(List<Delta> deltas, boolean withEntries) {
+    for (Delta delta : deltas) {
+      Set<Long> added = new HashSet<>();
+      for (Entry entry : delta.entries()) {
+        added.add(entry.number());
+        if (withEntries) {
+          entries.add(entry.number(), entry.timeText(), entry.by(), entry.body(), entry.digest());
+        }
+      }
+      derive(delta, added);
+    }
+    writeWaiting();
+  }
+
+  /** Before something is changed that may wait in one of the lots. */
+  private void writeWaiting() {
+    entries.write();
+    subjects.write();
+    mentions.write();
+    items.values().forEach(RowLot::write);
   }
 
   private void derive(Delta delta, Set<Long> added) {
     for (Change change : delta.changes()) {
-      change.before().ifPresent(statement -> unlink(change.entry(), statement));
-      change.after().ifPresent(statement -> link(change.entry(), statement));
+      if (change.before().isPresent()) {
+        writeWaiting();
+        unlink(change.entry(), change.concernedBefore());
+      }
+      link(change.entry(), change.concernedAfter());
       if (!added.contains(change.entry())) {
         sql.update(
             "INSERT OR REPLACE INTO in_force VALUES (?, ?)",
@@ -110,33 +125,14 @@ final class SqliteWriter {
             });
   }
 
-  /** All links of an entry in one statement, since each statement costs as much as its rows. */
-  private void link(long entry, Statement statement) {
-    List<Object> links = new ArrayList<>();
-    statement.subjects().forEach(subject -> addLink(links, subject, 0, entry));
-    statement.mentions().forEach(subject -> addLink(links, subject, 1, entry));
-    for (int from = 0; from < links.size(); from += 3 * MOST_LINKS) {
-      int to = Math.min(links.size(), from + 3 * MOST_LINKS);
-      sql.update(linking((to - from) / 3), links.subList(from, to).toArray());
-    }
+  private void link(long entry, Concerns concerns) {
+    concerns.subjects().forEach(subject -> subjects.add(SqliteReader.key(subject), entry));
+    concerns.mentions().forEach(subject -> mentions.add(SqliteReader.key(subject), entry));
   }
 
-  private static void addLink(List<Object> links, Subject subject, int leaning, long entry) {
-    links.add(SqliteReader.key(subject));
-    links.add(leaning);
-    links.add(entry);
-  }
-
-  private String linking(int rows) {
-    return linking.computeIfAbsent(
-        rows,
-        number ->
-            "INSERT OR IGNORE INTO concerns VALUES (?, ?, ?)" + ", (?, ?, ?)".repeat(number - 1));
-  }
-
-  private void unlink(long entry, Statement statement) {
-    statement.subjects().forEach(subject -> unlink(subject, 0, entry));
-    statement.mentions().forEach(subject -> unlink(subject, 1, entry));
+  private void unlink(long entry, Concerns concerns) {
+    concerns.subjects().forEach(subject -> unlink(subject, 0, entry));
+    concerns.mentions().forEach(subject -> unlink(subject, 1, entry));
   }
 
   private void unlink(Subject subject, int leaning, long entry) {
@@ -154,6 +150,9 @@ final class SqliteWriter {
    */
   private void put(Item item, boolean mayBeThere) {
     String code = item.code().text();
+    if (mayBeThere) {
+      writeWaiting();
+    }
     // What hung on the row before, if there was one, goes with it.
     if (mayBeThere && sql.number("SELECT EXISTS (SELECT 1 FROM item WHERE code = ?)", code) == 1) {
       sql.update("DELETE FROM descent WHERE code = ?", code);
@@ -229,23 +228,23 @@ final class SqliteWriter {
         values.add(value);
       }
     }
-    sql.update(inserting(columns, flags, mayBeThere), values.toArray());
+    lot(columns, flags, mayBeThere).add(values.toArray());
   }
 
   /**
-   * The statement that writes a row of so many columns: most are empty of most things, and binding
-   * nothing costs as much as binding something.
+   * The lot of rows of so many columns: most are empty of most things, and binding nothing costs as
+   * much as binding something.
    *
    * @param columns which are not empty, a bit each, the last being the lowest
    * @param flags struck, never held, unprotected, not diploid: a bit each, the first the lowest
    */
-  private String inserting(int columns, int flags, boolean mayBeThere) {
+  private RowLot lot(int columns, int flags, boolean mayBeThere) {
     int key = (columns << 5) | (flags << 1) | (mayBeThere ? 1 : 0);
-    return inserting.computeIfAbsent(
+    return items.computeIfAbsent(
         key,
         any -> {
-          StringJoiner names = new StringJoiner(", ");
-          StringJoiner values = new StringJoiner(", ");
+          StringJoiner names = new StringJoiner(", ", " (", ")");
+          StringJoiner values = new StringJoiner(", ", "(", ")");
           for (int i = 0; i < COLUMNS.size(); i++) {
             if ((columns >> (COLUMNS.size() - 1 - i) & 1) == 1) {
               names.add(COLUMNS.get(i));
@@ -256,12 +255,11 @@ final class SqliteWriter {
             names.add(FLAGS.get(i));
             values.add(Integer.toString(flags >> i & 1));
           }
-          return (mayBeThere ? "INSERT OR REPLACE" : "INSERT")
-              + " INTO item ("
-              + names
-              + ") VALUES ("
-              + values
-              + ")";
+          return new RowLot(
+              sql,
+              (mayBeThere ? "INSERT OR REPLACE" : "INSERT") + " INTO item" + names,
+              values.toString(),
+              Integer.bitCount(columns));
         });
   }
 

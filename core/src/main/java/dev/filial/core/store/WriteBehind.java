@@ -28,7 +28,7 @@ final class WriteBehind implements AutoCloseable {
   /** How many such lots may wait; memory stays flat however far ahead the checking is. */
   private static final int WAITING = 8;
 
-  private final Consumer<Delta> writer;
+  private final Consumer<List<Delta>> writer;
   private final Semaphore room = new Semaphore(WAITING);
   private List<Delta> lot = new ArrayList<>();
   private int atOnce = AT_ONCE;
@@ -36,7 +36,7 @@ final class WriteBehind implements AutoCloseable {
   private volatile @Nullable RuntimeException failure;
   private volatile boolean isOver;
 
-  WriteBehind(Consumer<Delta> writer) {
+  WriteBehind(Consumer<List<Delta>> writer) {
     this.writer = writer;
   }
 
@@ -48,7 +48,7 @@ final class WriteBehind implements AutoCloseable {
   void write(Delta delta) {
     if (atOnce > 0) {
       atOnce--;
-      writer.accept(delta);
+      writer.accept(List.of(delta));
       return;
     }
     lot.add(delta);
@@ -83,7 +83,7 @@ final class WriteBehind implements AutoCloseable {
   private void writeAll(List<Delta> whole) {
     try {
       if (failure == null && !isOver) {
-        whole.forEach(writer);
+        writer.accept(whole);
       }
     } catch (RuntimeException e) {
       failure = e; // told to the thread that appends, as soon as it comes by
@@ -117,7 +117,9 @@ final class WriteBehind implements AutoCloseable {
     List<Delta> rest = lot;
     lot = new ArrayList<>();
     atOnce = AT_ONCE;
-    rest.forEach(writer);
+    if (!rest.isEmpty()) {
+      writer.accept(rest);
+    }
   }
 
   /** Ends it; what still waits is not written. */
