@@ -1,5 +1,6 @@
 package dev.filial.core.register;
 
+import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -22,6 +23,9 @@ public record Entry(long number, Instant time, String by, String body, String di
 
   private static final Instant YEAR_1000 = Instant.parse("1000-01-01T00:00:00Z");
   private static final Instant YEAR_10000 = Instant.parse("+10000-01-01T00:00:00Z");
+
+  /** Nothing is ever fed to this one. */
+  private static final MessageDigest UNUSED_SHA_256 = sha256();
 
   /** Stands before the first entry. */
   public static final String NO_DIGEST = "0".repeat(64);
@@ -70,18 +74,28 @@ public record Entry(long number, Instant time, String by, String body, String di
   }
 
   private static String digest(long number, Instant time, String by, String body, String previous) {
-    MessageDigest sha256;
-    try {
-      sha256 = MessageDigest.getInstance("SHA-256");
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java platform has SHA-256", e);
-    }
+    ByteArrayOutputStream all = new ByteArrayOutputStream(body.length() + 256);
     // Each part is led by its length, so that no two contents run together to the same bytes.
     for (String part : new String[] {previous, Long.toString(number), text(time), by, body}) {
       byte[] bytes = part.getBytes(StandardCharsets.UTF_8);
-      sha256.update((bytes.length + ":").getBytes(StandardCharsets.US_ASCII));
-      sha256.update(bytes);
+      all.writeBytes(Integer.toString(bytes.length).getBytes(StandardCharsets.US_ASCII));
+      all.write(':');
+      all.writeBytes(bytes);
     }
-    return HexFormat.of().formatHex(sha256.digest());
+    try {
+      // Copied, since finding one anew takes as long as using it.
+      MessageDigest sha256 = (MessageDigest) UNUSED_SHA_256.clone();
+      return HexFormat.of().formatHex(sha256.digest(all.toByteArray()));
+    } catch (CloneNotSupportedException e) {
+      throw new IllegalStateException("the SHA-256 of this Java cannot be copied", e);
+    }
+  }
+
+  private static MessageDigest sha256() {
+    try {
+      return MessageDigest.getInstance("SHA-256");
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java platform has SHA-256", e);
+    }
   }
 }

@@ -11,7 +11,6 @@ import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.Statement;
 import dev.filial.core.register.Subject;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -29,7 +28,7 @@ import org.jspecify.annotations.Nullable;
 final class RecentView extends ForwardingView {
 
   /** What is folded again with each entry about one thing has to fit, or all of it is looked up. */
-  private static final int KEPT = 8192;
+  private static final int KEPT = 4096;
 
   /** What is spoken of more often than this is looked up: its list would be copied each time. */
   private static final int LONGEST = 64;
@@ -47,32 +46,44 @@ final class RecentView extends ForwardingView {
     this.below = below;
   }
 
-  /** The newest of what was looked up, the oldest falling out. */
+  /**
+   * The newest of what was looked up. When there is too much of it, what was not asked for since
+   * that was last so falls out: in two heaps, which costs less than keeping all of it in order.
+   */
   private static final class Lately<K, V> {
-    private final Map<K, V> kept = new LinkedHashMap<>(64, 0.75f, true);
+    private Map<K, V> kept = new HashMap<>();
+    private Map<K, V> older = new HashMap<>();
 
     V get(K key, Function<K, V> lookUp) {
       V value = kept.get(key);
       if (value == null) {
-        value = lookUp.apply(key);
+        value = older.get(key);
+        if (value == null) {
+          value = lookUp.apply(key);
+        }
         put(key, value);
       }
       return value;
     }
 
     void put(K key, V value) {
-      kept.put(key, value);
-      if (kept.size() > KEPT) {
-        kept.remove(kept.keySet().iterator().next());
+      if (kept.size() == KEPT) {
+        Map<K, V> oldest = older;
+        older = kept;
+        oldest.clear();
+        kept = oldest;
       }
+      kept.put(key, value);
     }
 
     void forget(K key) {
       kept.remove(key);
+      older.remove(key);
     }
 
     void forget() {
       kept.clear();
+      older.clear();
     }
   }
 

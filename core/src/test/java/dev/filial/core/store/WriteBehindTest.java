@@ -36,8 +36,8 @@ class WriteBehindTest {
     Set<String> threads = Collections.synchronizedSet(new HashSet<>());
     try (WriteBehind behind =
         new WriteBehind(
-            delta -> {
-              written.add(delta.entries().get(0).number());
+            deltas -> {
+              deltas.forEach(delta -> written.add(delta.entries().get(0).number()));
               threads.add(Thread.currentThread().getName());
             })) {
       List<Long> expected = new ArrayList<>();
@@ -58,7 +58,7 @@ class WriteBehindTest {
   @Test
   void aShortWriteNeedsNoThread() {
     Set<Thread> threads = new HashSet<>();
-    try (WriteBehind behind = new WriteBehind(delta -> threads.add(Thread.currentThread()))) {
+    try (WriteBehind behind = new WriteBehind(deltas -> threads.add(Thread.currentThread()))) {
       for (long number = 1; number <= 500; number++) {
         behind.write(delta(number));
       }
@@ -72,11 +72,13 @@ class WriteBehindTest {
     List<Long> written = Collections.synchronizedList(new ArrayList<>());
     try (WriteBehind behind =
         new WriteBehind(
-            delta -> {
-              if (delta.entries().get(0).number() == 700) {
-                throw full;
+            deltas -> {
+              for (Delta delta : deltas) {
+                if (delta.entries().get(0).number() == 700) {
+                  throw full;
+                }
+                written.add(delta.entries().get(0).number());
               }
-              written.add(delta.entries().get(0).number());
             })) {
       assertThatThrownBy(
               () -> {
