@@ -1,15 +1,17 @@
 package dev.filial.core.store;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.Map;
-import java.util.TreeMap;
-import java.util.function.IntFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Rows of one form that are inserted together, since a statement costs as much as several of its
- * rows. What is handed in is written with {@link #write} at the latest.
+ * Rows of one form that are inserted together: a statement costs as much as several of its rows,
+ * and each value that is handed to SQLite as much as writing it.
+ *
+ * <p>What is handed in is written with {@link #write} at the latest. A lot is never to be undone
+ * alone: what fails of it fails the whole transaction. So SQLite is told to stop where it fails
+ * ({@code OR FAIL}) and need not keep every page as it was before the statement.
  */
 final class RowLot {
 
@@ -17,33 +19,52 @@ final class RowLot {
   private static final int MOST = 32;
 
   private final Sql sql;
+  private final String beginning;
+  private final String row;
   private final int width;
-  private final IntFunction<String> statement;
-  private final Map<Integer, String> statements = new TreeMap<>();
-  private final List<@Nullable Object> values = new ArrayList<>();
+  private final Map<Integer, String> statements = new HashMap<>();
+  private final @Nullable Object[] waiting;
+  private int filled;
+
+  /** Stand in every row: the time and the writer of entries, say. */
+  private @Nullable Object[] shared = {};
 
   /**
    * For one form of row.
    *
-   * @param into the statement up to {@code VALUES}
-   * @param row the values of a row, in parentheses
-   * @param width how many question marks stand in it
+   * @param into the statement up to the values of a row: {@code INSERT OR FAIL INTO table}
+   * @param values the value of each column: {@code column1}, {@code column2} … are those of the row
+   *     that is handed in; {@code ?1}, {@code ?2} … those that are shared; or what stands there
+   * @param width how many values of a row are handed in
    */
-  RowLot(Sql sql, String into, String row, int width) {
+  RowLot(Sql sql, String into, String values, int width) {
     this.sql = sql;
+    this.beginning = into + " SELECT " + values + " FROM (VALUES ";
+    this.row = "(?" + ", ?".repeat(width - 1) + ")";
     this.width = width;
-    this.statement = rows -> into + " VALUES " + row + (", " + row).repeat(rows - 1);
+    this.waiting = new @Nullable Object[MOST * width];
   }
 
-  /** Takes a row; it may be written at once. */
-  void add(@Nullable Object... row) {
-    if (row.length != width) {
-      throw new IllegalArgumentException(row.length + " values where " + width + " are written");
+  /** Says what stands in every row from now on. */
+  void share(@Nullable Object... values) {
+    if (!Arrays.equals(shared, values)) {
+      write();
+      shared = values;
     }
-    for (Object value : row) {
-      values.add(value);
+  }
+
+  /** Takes a row; it may be written at once. Values of null are left out, having no place in it. */
+  void add(@Nullable Object... values) {
+    int end = filled + width;
+    for (Object value : values) {
+      if (value != null) {
+        waiting[filled++] = value;
+      }
     }
-    if (values.size() == MOST * width) {
+    if (filled != end) {
+      throw new IllegalArgumentException("a row of other than " + width + " values");
+    }
+    if (filled == waiting.length) {
       write();
     }
   }
@@ -51,14 +72,18 @@ final class RowLot {
   /** Has all rows written. */
   void write() {
     int from = 0;
-    for (int rows = MOST; rows > 0; rows /= 2) {
-      while (values.size() - from >= rows * width) {
-        int to = from + rows * width;
-        sql.update(
-            statements.computeIfAbsent(rows, statement::apply), values.subList(from, to).toArray());
-        from = to;
+    for (int rows = MOST; rows > 0 && from < filled; rows /= 2) {
+      while (filled - from >= rows * width) {
+        @Nullable Object[] values = Arrays.copyOf(shared, shared.length + rows * width);
+        System.arraycopy(waiting, from, values, shared.length, rows * width);
+        sql.update(statements.computeIfAbsent(rows, this::statement), values);
+        from += rows * width;
       }
     }
-    values.clear();
+    filled = 0;
+  }
+
+  private String statement(int rows) {
+    return beginning + row + (", " + row).repeat(rows - 1) + ")";
   }
 }

@@ -181,7 +181,7 @@ public final class SqliteStore extends ForwardingView implements RegisterStore {
     Iterable<Entry> entries = reader.entries();
     SqliteSchema.layOutDerived(sql);
     try {
-      long unused = reread(entries, writer::derive);
+      long unused = reread(entries, writer::writeDerived);
     } catch (RegisterRefusal | IllegalArgumentException e) {
       throw new StoreException(
           Reason.DAMAGED,

@@ -6,6 +6,7 @@ import dev.filial.core.register.Delta;
 import dev.filial.core.register.Descent;
 import dev.filial.core.register.Entry;
 import dev.filial.core.register.EntryJson;
+import dev.filial.core.register.Fate;
 import dev.filial.core.register.Item;
 import dev.filial.core.register.Names;
 import dev.filial.core.register.PartialDate;
@@ -13,20 +14,19 @@ import dev.filial.core.register.Ploidies;
 import dev.filial.core.register.Subject;
 import dev.filial.core.register.Taxon;
 import dev.filial.core.register.TaxonDeclared;
-import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.StringJoiner;
 import org.jspecify.annotations.Nullable;
 
 /** Writes what a clerk accepted into the tables. */
 final class SqliteWriter {
 
-  /** The columns of an item that may be empty, or hold more than a yes or a no. */
+  /** The columns of an item that are handed in, the first of them never empty. */
   private static final List<String> COLUMNS =
       List.of(
           "code",
@@ -34,7 +34,6 @@ final class SqliteWriter {
           "year",
           "number",
           "suffix",
-          "kind",
           "entry",
           "since",
           "until",
@@ -51,20 +50,18 @@ final class SqliteWriter {
           "same_as",
           "guess");
 
-  private static final List<String> FLAGS =
-      List.of("struck", "never_held", "unprotected", "not_diploid");
-
   private final Sql sql;
   private final RowLot entries;
   private final RowLot subjects;
   private final RowLot mentions;
-  private final Map<Integer, RowLot> items = new HashMap<>();
+  private final Map<Item.Kind, Map<Integer, RowLot>> items = new EnumMap<>(Item.Kind.class);
 
   SqliteWriter(Sql sql) {
     this.sql = sql;
-    this.entries = new RowLot(sql, "INSERT INTO entry", "(?, ?, ?, ?, ?)", 5);
-    this.subjects = new RowLot(sql, "INSERT OR IGNORE INTO concerns", "(?, 0, ?)", 2);
-    this.mentions = new RowLot(sql, "INSERT OR IGNORE INTO concerns", "(?, 1, ?)", 2);
+    this.entries =
+        new RowLot(sql, "INSERT OR FAIL INTO entry", "column1, ?1, ?2, column2, column3", 3);
+    this.subjects = new RowLot(sql, "INSERT OR IGNORE INTO concerns", "column1, 0, column2", 2);
+    this.mentions = new RowLot(sql, "INSERT OR IGNORE INTO concerns", "column1, 1, column2", 2);
   }
 
   /** Writes entries and what is derived from them. */
@@ -73,20 +70,19 @@ final class SqliteWriter {
   }
 
   /** Writes only what is derived; the entries of the delta are there already. */
-  void derive(Delta delta) {
+  void writeDerived(Delta delta) {
     write(List.of(delta), false);
   }
 
   private void write(List<Delta> deltas, boolean withEntries) {
     for (Delta delta : deltas) {
-      Set<Long> added = new HashSet<>();
-      for (Entry entry : delta.entries()) {
-        added.add(entry.number());
-        if (withEntries) {
-          entries.add(entry.number(), entry.timeText(), entry.by(), entry.body(), entry.digest());
+      if (withEntries) {
+        for (Entry entry : delta.entries()) {
+          entries.share(entry.timeText(), entry.by());
+          entries.add(entry.number(), entry.body(), entry.digest());
         }
       }
-      derive(delta, added);
+      derive(delta);
     }
     writeWaiting();
   }
@@ -96,24 +92,25 @@ final class SqliteWriter {
     entries.write();
     subjects.write();
     mentions.write();
-    items.values().forEach(RowLot::write);
+    items.values().forEach(ofKind -> ofKind.values().forEach(RowLot::write));
   }
 
-  private void derive(Delta delta, Set<Long> added) {
+  private void derive(Delta delta) {
+    long firstNew = delta.entries().isEmpty() ? Long.MAX_VALUE : delta.entries().get(0).number();
     for (Change change : delta.changes()) {
       if (change.before().isPresent()) {
         writeWaiting();
         unlink(change.entry(), change.concernedBefore());
       }
       link(change.entry(), change.concernedAfter());
-      if (!added.contains(change.entry())) {
+      if (change.entry() < firstNew) {
         sql.update(
             "INSERT OR REPLACE INTO in_force VALUES (?, ?)",
             change.entry(),
             change.after().map(EntryJson::write).orElse(null));
       }
     }
-    delta.items().forEach(item -> put(item, !added.contains(item.entry())));
+    delta.items().forEach(item -> put(item, item.entry() < firstNew));
     delta.taxa().forEach(this::putTaxon);
     delta
         .traits()
@@ -191,76 +188,83 @@ final class SqliteWriter {
   }
 
   private void putRow(Item item, String code, boolean mayBeThere) {
-    int flags =
-        (item.struck() ? 1 : 0)
-            | (item.neverHeld() ? 2 : 0)
-            | (item.unprotected() ? 4 : 0)
-            | (Ploidies.isDiploid(item) ? 0 : 8);
-    List<Object> values = new ArrayList<>();
-    int columns = 0;
-    for (Object value :
-        new @Nullable Object[] {
-          code,
-          item.code().whole().text(),
-          item.code().year(),
-          item.code().number(),
-          item.code().part().number(),
-          item.kind().name(),
-          item.entry(),
-          text(item.since()),
-          text(item.until()),
-          item.fate().name(),
-          item.count() == null ? null : item.count().toString(),
-          item.determination().taxon(),
-          item.determination().cultivar(),
-          SqliteRows.shares(item.determination().makeup()),
-          item.determination().generation(),
-          item.determination().ploidy(),
-          item.fieldNumber(),
-          SqliteRows.lines(item.names()),
-          item.place(),
-          item.sameAs() == null ? null : item.sameAs().text(),
-          item.guess()
-        }) {
-      columns <<= 1;
-      if (value != null) {
-        columns |= 1;
-        values.add(value);
-      }
+    @Nullable Object[] values = {
+      code,
+      item.code().isWhole() ? null : item.code().whole().text(),
+      item.code().year(),
+      item.code().number(),
+      item.code().isWhole() ? null : item.code().part().number(),
+      item.entry(),
+      text(item.since()),
+      text(item.until()),
+      item.fate() == Fate.ALIVE ? null : item.fate().name(),
+      item.count() == null ? null : item.count().toString(),
+      item.determination().taxon(),
+      item.determination().cultivar(),
+      SqliteRows.shares(item.determination().makeup()),
+      item.determination().generation(),
+      item.determination().ploidy(),
+      item.fieldNumber(),
+      SqliteRows.lines(item.names()),
+      item.place(),
+      item.sameAs() == null ? null : item.sameAs().text(),
+      item.guess()
+    };
+    int form = 0;
+    for (Object value : values) {
+      form = form << 1 | (value == null ? 0 : 1);
     }
-    lot(columns, flags, mayBeThere).add(values.toArray());
+    form = form << 1 | (item.struck() ? 1 : 0);
+    form = form << 1 | (item.neverHeld() ? 1 : 0);
+    form = form << 1 | (item.unprotected() ? 1 : 0);
+    form = form << 1 | (Ploidies.isDiploid(item) ? 0 : 1);
+    form = form << 1 | (mayBeThere ? 1 : 0);
+    Map<Integer, RowLot> ofKind = items.computeIfAbsent(item.kind(), any -> new HashMap<>());
+    RowLot lot = ofKind.get(form);
+    if (lot == null) {
+      lot = lot(item, values, mayBeThere);
+      ofKind.put(form, lot);
+    }
+    lot.add(values);
   }
 
   /**
-   * The lot of rows of so many columns: most are empty of most things, and binding nothing costs as
-   * much as binding something.
-   *
-   * @param columns which are not empty, a bit each, the last being the lowest
-   * @param flags struck, never held, unprotected, not diploid: a bit each, the first the lowest
+   * The lot of rows like this one. Most columns are empty of most things, and many things have the
+   * rest in common.
    */
-  private RowLot lot(int columns, int flags, boolean mayBeThere) {
-    int key = (columns << 5) | (flags << 1) | (mayBeThere ? 1 : 0);
-    return items.computeIfAbsent(
-        key,
-        any -> {
-          StringJoiner names = new StringJoiner(", ", " (", ")");
-          StringJoiner values = new StringJoiner(", ", "(", ")");
-          for (int i = 0; i < COLUMNS.size(); i++) {
-            if ((columns >> (COLUMNS.size() - 1 - i) & 1) == 1) {
-              names.add(COLUMNS.get(i));
-              values.add("?");
-            }
-          }
-          for (int i = 0; i < FLAGS.size(); i++) {
-            names.add(FLAGS.get(i));
-            values.add(Integer.toString(flags >> i & 1));
-          }
-          return new RowLot(
-              sql,
-              (mayBeThere ? "INSERT OR REPLACE" : "INSERT") + " INTO item" + names,
-              values.toString(),
-              Integer.bitCount(columns));
+  private RowLot lot(Item item, @Nullable Object[] values, boolean mayBeThere) {
+    StringJoiner names = new StringJoiner(", ", " (", ")");
+    StringJoiner taken = new StringJoiner(", ");
+    int width = 0;
+    for (int i = 0; i < COLUMNS.size(); i++) {
+      if (values[i] != null) {
+        names.add(COLUMNS.get(i));
+        taken.add("column" + ++width);
+      }
+    }
+    Map<String, String> rest = new LinkedHashMap<>();
+    if (item.code().isWhole()) {
+      rest.put("whole", "column1");
+      rest.put("suffix", "0");
+    }
+    if (item.fate() == Fate.ALIVE) {
+      rest.put("fate", "'ALIVE'");
+    }
+    rest.put("kind", "'" + item.kind().name() + "'");
+    rest.put("struck", item.struck() ? "1" : "0");
+    rest.put("never_held", item.neverHeld() ? "1" : "0");
+    rest.put("unprotected", item.unprotected() ? "1" : "0");
+    rest.put("not_diploid", Ploidies.isDiploid(item) ? "0" : "1");
+    rest.forEach(
+        (name, value) -> {
+          names.add(name);
+          taken.add(value);
         });
+    return new RowLot(
+        sql,
+        (mayBeThere ? "INSERT OR REPLACE" : "INSERT OR FAIL") + " INTO item" + names,
+        taken.toString(),
+        width);
   }
 
   private static @Nullable String text(@Nullable PartialDate date) {
