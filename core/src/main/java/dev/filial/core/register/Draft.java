@@ -68,12 +68,13 @@ final class Draft implements RegisterView {
   }
 
   private void derive(Code code) {
-    Optional<Item> item = Derivation.item(this, code);
-    if (item.isPresent()) {
-      items.put(code, item.get());
+    Optional<Item> before = base.taken(code);
+    // The code stays taken, so that no second plant ever stands under it.
+    Optional<Item> now = Derivation.item(this, code).or(() -> taken(code).map(Item::asStruck));
+    if (now.isPresent() && !now.equals(before)) {
+      items.put(code, now.get());
     } else {
-      // The code stays taken, so that no second plant ever stands under it.
-      taken(code).ifPresent(before -> items.put(code, before.asStruck()));
+      items.remove(code); // as below: of what a fruit is said, nothing has to be written anew
     }
   }
 

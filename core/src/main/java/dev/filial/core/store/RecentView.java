@@ -10,6 +10,10 @@ import dev.filial.core.register.Item;
 import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.Statement;
 import dev.filial.core.register.Subject;
+import dev.filial.core.register.Taxon;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,9 +31,6 @@ import org.jspecify.annotations.Nullable;
  */
 final class RecentView extends ForwardingView {
 
-  /** What is folded again with each entry about one thing has to fit, or all of it is looked up. */
-  private static final int KEPT = 4096;
-
   /** What is spoken of more often than this is looked up: its list would be copied each time. */
   private static final int LONGEST = 64;
 
@@ -38,6 +39,8 @@ final class RecentView extends ForwardingView {
   private final Lately<Code, Optional<Item>> items = new Lately<>();
   private final Lately<Subject, List<Long>> subjects = new Lately<>();
   private final Lately<Subject, List<Long>> mentions = new Lately<>();
+  private final Lately<String, Optional<Taxon>> taxa = new Lately<>();
+  private final NewFamilies families = new NewFamilies();
   private final Map<Integer, Long> lastNumbers = new HashMap<>();
   private long size = -1;
   private @Nullable Entry last;
@@ -46,66 +49,70 @@ final class RecentView extends ForwardingView {
     this.below = below;
   }
 
-  /**
-   * The newest of what was looked up. When there is too much of it, what was not asked for since
-   * that was last so falls out: in two heaps, which costs less than keeping all of it in order.
-   */
-  private static final class Lately<K, V> {
-    private Map<K, V> kept = new HashMap<>();
-    private Map<K, V> older = new HashMap<>();
-
-    V get(K key, Function<K, V> lookUp) {
-      V value = kept.get(key);
-      if (value == null) {
-        value = older.get(key);
-        if (value == null) {
-          value = lookUp.apply(key);
-        }
-        put(key, value);
-      }
-      return value;
-    }
-
-    void put(K key, V value) {
-      if (kept.size() == KEPT) {
-        Map<K, V> oldest = older;
-        older = kept;
-        oldest.clear();
-        kept = oldest;
-      }
-      kept.put(key, value);
-    }
-
-    void forget(K key) {
-      kept.remove(key);
-      older.remove(key);
-    }
-
-    void forget() {
-      kept.clear();
-      older.clear();
-    }
-  }
-
   /** Takes note of what was written. */
   void remember(Delta delta) {
+    long before = delta.entries().isEmpty() ? size() : delta.entries().get(0).number() - 1;
+    for (Change change : delta.changes()) {
+      statements.put(change.entry(), change.after());
+      if (change.entry() > before) {
+        lengthen(change.entry(), change.concernedAfter());
+      } else {
+        forget(change.concernedBefore());
+        forget(change.concernedAfter());
+      }
+    }
     for (Entry entry : delta.entries()) {
       size = entry.number();
       last = entry;
     }
-    for (Change change : delta.changes()) {
-      statements.put(change.entry(), change.after());
-      forget(change.concernedBefore());
-      forget(change.concernedAfter());
+    remember(delta.items());
+    delta.taxa().forEach(taxa::put);
+  }
+
+  private void remember(Collection<Item> changed) {
+    for (Item item : changed) {
+      if (item.code().isWhole() && isKnownToBeBeyond(item.code())) {
+        families.begin(item.code());
+      }
     }
-    for (Item item : delta.items()) {
+    for (Item item : changed) {
       Code code = item.code();
       items.put(code, Optional.of(item));
+      families.put(item);
       Long known = lastNumbers.get(code.year());
       if (known != null && known < code.number()) {
         lastNumbers.put(code.year(), code.number());
       }
     }
+  }
+
+  /** Adds a new entry to the lists that are at hand, being the last in each. */
+  private void lengthen(long entry, Concerns concerns) {
+    for (Subject subject : concerns.subjects()) {
+      List<Long> known = subjects.known(subject);
+      if (known == null && subject.kind() == Subject.Kind.CODE && isNew(subject.key())) {
+        known = List.of();
+      }
+      lengthen(subjects, subject, known, entry);
+    }
+    for (Subject subject : concerns.mentions()) {
+      lengthen(mentions, subject, mentions.known(subject), entry);
+    }
+  }
+
+  private static void lengthen(
+      Lately<Subject, List<Long>> lists, Subject subject, @Nullable List<Long> known, long entry) {
+    if (known == null) {
+      return;
+    }
+    if (known.size() >= LONGEST) {
+      lists.forget(subject);
+      return;
+    }
+    List<Long> longer = new ArrayList<>(known.size() + 1);
+    longer.addAll(known);
+    longer.add(entry);
+    lists.put(subject, Collections.unmodifiableList(longer));
   }
 
   private void forget(Concerns concerns) {
@@ -121,6 +128,8 @@ final class RecentView extends ForwardingView {
     items.forget();
     subjects.forget();
     mentions.forget();
+    taxa.forget();
+    families.forget();
     lastNumbers.clear();
   }
 
@@ -176,27 +185,62 @@ final class RecentView extends ForwardingView {
 
   private boolean isBeyond(Subject subject) {
     return switch (subject.kind()) {
-      case CODE -> isBeyondCodes(subject.key());
+      case CODE -> isNew(subject.key());
       case ENTRY -> Long.parseLong(subject.key()) > size();
       case TAXON, TRAIT, LOCUS, FIELD_NUMBER, PLACE, INTERVAL, CAUTION -> false;
     };
   }
 
-  private boolean isBeyondCodes(String code) {
+  private boolean isNew(String code) {
     try {
-      return isBeyond(Code.parse(code));
+      return isNew(Code.parse(code));
     } catch (CodeException e) {
       return false;
     }
   }
 
-  private boolean isBeyond(Code code) {
-    return code.number() > lastNumber(code.year());
+  /** Whether a code was never given out, as far as can be said without looking it up. */
+  private boolean isNew(Code code) {
+    if (code.number() > lastNumber(code.year())) {
+      return true;
+    }
+    Map<String, Item> family = code.isWhole() ? null : families.under(code);
+    return family != null && !family.containsKey(code.text());
+  }
+
+  private boolean isKnownToBeBeyond(Code code) {
+    Long known = lastNumbers.get(code.year());
+    return known != null && known < code.number();
   }
 
   @Override
   public Optional<Item> taken(Code code) {
-    return isBeyond(code) ? Optional.empty() : items.get(code, below::taken);
+    return isNew(code) ? Optional.empty() : items.get(code, below::taken);
+  }
+
+  @Override
+  public List<Code> codesUnder(Code whole) {
+    Map<String, Item> family = families.under(whole);
+    return family == null
+        ? below.codesUnder(whole)
+        : family.values().stream().map(Item::code).toList();
+  }
+
+  @Override
+  public long lastSuffix(Code whole, Item.Kind kind) {
+    Map<String, Item> family = families.under(whole);
+    return family == null
+        ? below.lastSuffix(whole, kind)
+        : family.values().stream()
+            .filter(item -> item.kind() == kind)
+            .mapToLong(item -> item.code().part().number())
+            .max()
+            .orElse(0);
+  }
+
+  @Override
+  public Optional<Taxon> taxon(String key) {
+    return taxa.get(key, below::taxon);
   }
 
   @Override
