@@ -7,6 +7,7 @@ import dev.filial.core.register.Concerns;
 import dev.filial.core.register.Delta;
 import dev.filial.core.register.Entry;
 import dev.filial.core.register.Item;
+import dev.filial.core.register.Ploidies;
 import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.Statement;
 import dev.filial.core.register.Subject;
@@ -40,10 +41,15 @@ final class RecentView extends ForwardingView {
   private final Lately<Subject, List<Long>> subjects = new Lately<>();
   private final Lately<Subject, List<Long>> mentions = new Lately<>();
   private final Lately<String, Optional<Taxon>> taxa = new Lately<>();
+  private final Lately<Subject, OptionalLong> firstMentions = new Lately<>();
   private final NewFamilies families = new NewFamilies();
   private final Map<Integer, Long> lastNumbers = new HashMap<>();
   private long size = -1;
   private @Nullable Entry last;
+  private @Nullable SpokenOf spokenOf;
+
+  /** Whether nothing here departs from two chromosome sets; null where that is not known. */
+  private @Nullable Boolean allDiploid;
 
   RecentView(RegisterView below) {
     this.below = below;
@@ -60,6 +66,11 @@ final class RecentView extends ForwardingView {
         forget(change.concernedBefore());
         forget(change.concernedAfter());
       }
+      for (Subject subject : change.concernedAfter().subjects()) {
+        if (subject.kind() == Subject.Kind.ENTRY) {
+          spokenOf().add(Long.parseLong(subject.key()), before + delta.entries().size());
+        }
+      }
     }
     for (Entry entry : delta.entries()) {
       size = entry.number();
@@ -67,6 +78,22 @@ final class RecentView extends ForwardingView {
     }
     remember(delta.items());
     delta.taxa().forEach(taxa::put);
+    rememberSets(delta, before);
+  }
+
+  /** Keeps whether all is diploid, as long as that can be told from what changed. */
+  private void rememberSets(Delta delta, long before) {
+    Boolean known = allDiploid;
+    if (known == null) {
+      return;
+    }
+    if (!delta.taxa().isEmpty()) {
+      allDiploid = null;
+    } else if (known) {
+      allDiploid = delta.items().stream().allMatch(Ploidies::isDiploid);
+    } else if (delta.items().stream().anyMatch(item -> item.entry() <= before)) {
+      allDiploid = null; // the one that departed may do so no more
+    }
   }
 
   private void remember(Collection<Item> changed) {
@@ -97,6 +124,10 @@ final class RecentView extends ForwardingView {
     }
     for (Subject subject : concerns.mentions()) {
       lengthen(mentions, subject, mentions.known(subject), entry);
+      OptionalLong first = firstMentions.known(subject);
+      if (first != null && first.isEmpty()) {
+        firstMentions.put(subject, OptionalLong.of(entry));
+      }
     }
   }
 
@@ -118,6 +149,7 @@ final class RecentView extends ForwardingView {
   private void forget(Concerns concerns) {
     concerns.subjects().forEach(subjects::forget);
     concerns.mentions().forEach(mentions::forget);
+    concerns.mentions().forEach(firstMentions::forget);
   }
 
   /** Forgets all, because some of it was taken back. */
@@ -129,6 +161,9 @@ final class RecentView extends ForwardingView {
     subjects.forget();
     mentions.forget();
     taxa.forget();
+    firstMentions.forget();
+    spokenOf = null;
+    allDiploid = null;
     families.forget();
     lastNumbers.clear();
   }
@@ -161,17 +196,28 @@ final class RecentView extends ForwardingView {
 
   @Override
   public List<Long> entriesOn(Subject subject) {
-    return isBeyond(subject) ? List.of() : listed(subject, subjects, below::entriesOn);
+    return isUnheardOf(subject) ? List.of() : listed(subject, subjects, below::entriesOn);
   }
 
   @Override
   public List<Long> entriesMentioning(Subject subject) {
-    return listed(subject, mentions, below::entriesMentioning);
+    return subject.kind() == Subject.Kind.CODE && isNew(subject.key())
+        ? List.of()
+        : listed(subject, mentions, below::entriesMentioning);
   }
 
   @Override
   public OptionalLong firstMention(Subject subject) {
-    return below.firstMention(subject);
+    return firstMentions.get(subject, below::firstMention);
+  }
+
+  private SpokenOf spokenOf() {
+    SpokenOf known = spokenOf;
+    if (known == null) {
+      known = new SpokenOf(size());
+      spokenOf = known;
+    }
+    return known;
   }
 
   private static List<Long> listed(
@@ -183,10 +229,11 @@ final class RecentView extends ForwardingView {
     return entries;
   }
 
-  private boolean isBeyond(Subject subject) {
+  /** Whether nothing was ever said of it, as far as can be told without looking it up. */
+  private boolean isUnheardOf(Subject subject) {
     return switch (subject.kind()) {
       case CODE -> isNew(subject.key());
-      case ENTRY -> Long.parseLong(subject.key()) > size();
+      case ENTRY -> spokenOf().isSurelyNot(Long.parseLong(subject.key()));
       case TAXON, TRAIT, LOCUS, FIELD_NUMBER, PLACE, INTERVAL, CAUTION -> false;
     };
   }
@@ -220,6 +267,9 @@ final class RecentView extends ForwardingView {
 
   @Override
   public List<Code> codesUnder(Code whole) {
+    if (isNew(whole)) {
+      return List.of();
+    }
     Map<String, Item> family = families.under(whole);
     return family == null
         ? below.codesUnder(whole)
@@ -236,6 +286,16 @@ final class RecentView extends ForwardingView {
             .mapToLong(item -> item.code().part().number())
             .max()
             .orElse(0);
+  }
+
+  @Override
+  public boolean isAllDiploid() {
+    Boolean known = allDiploid;
+    if (known == null) {
+      known = below.isAllDiploid();
+      allDiploid = known;
+    }
+    return known;
   }
 
   @Override
