@@ -270,7 +270,8 @@ public final class SqliteStore extends ForwardingView implements RegisterStore {
             () -> {
               work.run();
               behind.settle();
-            });
+            },
+            behind::forget);
         done = true;
       } finally {
         if (!done) {

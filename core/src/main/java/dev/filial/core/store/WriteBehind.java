@@ -122,6 +122,15 @@ final class WriteBehind implements AutoCloseable {
     }
   }
 
+  /** Leaves out what still waits, all else being undone. */
+  void forget() {
+    if (executor != null) {
+      awaitAll();
+    }
+    lot = new ArrayList<>();
+    atOnce = AT_ONCE;
+  }
+
   /** Ends it; what still waits is not written. */
   @Override
   public void close() {

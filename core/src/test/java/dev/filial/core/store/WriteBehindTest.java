@@ -114,6 +114,43 @@ class WriteBehindTest {
   }
 
   @Test
+  void ofALongAttemptThatFailsNothingIsLeftAndTheWriteGoesOn() throws Exception {
+    Path file = Bench.register(folder.resolve("attempt"));
+    try (SqliteStore store = SqliteStore.open(file)) {
+      long size =
+          store.write(
+              "Klara",
+              Bench.NOON,
+              book -> {
+                assertThatThrownBy(
+                        () ->
+                            book.attempt(
+                                () -> {
+                                  plants(book, 3_000);
+                                  throw new RegisterRefusal("given up");
+                                }))
+                    .hasMessage("given up");
+                assertThat(book.size()).isEqualTo(4);
+                book.attempt(() -> plants(book, 1_000));
+                plants(book, 1_000, 2_000);
+                return book.size();
+              });
+      assertThat(size).isEqualTo(4 + 2_000);
+      assertThat(store.verify()).isEqualTo(new Verification(size, List.of()));
+    }
+  }
+
+  private static void plants(Book book, int last) {
+    plants(book, 0, last);
+  }
+
+  private static void plants(Book book, int before, int last) {
+    for (int number = before + 1; number <= last; number++) {
+      var unused = book.append(Bench.plant(Code.of(25, number), "Echeveria laui"));
+    }
+  }
+
+  @Test
   void aLongWriteSeesItsOwnEntriesAndIsSound() throws Exception {
     Path file = Bench.register(folder.resolve("long"));
     try (SqliteStore store = SqliteStore.open(file)) {
