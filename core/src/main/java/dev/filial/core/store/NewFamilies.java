@@ -15,22 +15,27 @@ final class NewFamilies {
   /** A family of more is looked up: there are few of those, and they would take the room. */
   private static final int LARGEST = 64;
 
-  private final Lately<Code, TreeMap<String, Item>> families = new Lately<>();
+  private final Lately<Code, Map<String, Item>> families = new Lately<>();
 
   /** Takes note of a whole code under which nothing stood before. */
-  void begin(Code whole) {
-    families.put(whole, new TreeMap<>());
+  void begin(Item whole) {
+    // Most of a long table stay alone, and a map that can grow is not made for them.
+    families.put(whole.code(), Map.of(whole.code().text(), whole));
   }
 
   /** Takes note of what was given out, or is otherwise now. */
   void put(Item item) {
     Code whole = item.code().whole();
-    TreeMap<String, Item> family = families.known(whole);
-    if (family != null) {
-      family.put(item.code().text(), item);
-      if (family.size() > LARGEST) {
-        families.forget(whole);
-      }
+    Map<String, Item> family = families.known(whole);
+    if (family == null) {
+      return;
+    }
+    Map<String, Item> growing = family instanceof TreeMap ? family : new TreeMap<>(family);
+    growing.put(item.code().text(), item);
+    if (growing.size() > LARGEST) {
+      families.forget(whole);
+    } else if (growing != family) {
+      families.put(whole, growing);
     }
   }
 

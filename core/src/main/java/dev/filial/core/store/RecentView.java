@@ -16,10 +16,12 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
@@ -97,15 +99,19 @@ final class RecentView extends ForwardingView {
   }
 
   private void remember(Collection<Item> changed) {
+    Set<Code> begun = new HashSet<>();
     for (Item item : changed) {
       if (item.code().isWhole() && isKnownToBeBeyond(item.code())) {
-        families.begin(item.code());
+        families.begin(item);
+        begun.add(item.code());
       }
     }
     for (Item item : changed) {
       Code code = item.code();
       items.put(code, Optional.of(item));
-      families.put(item);
+      if (!begun.contains(code)) {
+        families.put(item);
+      }
       Long known = lastNumbers.get(code.year());
       if (known != null && known < code.number()) {
         lastNumbers.put(code.year(), code.number());

@@ -61,9 +61,8 @@ class AtHandTest {
     NewFamilies families = new NewFamilies();
     Code old = Code.of(25, 1);
     Code cross = Code.of(26, 1);
-    families.begin(cross);
+    families.begin(thing(cross, Item.Kind.CROSS));
     families.put(thing(old.lot(1), Item.Kind.LOT));
-    families.put(thing(cross, Item.Kind.CROSS));
     families.put(thing(cross.lot(1), Item.Kind.LOT));
     assertThat(families.under(old.lot(1))).as("who knows what else stands there").isNull();
     assertThat(families.under(cross.seedling(3))).containsOnlyKeys("26-001M", "26-001M H1");
