@@ -17,6 +17,8 @@ public record Concerns(Set<Subject> subjects, Set<Subject> mentions) {
 
   /** What {@code statement} is about and leans on. */
   static Concerns of(Optional<Statement> statement) {
-    return statement.map(said -> new Concerns(said.subjects(), said.mentions())).orElse(NONE);
+    return statement.isEmpty()
+        ? NONE
+        : new Concerns(statement.get().subjects(), statement.get().mentions());
   }
 }

@@ -68,13 +68,12 @@ final class Draft implements RegisterView {
   }
 
   private void derive(Code code) {
-    Optional<Item> before = base.taken(code);
-    // The code stays taken, so that no second plant ever stands under it.
-    Optional<Item> now = Derivation.item(this, code).or(() -> taken(code).map(Item::asStruck));
-    if (now.isPresent() && !now.equals(before)) {
-      items.put(code, now.get());
+    Optional<Item> item = Derivation.item(this, code);
+    if (item.isPresent()) {
+      items.put(code, item.get());
     } else {
-      items.remove(code); // as below: of what a fruit is said, nothing has to be written anew
+      // The code stays taken, so that no second plant ever stands under it.
+      taken(code).ifPresent(before -> items.put(code, before.asStruck()));
     }
   }
 

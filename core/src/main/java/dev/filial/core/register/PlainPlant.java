@@ -41,7 +41,10 @@ final class PlainPlant {
       plain = text(json, "taxon", is.taxon());
       json.append('}');
     }
-    if (!from.equals(Provenance.UNKNOWN)) {
+    if (from.donor() != null
+        || from.donorCode() != null
+        || from.fieldNumber() != null
+        || from.locality() != null) {
       json.append(",\"provenance\":{");
       plain &= text(json, "donor", from.donor());
       plain &= text(json, "donorCode", from.donorCode());
@@ -109,7 +112,7 @@ final class PlainPlant {
               property("donorCode"),
               property("fieldNumber"),
               property("locality"));
-      if (from.equals(Provenance.UNKNOWN) || !goes("}")) {
+      if (!goes("}")) {
         return null;
       }
     }

@@ -57,6 +57,21 @@ final class RecentView extends ForwardingView {
     this.below = below;
   }
 
+  /**
+   * The change without the things that are after it what they were before, as a cross is when its
+   * fruit is counted. For long writes: a short one would take longer to compare than to write.
+   */
+  Delta withoutUnchanged(Delta delta) {
+    List<Item> changed = new ArrayList<>();
+    for (Item item : delta.items()) {
+      Optional<Item> known = item.entry() > size() ? null : items.known(item.code());
+      if (known == null || known.isEmpty() || !known.get().equals(item)) {
+        changed.add(item);
+      }
+    }
+    return changed.size() == delta.items().size() ? delta : delta.withItems(changed);
+  }
+
   /** Takes note of what was written. */
   void remember(Delta delta) {
     long before = delta.entries().isEmpty() ? size() : delta.entries().get(0).number() - 1;
@@ -79,7 +94,9 @@ final class RecentView extends ForwardingView {
       last = entry;
     }
     remember(delta.items());
-    delta.taxa().forEach(taxa::put);
+    for (Map.Entry<String, Optional<Taxon>> taxon : delta.taxa().entrySet()) {
+      taxa.put(taxon.getKey(), taxon.getValue());
+    }
     rememberSets(delta, before);
   }
 
@@ -91,10 +108,14 @@ final class RecentView extends ForwardingView {
     }
     if (!delta.taxa().isEmpty()) {
       allDiploid = null;
-    } else if (known) {
-      allDiploid = delta.items().stream().allMatch(Ploidies::isDiploid);
-    } else if (delta.items().stream().anyMatch(item -> item.entry() <= before)) {
-      allDiploid = null; // the one that departed may do so no more
+    } else {
+      for (Item item : delta.items()) {
+        if (known && !Ploidies.isDiploid(item)) {
+          allDiploid = false;
+        } else if (!known && item.entry() <= before) {
+          allDiploid = null; // the one that departed may do so no more
+        }
+      }
     }
   }
 
@@ -153,9 +174,13 @@ final class RecentView extends ForwardingView {
   }
 
   private void forget(Concerns concerns) {
-    concerns.subjects().forEach(subjects::forget);
-    concerns.mentions().forEach(mentions::forget);
-    concerns.mentions().forEach(firstMentions::forget);
+    for (Subject subject : concerns.subjects()) {
+      subjects.forget(subject);
+    }
+    for (Subject subject : concerns.mentions()) {
+      mentions.forget(subject);
+      firstMentions.forget(subject);
+    }
   }
 
   /** Forgets all, because some of it was taken back. */

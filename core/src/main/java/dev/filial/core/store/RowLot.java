@@ -18,6 +18,9 @@ final class RowLot {
   /** Rows in one statement, at most; fewer go in by halves of it, so that few are ever prepared. */
   private static final int MOST = 32;
 
+  /** So few go into one statement; more than a short command has. */
+  private static final int FEW = 7;
+
   private final Sql sql;
   private final String beginning;
   private final String row;
@@ -72,15 +75,24 @@ final class RowLot {
   /** Has all rows written. */
   void write() {
     int from = 0;
-    for (int rows = MOST; rows > 0 && from < filled; rows /= 2) {
-      while (filled - from >= rows * width) {
-        @Nullable Object[] values = Arrays.copyOf(shared, shared.length + rows * width);
-        System.arraycopy(waiting, from, values, shared.length, rows * width);
-        sql.update(statements.computeIfAbsent(rows, this::statement), values);
-        from += rows * width;
+    while (from < filled) {
+      int rows = together((filled - from) / width);
+      @Nullable Object[] values = Arrays.copyOf(shared, shared.length + rows * width);
+      System.arraycopy(waiting, from, values, shared.length, rows * width);
+      String statement = statements.get(rows);
+      if (statement == null) {
+        statement = statement(rows);
+        statements.put(rows, statement);
       }
+      sql.update(statement, values);
+      from += rows * width;
     }
     filled = 0;
+  }
+
+  /** How many of so many rows go into the next statement. */
+  private static int together(int rows) {
+    return rows <= FEW ? rows : Math.min(MOST, Integer.highestOneBit(rows));
   }
 
   private String statement(int rows) {

@@ -257,7 +257,7 @@ public final class SqliteStore extends ForwardingView implements RegisterStore {
 
     @Override
     void apply(Delta delta) {
-      behind.write(delta);
+      behind.write(behind.isLong() ? recent.withoutUnchanged(delta) : delta);
       recent.remember(delta);
     }
 

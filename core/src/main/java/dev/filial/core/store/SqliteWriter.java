@@ -92,7 +92,11 @@ final class SqliteWriter {
     entries.write();
     subjects.write();
     mentions.write();
-    items.values().forEach(ofKind -> ofKind.values().forEach(RowLot::write));
+    for (Map<Integer, RowLot> ofKind : items.values()) {
+      for (RowLot lot : ofKind.values()) {
+        lot.write();
+      }
+    }
   }
 
   private void derive(Delta delta) {
@@ -123,8 +127,12 @@ final class SqliteWriter {
   }
 
   private void link(long entry, Concerns concerns) {
-    concerns.subjects().forEach(subject -> subjects.add(SqliteReader.key(subject), entry));
-    concerns.mentions().forEach(subject -> mentions.add(SqliteReader.key(subject), entry));
+    for (Subject subject : concerns.subjects()) {
+      subjects.add(SqliteReader.key(subject), entry);
+    }
+    for (Subject subject : concerns.mentions()) {
+      mentions.add(SqliteReader.key(subject), entry);
+    }
   }
 
   private void unlink(long entry, Concerns concerns) {
@@ -219,7 +227,11 @@ final class SqliteWriter {
     form = form << 1 | (item.unprotected() ? 1 : 0);
     form = form << 1 | (Ploidies.isDiploid(item) ? 0 : 1);
     form = form << 1 | (mayBeThere ? 1 : 0);
-    Map<Integer, RowLot> ofKind = items.computeIfAbsent(item.kind(), any -> new HashMap<>());
+    Map<Integer, RowLot> ofKind = items.get(item.kind());
+    if (ofKind == null) {
+      ofKind = new HashMap<>();
+      items.put(item.kind(), ofKind);
+    }
     RowLot lot = ofKind.get(form);
     if (lot == null) {
       lot = lot(item, values, mayBeThere);
@@ -255,11 +267,10 @@ final class SqliteWriter {
     rest.put("never_held", item.neverHeld() ? "1" : "0");
     rest.put("unprotected", item.unprotected() ? "1" : "0");
     rest.put("not_diploid", Ploidies.isDiploid(item) ? "0" : "1");
-    rest.forEach(
-        (name, value) -> {
-          names.add(name);
-          taken.add(value);
-        });
+    for (Map.Entry<String, String> column : rest.entrySet()) {
+      names.add(column.getKey());
+      taken.add(column.getValue());
+    }
     return new RowLot(
         sql,
         (mayBeThere ? "INSERT OR REPLACE" : "INSERT OR FAIL") + " INTO item" + names,

@@ -32,6 +32,7 @@ final class WriteBehind implements AutoCloseable {
   private final Semaphore room = new Semaphore(WAITING);
   private List<Delta> lot = new ArrayList<>();
   private int atOnce = AT_ONCE;
+  private long written;
   private @Nullable ExecutorService executor;
   private volatile @Nullable RuntimeException failure;
   private volatile boolean isOver;
@@ -46,6 +47,7 @@ final class WriteBehind implements AutoCloseable {
    * @throws StoreException if this one, or one before it, cannot be written
    */
   void write(Delta delta) {
+    written++;
     if (atOnce > 0) {
       atOnce--;
       writer.accept(List.of(delta));
@@ -55,6 +57,11 @@ final class WriteBehind implements AutoCloseable {
     if (lot.size() == TOGETHER) {
       handOver();
     }
+  }
+
+  /** Whether so much was written that it pays to spare some of it. */
+  boolean isLong() {
+    return written > AT_ONCE;
   }
 
   private void handOver() {
