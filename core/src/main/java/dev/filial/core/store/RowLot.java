@@ -90,6 +90,11 @@ final class RowLot {
     filled = 0;
   }
 
+  /** Leaves out the rows that were not written yet. */
+  void forget() {
+    filled = 0;
+  }
+
   /** How many of so many rows go into the next statement. */
   private static int together(int rows) {
     return rows <= FEW ? rows : Math.min(MOST, Integer.highestOneBit(rows));

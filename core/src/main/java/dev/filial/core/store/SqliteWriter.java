@@ -75,16 +75,31 @@ final class SqliteWriter {
   }
 
   private void write(List<Delta> deltas, boolean withEntries) {
-    for (Delta delta : deltas) {
-      if (withEntries) {
-        for (Entry entry : delta.entries()) {
-          entries.share(entry.timeText(), entry.by());
-          entries.add(entry.number(), entry.body(), entry.digest());
+    boolean done = false;
+    try {
+      for (Delta delta : deltas) {
+        if (withEntries) {
+          for (Entry entry : delta.entries()) {
+            entries.share(entry.timeText(), entry.by());
+            entries.add(entry.number(), entry.body(), entry.digest());
+          }
         }
+        derive(delta);
       }
-      derive(delta);
+      writeWaiting();
+      done = true;
+    } finally {
+      if (!done) {
+        forgetWaiting(); // or it would get into the next transaction
+      }
     }
-    writeWaiting();
+  }
+
+  private void forgetWaiting() {
+    entries.forget();
+    subjects.forget();
+    mentions.forget();
+    items.clear();
   }
 
   /** Before something is changed that may wait in one of the lots. */

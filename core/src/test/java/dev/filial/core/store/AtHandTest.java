@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import dev.filial.core.name.Code;
+import dev.filial.core.register.Delta;
+import dev.filial.core.register.Entry;
 import dev.filial.core.register.Item;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
@@ -92,6 +95,35 @@ class AtHandTest {
                     .toList());
       }
     }
+  }
+
+  @Test
+  void whatWaitedWhenAWriteFailedIsNotInTheNext() {
+    Entry first = Entry.seal(1, Bench.NOON, "Klara", "{}", Entry.NO_DIGEST);
+    Entry second = Entry.seal(2, Bench.NOON, "Klara", "{}", first.digest());
+    try (Sql sql = SqliteFile.inMemory()) {
+      SqliteSchema.layOut(sql);
+      SqliteWriter writer = new SqliteWriter(sql);
+      assertThatThrownBy(() -> write(sql, writer, List.of(first, second, first)))
+          .isInstanceOf(StoreException.class);
+      assertThat(sql.number("SELECT count(*) FROM entry")).isZero();
+      write(sql, writer, List.of(first));
+      write(sql, writer, List.of(second));
+      assertThat(sql.number("SELECT count(*) FROM entry")).isEqualTo(2);
+    }
+  }
+
+  private static void write(Sql sql, SqliteWriter writer, List<Entry> entries) {
+    boolean unused =
+        sql.transaction(
+            "BEGIN",
+            () -> {
+              writer.apply(
+                  entries.stream()
+                      .map(it -> new Delta(List.of(it), List.of(), List.of(), Map.of(), Map.of()))
+                      .toList());
+              return true;
+            });
   }
 
   @Test
