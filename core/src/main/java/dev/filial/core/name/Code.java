@@ -225,7 +225,7 @@ public final class Code implements Comparable<Code> {
 
   /** The cross or acquisition this belongs to, the code without its suffix. */
   public Code whole() {
-    return new Code(year, number, WHOLE);
+    return isWhole() ? this : new Code(year, number, WHOLE);
   }
 
   /** Whether there is no suffix. */

@@ -103,6 +103,11 @@ final class NameTerms {
 
   /** A term of a hybrid's rank without what makes it one: nothosubsp., nsubsp., notho-subsp. */
   private static String unhybrid(String word) {
-    return word.replaceFirst("^n(otho)?-?", "");
+    // Without patterns: every short epithet, as that of Echeveria laui, is asked this.
+    if (!word.startsWith("n")) {
+      return word;
+    }
+    String rest = word.substring(word.startsWith("notho") ? 5 : 1);
+    return rest.startsWith("-") ? rest.substring(1) : rest;
   }
 }

@@ -11,9 +11,12 @@ import org.jspecify.annotations.Nullable;
 final class PlainBinomial {
 
   /** Shorter words, and those that begin so, may be terms of rank, qualifiers or abbreviations. */
-  private static final int SHORTEST = 5;
+  private static final int SHORTEST = 4;
 
   private static final List<String> TERMS = List.of("sub", "var", "form", "hyb", "n");
+
+  /** What is no epithet among words of four letters. */
+  private static final List<String> SHORT_TERMS = List.of(" hort", " auct", " apud");
 
   private PlainBinomial() {}
 
@@ -46,6 +49,11 @@ final class PlainBinomial {
     }
     for (String term : TERMS) {
       if (text.startsWith(term, space + 1)) {
+        return false;
+      }
+    }
+    for (String term : SHORT_TERMS) {
+      if (text.endsWith(term)) {
         return false;
       }
     }

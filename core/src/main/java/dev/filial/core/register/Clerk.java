@@ -132,7 +132,7 @@ public final class Clerk {
     draft.add(entry);
     Set<Long> changed = new TreeSet<>();
     change(draft, entry.number(), Optional.of(statement), changed);
-    Set<Subject> subjects = touched(draft, changed);
+    Set<Subject> subjects = touched(draft);
     draft.derive(subjects);
     return new Touched(changed, subjects);
   }
@@ -174,24 +174,27 @@ public final class Clerk {
   }
 
   /** All that the changed entries said or say something about. */
-  private Set<Subject> touched(Draft draft, Set<Long> changed) {
+  private static Set<Subject> touched(Draft draft) {
     // Sorted, so that of two things to complain about it is always the same one.
     Set<Subject> touched =
         new TreeSet<>(Comparator.comparing(Subject::kind).thenComparing(Subject::key));
-    for (long number : changed) {
-      for (RegisterView view : List.of(book, draft)) {
-        Optional<Statement> statement = view.effective(number);
-        statement.ifPresent(said -> touched.addAll(said.subjects()));
-        if (statement.orElse(null) instanceof Doubted doubted) {
-          // A guess is told of what the doubted entry introduced.
-          draft
-              .effective(doubted.entry())
-              .ifPresent(
-                  said -> Introduction.codes(said).forEach(code -> touched.add(Subject.of(code))));
-        }
-      }
+    for (Change change : draft.changes()) {
+      touched.addAll(change.concernedBefore().subjects());
+      touched.addAll(change.concernedAfter().subjects());
+      addDoubted(draft, change.before(), touched);
+      addDoubted(draft, change.after(), touched);
     }
     return touched;
+  }
+
+  /** A guess is told of what the doubted entry introduced. */
+  private static void addDoubted(Draft draft, Optional<Statement> statement, Set<Subject> touched) {
+    if (statement.orElse(null) instanceof Doubted doubted) {
+      draft
+          .effective(doubted.entry())
+          .ifPresent(
+              said -> Introduction.codes(said).forEach(code -> touched.add(Subject.of(code))));
+    }
   }
 
   /**

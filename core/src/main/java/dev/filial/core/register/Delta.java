@@ -30,4 +30,9 @@ public record Delta(
     taxa = Map.copyOf(taxa);
     traits = Map.copyOf(traits);
   }
+
+  /** The same with other things. */
+  public Delta withItems(Collection<Item> others) {
+    return new Delta(entries, changes, others, taxa, traits);
+  }
 }

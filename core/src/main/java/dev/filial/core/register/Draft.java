@@ -23,7 +23,6 @@ final class Draft implements RegisterView {
   private final RegisterView base;
   private final TreeMap<Long, Entry> entries = new TreeMap<>();
   private final TreeMap<Long, Change> changes = new TreeMap<>();
-  private final Map<Long, Concerns> concerns = new HashMap<>();
   private final Map<Code, Item> items = new HashMap<>();
   private final Map<String, Optional<Taxon>> taxa = new HashMap<>();
   private final Map<String, Optional<TraitDeclared>> traits = new HashMap<>();
@@ -39,18 +38,16 @@ final class Draft implements RegisterView {
   /** Sets what an entry says from now on, without deriving anything from it. */
   void say(long number, Optional<Statement> statement) {
     Change known = changes.get(number);
-    Optional<Statement> before = known == null ? base.effective(number) : known.before();
-    changes.put(number, new Change(number, before, statement));
-    concerns.put(number, statement.map(Concerns::of).orElse(Concerns.NONE));
+    changes.put(
+        number,
+        known == null
+            ? Change.of(number, base.effective(number), statement)
+            : known.withAfter(statement));
   }
 
-  /** What a changed entry is about, kept: one entry may number ten thousand seedlings. */
-  private record Concerns(Set<Subject> subjects, Set<Subject> mentions) {
-    static final Concerns NONE = new Concerns(Set.of(), Set.of());
-
-    static Concerns of(Statement statement) {
-      return new Concerns(statement.subjects(), statement.mentions());
-    }
+  /** What entries say now that said something else before, in order of number. */
+  Collection<Change> changes() {
+    return changes.values();
   }
 
   /** Derives anew what is true of {@code subjects}. */
@@ -117,8 +114,8 @@ final class Draft implements RegisterView {
   public List<String> keys(Subject.Kind kind) {
     TreeSet<String> keys = new TreeSet<>(base.keys(kind));
     for (Change change : changes.values()) {
-      for (Optional<Statement> said : List.of(change.before(), change.after())) {
-        for (Subject subject : said.map(Statement::subjects).orElse(Set.of())) {
+      for (Concerns concerned : List.of(change.concernedBefore(), change.concernedAfter())) {
+        for (Subject subject : concerned.subjects()) {
           if (subject.kind() != kind) {
             continue;
           }
@@ -135,16 +132,16 @@ final class Draft implements RegisterView {
 
   private List<Long> overlaid(List<Long> below, Predicate<Concerns> about) {
     TreeSet<Long> numbers = null;
-    for (Map.Entry<Long, Concerns> change : concerns.entrySet()) {
-      boolean listed = about.test(change.getValue());
-      if (listed == (Collections.binarySearch(below, change.getKey()) >= 0)) {
+    for (Change change : changes.values()) {
+      boolean listed = about.test(change.concernedAfter());
+      if (listed == (Collections.binarySearch(below, change.entry()) >= 0)) {
         continue;
       }
       numbers = numbers == null ? new TreeSet<>(below) : numbers;
       if (listed) {
-        numbers.add(change.getKey());
+        numbers.add(change.entry());
       } else {
-        numbers.remove(change.getKey());
+        numbers.remove(change.entry());
       }
     }
     return numbers == null ? below : List.copyOf(numbers);

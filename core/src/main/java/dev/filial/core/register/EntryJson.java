@@ -182,6 +182,12 @@ public final class EntryJson {
 
   /** A statement as one line of JSON. */
   public static String write(Statement statement) {
+    String plain = statement instanceof PlantAcquired plant ? PlainPlant.write(plant) : null;
+    return plain == null ? writeAny(statement) : plain;
+  }
+
+  /** The same of any statement. */
+  static String writeAny(Statement statement) {
     return WRITER.writeValueAsString(statement);
   }
 
@@ -192,6 +198,12 @@ public final class EntryJson {
    *     message names the property
    */
   public static Statement read(String json) {
+    Statement plain = PlainPlant.read(json);
+    return plain == null ? readAny(json) : plain;
+  }
+
+  /** The same of any statement. */
+  static Statement readAny(String json) {
     return read(READER, json);
   }
 

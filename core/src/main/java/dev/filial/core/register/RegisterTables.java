@@ -82,9 +82,9 @@ public final class RegisterTables implements RegisterView {
   public void apply(Delta delta) {
     entries.addAll(delta.entries());
     for (Change change : delta.changes()) {
-      change.before().ifPresent(statement -> unlink(change.entry(), statement));
+      unlink(change.entry(), change.concernedBefore());
       statements.put(change.entry(), change.after());
-      change.after().ifPresent(statement -> link(change.entry(), statement));
+      link(change.entry(), change.concernedAfter());
     }
     delta.items().forEach(this::put);
     delta
@@ -102,27 +102,27 @@ public final class RegisterTables implements RegisterView {
                 trait.ifPresentOrElse(now -> traits.put(key, now), () -> traits.remove(key)));
   }
 
-  private void link(long entry, Statement statement) {
-    for (Subject subject : statement.subjects()) {
+  private void link(long entry, Concerns concerns) {
+    for (Subject subject : concerns.subjects()) {
       on.computeIfAbsent(subject, any -> new TreeSet<>()).add(entry);
       if (isFew(subject.kind())) {
         keys.computeIfAbsent(subject.kind(), any -> new TreeSet<>()).add(subject.key());
       }
     }
-    statement
+    concerns
         .mentions()
         .forEach(s -> mentioning.computeIfAbsent(s, any -> new TreeSet<>()).add(entry));
   }
 
-  private void unlink(long entry, Statement statement) {
-    for (Subject subject : statement.subjects()) {
+  private void unlink(long entry, Concerns concerns) {
+    for (Subject subject : concerns.subjects()) {
       remove(on, subject, entry);
       NavigableSet<String> known = keys.get(subject.kind());
       if (known != null && !on.containsKey(subject)) {
         known.remove(subject.key());
       }
     }
-    statement.mentions().forEach(s -> remove(mentioning, s, entry));
+    concerns.mentions().forEach(s -> remove(mentioning, s, entry));
   }
 
   private static void remove(Map<Subject, NavigableSet<Long>> index, Subject subject, long entry) {

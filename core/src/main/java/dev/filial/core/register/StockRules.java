@@ -236,6 +236,9 @@ final class StockRules {
     if (statement instanceof Numbered numbered) {
       return List.of(numbered.from()); // the seedlings are single plants, and may be thousands
     }
+    if (statement instanceof PlantAcquired) {
+      return List.of(); // a plant alone, as most lines of a long table are
+    }
     return statement.subjects().stream()
         .filter(subject -> subject.kind() == Subject.Kind.CODE)
         .map(subject -> Code.parse(subject.key()))

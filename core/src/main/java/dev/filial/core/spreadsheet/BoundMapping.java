@@ -20,6 +20,9 @@ final class BoundMapping {
   private final List<String> unmapped = new ArrayList<>();
   private final int reason;
 
+  /** The name of each column, for whoever complains of a cell; asked with every cell. */
+  private final List<String> headers = new ArrayList<>();
+
   /**
    * Finds the columns.
    *
@@ -44,6 +47,7 @@ final class BoundMapping {
     mapping.ignored().forEach(column -> used(used, column));
     reason = sheet.columns().indexOf(Sheet.REASON);
     for (int i = 0; i < used.length; i++) {
+      headers.add(sheet.nameOf(i));
       if (!used[i] && i != reason) {
         unmapped.add(sheet.nameOf(i));
       }
@@ -90,6 +94,6 @@ final class BoundMapping {
   }
 
   String header(int place) {
-    return sheet.nameOf(place);
+    return headers.get(place);
   }
 }

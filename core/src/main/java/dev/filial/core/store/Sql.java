@@ -146,8 +146,10 @@ final class Sql implements AutoCloseable {
   /**
    * Does {@code work} within the transaction that is under way; when it throws, what it did is
    * undone and the transaction goes on.
+   *
+   * @param giveUp run before it is undone
    */
-  void attempt(Runnable work) {
+  void attempt(Runnable work, Runnable giveUp) {
     update("SAVEPOINT attempt");
     boolean done = false;
     try {
@@ -155,6 +157,9 @@ final class Sql implements AutoCloseable {
       requireUnbroken();
       done = true;
     } finally {
+      if (!done) {
+        giveUp.run();
+      }
       // After a failure of SQLite's the whole transaction is undone, and with it the savepoint.
       if (failure == null) {
         if (!done) {

@@ -12,6 +12,7 @@ import java.sql.SQLException;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteOpenMode;
 import org.sqlite.jdbc4.JDBC4Connection;
 
 /**
@@ -83,6 +84,8 @@ final class SqliteFile {
   private static Sql connect(String address, SQLiteConfig config, String named) {
     // The driver would ask for the number of every row it inserts, by a statement made for that.
     config.setGetGeneratedKeys(false);
+    // The driver lets one thread at a time to a connection; SQLite need not see to it once more.
+    config.setOpenMode(SQLiteOpenMode.NOMUTEX);
     try {
       // Not through the driver's class, which would first be entered into Java's list of drivers.
       return new Sql(

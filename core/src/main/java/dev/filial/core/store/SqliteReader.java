@@ -149,6 +149,18 @@ final class SqliteReader implements RegisterView {
         leaning);
   }
 
+  /** The highest number of a kind under a family; as the index holds only what has one, it asks. */
+  static final String LAST_SUFFIX =
+      "SELECT max(suffix) FROM item WHERE whole = ? AND kind = ? AND suffix > 0";
+
+  /** What stands under a family, and the family itself. */
+  static final String UNDER =
+      """
+      SELECT code FROM item WHERE code = ?1
+      UNION ALL SELECT code FROM item WHERE whole = ?1 AND suffix > 0
+      ORDER BY code
+      """;
+
   /** The subjects of one kind: they begin alike and so lie beside each other in the key. */
   static final String KEYS =
       "SELECT DISTINCT subject FROM concerns WHERE subject >= ? AND subject < ? AND leaning = 0";
@@ -235,10 +247,7 @@ final class SqliteReader implements RegisterView {
 
   @Override
   public List<Code> codesUnder(Code whole) {
-    return sql.all(
-        "SELECT code FROM item WHERE whole = ? ORDER BY code",
-        row -> Code.parse(row.getString(1)),
-        whole.text());
+    return sql.all(UNDER, row -> Code.parse(row.getString(1)), whole.text());
   }
 
   @Override
@@ -292,8 +301,7 @@ final class SqliteReader implements RegisterView {
 
   @Override
   public long lastSuffix(Code whole, Item.Kind kind) {
-    return sql.number(
-        "SELECT max(suffix) FROM item WHERE whole = ? AND kind = ?", whole.text(), kind.name());
+    return sql.number(LAST_SUFFIX, whole.text(), kind.name());
   }
 
   @Override

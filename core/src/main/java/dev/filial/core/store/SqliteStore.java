@@ -14,6 +14,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -78,7 +79,9 @@ public final class SqliteStore extends ForwardingView implements RegisterStore {
     return make(
         file,
         store ->
-            store.sql.transaction("BEGIN IMMEDIATE", () -> reread(entries, store.writer::apply)));
+            store.sql.transaction(
+                "BEGIN IMMEDIATE",
+                () -> reread(entries, delta -> store.writer.apply(List.of(delta)))));
   }
 
   private static <R> R make(Path file, Function<SqliteStore, R> fill) {
@@ -178,7 +181,7 @@ public final class SqliteStore extends ForwardingView implements RegisterStore {
     Iterable<Entry> entries = reader.entries();
     SqliteSchema.layOutDerived(sql);
     try {
-      long unused = reread(entries, writer::derive);
+      long unused = reread(entries, writer::writeDerived);
     } catch (RegisterRefusal | IllegalArgumentException e) {
       throw new StoreException(
           Reason.DAMAGED,
@@ -254,7 +257,7 @@ public final class SqliteStore extends ForwardingView implements RegisterStore {
 
     @Override
     void apply(Delta delta) {
-      behind.write(delta);
+      behind.write(behind.isLong() ? recent.withoutUnchanged(delta) : delta);
       recent.remember(delta);
     }
 
@@ -267,7 +270,8 @@ public final class SqliteStore extends ForwardingView implements RegisterStore {
             () -> {
               work.run();
               behind.settle();
-            });
+            },
+            behind::forget);
         done = true;
       } finally {
         if (!done) {

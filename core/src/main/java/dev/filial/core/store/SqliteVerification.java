@@ -100,7 +100,7 @@ final class SqliteVerification {
       SqliteSchema.layOut(fresh);
       SqliteWriter writer = new SqliteWriter(fresh);
       try {
-        long unused = SqliteStore.reread(reader.entries(), writer::derive);
+        long unused = SqliteStore.reread(reader.entries(), writer::writeDerived);
       } catch (RuntimeException e) {
         fault("the entries cannot be read: " + e.getMessage());
         return;

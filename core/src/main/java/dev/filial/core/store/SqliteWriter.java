@@ -1,35 +1,32 @@
 package dev.filial.core.store;
 
 import dev.filial.core.register.Change;
+import dev.filial.core.register.Concerns;
 import dev.filial.core.register.Delta;
 import dev.filial.core.register.Descent;
 import dev.filial.core.register.Entry;
 import dev.filial.core.register.EntryJson;
+import dev.filial.core.register.Fate;
 import dev.filial.core.register.Item;
 import dev.filial.core.register.Names;
 import dev.filial.core.register.PartialDate;
 import dev.filial.core.register.Ploidies;
-import dev.filial.core.register.Statement;
 import dev.filial.core.register.Subject;
 import dev.filial.core.register.Taxon;
 import dev.filial.core.register.TaxonDeclared;
-import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.StringJoiner;
 import org.jspecify.annotations.Nullable;
 
 /** Writes what a clerk accepted into the tables. */
 final class SqliteWriter {
 
-  /** Rows of links that go into one statement. */
-  private static final int MOST_LINKS = 16;
-
-  /** The columns of an item that may be empty, or hold more than a yes or a no. */
+  /** The columns of an item that are handed in, the first of them never empty. */
   private static final List<String> COLUMNS =
       List.of(
           "code",
@@ -37,7 +34,6 @@ final class SqliteWriter {
           "year",
           "number",
           "suffix",
-          "kind",
           "entry",
           "since",
           "until",
@@ -54,51 +50,86 @@ final class SqliteWriter {
           "same_as",
           "guess");
 
-  private static final List<String> FLAGS =
-      List.of("struck", "never_held", "unprotected", "not_diploid");
-
   private final Sql sql;
-  private final Map<Integer, String> linking = new HashMap<>();
-  private final Map<Integer, String> inserting = new HashMap<>();
+  private final RowLot entries;
+  private final RowLot subjects;
+  private final RowLot mentions;
+  private final Map<Item.Kind, Map<Integer, RowLot>> items = new EnumMap<>(Item.Kind.class);
 
   SqliteWriter(Sql sql) {
     this.sql = sql;
+    this.entries =
+        new RowLot(sql, "INSERT OR FAIL INTO entry", "column1, ?1, ?2, column2, column3", 3);
+    this.subjects = new RowLot(sql, "INSERT OR IGNORE INTO concerns", "column1, 0, column2", 2);
+    this.mentions = new RowLot(sql, "INSERT OR IGNORE INTO concerns", "column1, 1, column2", 2);
   }
 
-  void apply(Delta delta) {
-    Set<Long> added = new HashSet<>();
-    for (Entry entry : delta.entries()) {
-      added.add(entry.number());
-      sql.update(
-          "INSERT INTO entry VALUES (?, ?, ?, ?, ?)",
-          entry.number(),
-          entry.time().toString(),
-          entry.by(),
-          entry.body(),
-          entry.digest());
-    }
-    derive(delta, added);
+  /** Writes entries and what is derived from them. */
+  void apply(List<Delta> deltas) {
+    write(deltas, true);
   }
 
   /** Writes only what is derived; the entries of the delta are there already. */
-  void derive(Delta delta) {
-    Set<Long> added = new HashSet<>();
-    delta.entries().forEach(entry -> added.add(entry.number()));
-    derive(delta, added);
+  void writeDerived(Delta delta) {
+    write(List.of(delta), false);
   }
 
-  private void derive(Delta delta, Set<Long> added) {
+  private void write(List<Delta> deltas, boolean withEntries) {
+    boolean done = false;
+    try {
+      for (Delta delta : deltas) {
+        if (withEntries) {
+          for (Entry entry : delta.entries()) {
+            entries.share(entry.timeText(), entry.by());
+            entries.add(entry.number(), entry.body(), entry.digest());
+          }
+        }
+        derive(delta);
+      }
+      writeWaiting();
+      done = true;
+    } finally {
+      if (!done) {
+        forgetWaiting(); // or it would get into the next transaction
+      }
+    }
+  }
+
+  private void forgetWaiting() {
+    entries.forget();
+    subjects.forget();
+    mentions.forget();
+    items.clear();
+  }
+
+  /** Before something is changed that may wait in one of the lots. */
+  private void writeWaiting() {
+    entries.write();
+    subjects.write();
+    mentions.write();
+    for (Map<Integer, RowLot> ofKind : items.values()) {
+      for (RowLot lot : ofKind.values()) {
+        lot.write();
+      }
+    }
+  }
+
+  private void derive(Delta delta) {
+    long firstNew = delta.entries().isEmpty() ? Long.MAX_VALUE : delta.entries().get(0).number();
     for (Change change : delta.changes()) {
-      change.before().ifPresent(statement -> unlink(change.entry(), statement));
-      change.after().ifPresent(statement -> link(change.entry(), statement));
-      if (!added.contains(change.entry())) {
+      if (change.before().isPresent()) {
+        writeWaiting();
+        unlink(change.entry(), change.concernedBefore());
+      }
+      link(change.entry(), change.concernedAfter());
+      if (change.entry() < firstNew) {
         sql.update(
             "INSERT OR REPLACE INTO in_force VALUES (?, ?)",
             change.entry(),
             change.after().map(EntryJson::write).orElse(null));
       }
     }
-    delta.items().forEach(item -> put(item, !added.contains(item.entry())));
+    delta.items().forEach(item -> put(item, item.entry() < firstNew));
     delta.taxa().forEach(this::putTaxon);
     delta
         .traits()
@@ -110,33 +141,18 @@ final class SqliteWriter {
             });
   }
 
-  /** All links of an entry in one statement, since each statement costs as much as its rows. */
-  private void link(long entry, Statement statement) {
-    List<Object> links = new ArrayList<>();
-    statement.subjects().forEach(subject -> addLink(links, subject, 0, entry));
-    statement.mentions().forEach(subject -> addLink(links, subject, 1, entry));
-    for (int from = 0; from < links.size(); from += 3 * MOST_LINKS) {
-      int to = Math.min(links.size(), from + 3 * MOST_LINKS);
-      sql.update(linking((to - from) / 3), links.subList(from, to).toArray());
+  private void link(long entry, Concerns concerns) {
+    for (Subject subject : concerns.subjects()) {
+      subjects.add(SqliteReader.key(subject), entry);
+    }
+    for (Subject subject : concerns.mentions()) {
+      mentions.add(SqliteReader.key(subject), entry);
     }
   }
 
-  private static void addLink(List<Object> links, Subject subject, int leaning, long entry) {
-    links.add(SqliteReader.key(subject));
-    links.add(leaning);
-    links.add(entry);
-  }
-
-  private String linking(int rows) {
-    return linking.computeIfAbsent(
-        rows,
-        number ->
-            "INSERT OR IGNORE INTO concerns VALUES (?, ?, ?)" + ", (?, ?, ?)".repeat(number - 1));
-  }
-
-  private void unlink(long entry, Statement statement) {
-    statement.subjects().forEach(subject -> unlink(subject, 0, entry));
-    statement.mentions().forEach(subject -> unlink(subject, 1, entry));
+  private void unlink(long entry, Concerns concerns) {
+    concerns.subjects().forEach(subject -> unlink(subject, 0, entry));
+    concerns.mentions().forEach(subject -> unlink(subject, 1, entry));
   }
 
   private void unlink(Subject subject, int leaning, long entry) {
@@ -154,6 +170,9 @@ final class SqliteWriter {
    */
   private void put(Item item, boolean mayBeThere) {
     String code = item.code().text();
+    if (mayBeThere) {
+      writeWaiting();
+    }
     // What hung on the row before, if there was one, goes with it.
     if (mayBeThere && sql.number("SELECT EXISTS (SELECT 1 FROM item WHERE code = ?)", code) == 1) {
       sql.update("DELETE FROM descent WHERE code = ?", code);
@@ -192,77 +211,86 @@ final class SqliteWriter {
   }
 
   private void putRow(Item item, String code, boolean mayBeThere) {
-    int flags =
-        (item.struck() ? 1 : 0)
-            | (item.neverHeld() ? 2 : 0)
-            | (item.unprotected() ? 4 : 0)
-            | (Ploidies.isDiploid(item) ? 0 : 8);
-    List<Object> values = new ArrayList<>();
-    int columns = 0;
-    for (Object value :
-        new @Nullable Object[] {
-          code,
-          item.code().whole().text(),
-          item.code().year(),
-          item.code().number(),
-          item.code().part().number(),
-          item.kind().name(),
-          item.entry(),
-          text(item.since()),
-          text(item.until()),
-          item.fate().name(),
-          item.count() == null ? null : item.count().toString(),
-          item.determination().taxon(),
-          item.determination().cultivar(),
-          SqliteRows.shares(item.determination().makeup()),
-          item.determination().generation(),
-          item.determination().ploidy(),
-          item.fieldNumber(),
-          SqliteRows.lines(item.names()),
-          item.place(),
-          item.sameAs() == null ? null : item.sameAs().text(),
-          item.guess()
-        }) {
-      columns <<= 1;
-      if (value != null) {
-        columns |= 1;
-        values.add(value);
-      }
+    @Nullable Object[] values = {
+      code,
+      item.code().isWhole() ? null : item.code().whole().text(),
+      item.code().year(),
+      item.code().number(),
+      item.code().isWhole() ? null : item.code().part().number(),
+      item.entry(),
+      text(item.since()),
+      text(item.until()),
+      item.fate() == Fate.ALIVE ? null : item.fate().name(),
+      item.count() == null ? null : item.count().toString(),
+      item.determination().taxon(),
+      item.determination().cultivar(),
+      SqliteRows.shares(item.determination().makeup()),
+      item.determination().generation(),
+      item.determination().ploidy(),
+      item.fieldNumber(),
+      SqliteRows.lines(item.names()),
+      item.place(),
+      item.sameAs() == null ? null : item.sameAs().text(),
+      item.guess()
+    };
+    int form = 0;
+    for (Object value : values) {
+      form = form << 1 | (value == null ? 0 : 1);
     }
-    sql.update(inserting(columns, flags, mayBeThere), values.toArray());
+    form = form << 1 | (item.struck() ? 1 : 0);
+    form = form << 1 | (item.neverHeld() ? 1 : 0);
+    form = form << 1 | (item.unprotected() ? 1 : 0);
+    form = form << 1 | (Ploidies.isDiploid(item) ? 0 : 1);
+    form = form << 1 | (mayBeThere ? 1 : 0);
+    Map<Integer, RowLot> ofKind = items.get(item.kind());
+    if (ofKind == null) {
+      ofKind = new HashMap<>();
+      items.put(item.kind(), ofKind);
+    }
+    RowLot lot = ofKind.get(form);
+    if (lot == null) {
+      lot = lot(item, values, mayBeThere);
+      ofKind.put(form, lot);
+    }
+    lot.add(values);
   }
 
   /**
-   * The statement that writes a row of so many columns: most are empty of most things, and binding
-   * nothing costs as much as binding something.
-   *
-   * @param columns which are not empty, a bit each, the last being the lowest
-   * @param flags struck, never held, unprotected, not diploid: a bit each, the first the lowest
+   * The lot of rows like this one. Most columns are empty of most things, and many things have the
+   * rest in common.
    */
-  private String inserting(int columns, int flags, boolean mayBeThere) {
-    int key = (columns << 5) | (flags << 1) | (mayBeThere ? 1 : 0);
-    return inserting.computeIfAbsent(
-        key,
-        any -> {
-          StringJoiner names = new StringJoiner(", ");
-          StringJoiner values = new StringJoiner(", ");
-          for (int i = 0; i < COLUMNS.size(); i++) {
-            if ((columns >> (COLUMNS.size() - 1 - i) & 1) == 1) {
-              names.add(COLUMNS.get(i));
-              values.add("?");
-            }
-          }
-          for (int i = 0; i < FLAGS.size(); i++) {
-            names.add(FLAGS.get(i));
-            values.add(Integer.toString(flags >> i & 1));
-          }
-          return (mayBeThere ? "INSERT OR REPLACE" : "INSERT")
-              + " INTO item ("
-              + names
-              + ") VALUES ("
-              + values
-              + ")";
-        });
+  private RowLot lot(Item item, @Nullable Object[] values, boolean mayBeThere) {
+    StringJoiner names = new StringJoiner(", ", " (", ")");
+    StringJoiner taken = new StringJoiner(", ");
+    int width = 0;
+    for (int i = 0; i < COLUMNS.size(); i++) {
+      if (values[i] != null) {
+        names.add(COLUMNS.get(i));
+        taken.add("column" + ++width);
+      }
+    }
+    Map<String, String> rest = new LinkedHashMap<>();
+    if (item.code().isWhole()) {
+      rest.put("whole", "column1");
+      rest.put("suffix", "0");
+    }
+    if (item.fate() == Fate.ALIVE) {
+      rest.put("fate", "'ALIVE'");
+    }
+    rest.put("kind", "'" + item.kind().name() + "'");
+    rest.put("struck", item.struck() ? "1" : "0");
+    rest.put("never_held", item.neverHeld() ? "1" : "0");
+    rest.put("unprotected", item.unprotected() ? "1" : "0");
+    rest.put("not_diploid", Ploidies.isDiploid(item) ? "0" : "1");
+    for (Map.Entry<String, String> column : rest.entrySet()) {
+      names.add(column.getKey());
+      taken.add(column.getValue());
+    }
+    return new RowLot(
+        sql,
+        (mayBeThere ? "INSERT OR REPLACE" : "INSERT OR FAIL") + " INTO item" + names,
+        taken.toString(),
+        width);
   }
 
   private static @Nullable String text(@Nullable PartialDate date) {

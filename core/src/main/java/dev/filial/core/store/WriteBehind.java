@@ -28,15 +28,16 @@ final class WriteBehind implements AutoCloseable {
   /** How many such lots may wait; memory stays flat however far ahead the checking is. */
   private static final int WAITING = 8;
 
-  private final Consumer<Delta> writer;
+  private final Consumer<List<Delta>> writer;
   private final Semaphore room = new Semaphore(WAITING);
   private List<Delta> lot = new ArrayList<>();
   private int atOnce = AT_ONCE;
+  private long written;
   private @Nullable ExecutorService executor;
   private volatile @Nullable RuntimeException failure;
   private volatile boolean isOver;
 
-  WriteBehind(Consumer<Delta> writer) {
+  WriteBehind(Consumer<List<Delta>> writer) {
     this.writer = writer;
   }
 
@@ -46,15 +47,21 @@ final class WriteBehind implements AutoCloseable {
    * @throws StoreException if this one, or one before it, cannot be written
    */
   void write(Delta delta) {
+    written++;
     if (atOnce > 0) {
       atOnce--;
-      writer.accept(delta);
+      writer.accept(List.of(delta));
       return;
     }
     lot.add(delta);
     if (lot.size() == TOGETHER) {
       handOver();
     }
+  }
+
+  /** Whether so much was written that it pays to spare some of it. */
+  boolean isLong() {
+    return written > AT_ONCE;
   }
 
   private void handOver() {
@@ -83,7 +90,7 @@ final class WriteBehind implements AutoCloseable {
   private void writeAll(List<Delta> whole) {
     try {
       if (failure == null && !isOver) {
-        whole.forEach(writer);
+        writer.accept(whole);
       }
     } catch (RuntimeException e) {
       failure = e; // told to the thread that appends, as soon as it comes by
@@ -117,7 +124,18 @@ final class WriteBehind implements AutoCloseable {
     List<Delta> rest = lot;
     lot = new ArrayList<>();
     atOnce = AT_ONCE;
-    rest.forEach(writer);
+    if (!rest.isEmpty()) {
+      writer.accept(rest);
+    }
+  }
+
+  /** Leaves out what still waits, all else being undone. */
+  void forget() {
+    if (executor != null) {
+      awaitAll();
+    }
+    lot = new ArrayList<>();
+    atOnce = AT_ONCE;
   }
 
   /** Ends it; what still waits is not written. */

@@ -4,6 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.Instant;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
 
 class EntryTest {
@@ -27,6 +32,20 @@ class EntryTest {
         .isEqualTo("483079db7306fddee60d72c2c7aecee94ec7069a7ef8583145f2c2cd93cf0230");
     assertThat(second.isIntact(first.digest())).isTrue();
     assertThat(second.isIntact(Entry.NO_DIGEST)).isFalse();
+  }
+
+  @Property
+  void itsTimeIsWrittenAsTheJdkWritesIt(@ForAll("times") Instant time) {
+    assertThat(Entry.seal(1, time, "Klara", "{}", Entry.NO_DIGEST).timeText())
+        .isEqualTo(time.toString());
+  }
+
+  @Provide
+  Arbitrary<Instant> times() {
+    return Arbitraries.oneOf(
+        Arbitraries.longs().between(-99_999_999_999L, 299_999_999_999L).map(Instant::ofEpochSecond),
+        Arbitraries.longs().between(0, 4_000_000_000_000L).map(Instant::ofEpochMilli),
+        Arbitraries.of(Instant.MIN, Instant.MAX, Instant.EPOCH));
   }
 
   @Test

@@ -26,6 +26,25 @@ class SqlitePlansTest {
   }
 
   @Test
+  void whatStandsUnderAFamilyIsLookedUp() {
+    try (Sql sql = SqliteFile.inMemory()) {
+      SqliteSchema.layOut(sql);
+
+      assertThat(plan(sql, SqliteReader.UNDER, "26-001M"))
+          .noneMatch(step -> step.startsWith("SCAN item"))
+          .anyMatch(step -> step.startsWith("SEARCH item USING PRIMARY KEY (code=?)"))
+          .anyMatch(step -> step.matches("SEARCH item USING (COVERING )?INDEX item_family .*"));
+      assertThat(plan(sql, SqliteReader.LAST_SUFFIX, "26-001M", "SEEDLING"))
+          .containsExactly(
+              "SEARCH item USING COVERING INDEX item_family (whole=? AND kind=? AND suffix>?)");
+    }
+  }
+
+  private static List<String> plan(Sql sql, String query, Object... values) {
+    return sql.all("EXPLAIN QUERY PLAN " + query, row -> row.getString(4), values);
+  }
+
+  @Test
   void theGenesOfARegisterLieBesideEachOther() {
     try (Sql sql = SqliteFile.inMemory()) {
       SqliteSchema.layOut(sql);

@@ -6,7 +6,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
 import dev.filial.core.name.Code;
+import dev.filial.core.register.Item;
 import dev.filial.core.store.StoreException.Reason;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
@@ -17,6 +19,7 @@ import java.sql.DriverManager;
 import java.sql.Statement;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -171,6 +174,35 @@ class SqliteRefusalTest {
     try (SqliteStore copy = SqliteStore.open(folder.resolve("old.layout-0.2"))) {
       assertThat(copy.size()).isEqualTo(4);
     }
+  }
+
+  /** The file was written by the program as it was when layout 2 was the newest. */
+  @Test
+  void aRegisterOfTheSecondLayoutSaysAfterwardsWhatItSaidBefore() throws Exception {
+    Path file = folder.resolve("second");
+    try (InputStream in = SqliteRefusalTest.class.getResourceAsStream("layout-2.register")) {
+      Files.copy(Objects.requireNonNull(in), file);
+    }
+    try (SqliteStore store = SqliteStore.open(file)) {
+      assertThat(store.verify()).isEqualTo(new Verification(12, List.of()));
+      Code cross = Code.of(26, 1);
+      assertThat(store.codesUnder(cross))
+          .extracting(Code::text)
+          .containsExactly(
+              "26-001M",
+              "26-001M H1",
+              "26-001M P1",
+              "26-001M P2",
+              "26-001M S1",
+              "26-001M-1",
+              "26-001M-2",
+              "26-001M-3");
+      assertThat(store.lastSuffix(cross, Item.Kind.SEEDLING)).isEqualTo(3);
+      assertThat(store.lastSuffix(cross, Item.Kind.CROSS)).isZero();
+      assertThat(store.lastNumber(24)).as("struck, and yet taken").isEqualTo(3);
+      assertThat(store.effective(4).orElseThrow().date()).hasToString("2026-03-05");
+    }
+    assertThat(names(folder)).containsExactly("second", "second.layout-2");
   }
 
   @Test

@@ -36,8 +36,8 @@ class WriteBehindTest {
     Set<String> threads = Collections.synchronizedSet(new HashSet<>());
     try (WriteBehind behind =
         new WriteBehind(
-            delta -> {
-              written.add(delta.entries().get(0).number());
+            deltas -> {
+              deltas.forEach(delta -> written.add(delta.entries().get(0).number()));
               threads.add(Thread.currentThread().getName());
             })) {
       List<Long> expected = new ArrayList<>();
@@ -58,7 +58,7 @@ class WriteBehindTest {
   @Test
   void aShortWriteNeedsNoThread() {
     Set<Thread> threads = new HashSet<>();
-    try (WriteBehind behind = new WriteBehind(delta -> threads.add(Thread.currentThread()))) {
+    try (WriteBehind behind = new WriteBehind(deltas -> threads.add(Thread.currentThread()))) {
       for (long number = 1; number <= 500; number++) {
         behind.write(delta(number));
       }
@@ -72,11 +72,13 @@ class WriteBehindTest {
     List<Long> written = Collections.synchronizedList(new ArrayList<>());
     try (WriteBehind behind =
         new WriteBehind(
-            delta -> {
-              if (delta.entries().get(0).number() == 700) {
-                throw full;
+            deltas -> {
+              for (Delta delta : deltas) {
+                if (delta.entries().get(0).number() == 700) {
+                  throw full;
+                }
+                written.add(delta.entries().get(0).number());
               }
-              written.add(delta.entries().get(0).number());
             })) {
       assertThatThrownBy(
               () -> {
@@ -108,6 +110,43 @@ class WriteBehindTest {
                       }))
           .hasMessage("given up");
       assertThat(store.verify()).isEqualTo(new Verification(4, List.of()));
+    }
+  }
+
+  @Test
+  void ofALongAttemptThatFailsNothingIsLeftAndTheWriteGoesOn() throws Exception {
+    Path file = Bench.register(folder.resolve("attempt"));
+    try (SqliteStore store = SqliteStore.open(file)) {
+      long size =
+          store.write(
+              "Klara",
+              Bench.NOON,
+              book -> {
+                assertThatThrownBy(
+                        () ->
+                            book.attempt(
+                                () -> {
+                                  plants(book, 3_000);
+                                  throw new RegisterRefusal("given up");
+                                }))
+                    .hasMessage("given up");
+                assertThat(book.size()).isEqualTo(4);
+                book.attempt(() -> plants(book, 1_000));
+                plants(book, 1_000, 2_000);
+                return book.size();
+              });
+      assertThat(size).isEqualTo(4 + 2_000);
+      assertThat(store.verify()).isEqualTo(new Verification(size, List.of()));
+    }
+  }
+
+  private static void plants(Book book, int last) {
+    plants(book, 0, last);
+  }
+
+  private static void plants(Book book, int before, int last) {
+    for (int number = before + 1; number <= last; number++) {
+      var unused = book.append(Bench.plant(Code.of(25, number), "Echeveria laui"));
     }
   }
 
