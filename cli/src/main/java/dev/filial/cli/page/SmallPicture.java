@@ -9,12 +9,15 @@ import java.nio.file.Path;
 import java.util.Base64;
 import java.util.Iterator;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
 import javax.imageio.IIOException;
 import javax.imageio.ImageIO;
+import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
 import javax.imageio.stream.ImageInputStream;
 import net.coobird.thumbnailator.Thumbnails;
-import net.coobird.thumbnailator.tasks.UnsupportedFormatException;
+import net.coobird.thumbnailator.util.exif.ExifFilterUtils;
+import net.coobird.thumbnailator.util.exif.Orientation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -31,20 +34,26 @@ public record SmallPicture(String source, int width, int height) {
   /** No side is longer, in pixels. */
   static final int LONGEST = 400;
 
-  /** What a picture takes while it is read and turned, in bytes a pixel. */
-  private static final long BYTES = 12;
+  /** Larger ones, in pixels, would keep everybody waiting; no telephone takes any. */
+  private static final long LARGEST = 120_000_000;
+
+  /** So many times as fine as it is shown a picture is read, and then made smaller smoothly. */
+  private static final int FINER = 4;
 
   /**
    * Makes the picture of a file small.
    *
    * @return it; empty if the file holds no picture that Java reads (it reads JPEG, PNG, GIF, BMP
-   *     and TIFF), a damaged one, or one too large for the memory there is
+   *     and TIFF), a damaged one or a part of one, or one of more than 120 million pixels
    * @throws IOException if the file cannot be read
    */
   public static Optional<SmallPicture> of(Path file) throws IOException {
     BufferedImage seen = read(file);
     if (seen == null) {
       return Optional.empty();
+    }
+    if (Math.max(seen.getWidth(), seen.getHeight()) > LONGEST) {
+      seen = Thumbnails.of(seen).size(LONGEST, LONGEST).asBufferedImage();
     }
     ByteArrayOutputStream jpeg = new ByteArrayOutputStream();
     ImageIO.write(onWhite(seen), "jpg", jpeg);
@@ -55,42 +64,52 @@ public record SmallPicture(String source, int width, int height) {
             seen.getHeight()));
   }
 
+  /** The picture upright, of a large one only every so many points; null if none can be shown. */
   private static @Nullable BufferedImage read(Path file) throws IOException {
-    try {
-      int longest = longestSide(file);
-      return longest == 0
-          ? null
-          : Thumbnails.of(file.toFile())
-              .size(Math.min(longest, LONGEST), Math.min(longest, LONGEST))
-              .asBufferedImage();
-    } catch (IIOException | UnsupportedFormatException | RuntimeException e) {
-      // Java's readers throw whatever comes of it when a file is damaged.
-      return null;
-    }
-  }
-
-  /** By the head of the file; 0 if it is of no kind that can be read, or too large. */
-  private static int longestSide(Path file) throws IOException {
     try (ImageInputStream in = ImageIO.createImageInputStream(file.toFile())) {
       if (in == null) {
         throw new IOException(file + " cannot be read");
       }
       Iterator<ImageReader> readers = ImageIO.getImageReaders(in);
       if (!readers.hasNext()) {
-        return 0;
+        return null;
       }
       ImageReader reader = readers.next();
       try {
         reader.setInput(in);
-        int width = reader.getWidth(0);
-        int height = reader.getHeight(0);
-        return BYTES * width * height > Runtime.getRuntime().maxMemory()
-            ? 0
-            : Math.max(width, height);
+        BufferedImage image = read(reader);
+        Orientation held = image == null ? null : CameraNote.orientation(file);
+        return image == null || held == null
+            ? image
+            : ExifFilterUtils.getFilterForOrientation(held).apply(image);
+      } catch (IIOException | RuntimeException e) {
+        // Java's readers throw whatever comes of it when a file is damaged.
+        return null;
       } finally {
         reader.dispose();
       }
     }
+  }
+
+  private static @Nullable BufferedImage read(ImageReader reader) throws IOException {
+    int width = reader.getWidth(0);
+    int height = reader.getHeight(0);
+    if ((long) width * height > LARGEST) {
+      return null;
+    }
+    AtomicBoolean torn = new AtomicBoolean();
+    reader.addIIOReadWarningListener(
+        (from, warning) -> torn.compareAndSet(false, saysItEndsTooSoon(warning)));
+    ImageReadParam param = reader.getDefaultReadParam();
+    int every = Math.max(1, Math.max(width, height) / (FINER * LONGEST));
+    param.setSourceSubsampling(every, every, 0, 0);
+    BufferedImage image = reader.read(0, param);
+    return torn.get() ? null : image;
+  }
+
+  /** Other warnings are of what cameras write beside a picture, and common. */
+  private static boolean saysItEndsTooSoon(String warning) {
+    return warning.contains("EOI") || warning.contains("Premature end");
   }
 
   /** JPEG knows nothing that can be seen through. */

@@ -129,6 +129,8 @@ class SmallPictureTest {
     assertThat(SmallPicture.of(text)).isEmpty();
     assertThat(SmallPicture.of(empty)).isEmpty();
     assertThat(SmallPicture.of(torn)).isEmpty();
+    Path half = Files.write(folder.resolve("e.jpg"), Arrays.copyOf(bytes, bytes.length / 2 + 200));
+    assertThat(SmallPicture.of(half)).isEmpty();
   }
 
   /** What its head says is all that is read of a picture too large for the machine. */

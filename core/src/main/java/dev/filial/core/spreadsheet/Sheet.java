@@ -96,9 +96,9 @@ public record Sheet(Path file, SheetForm form, List<String> columns) {
               "two columns are headed \""
                   + columns.get(i)
                   + "\"; say which by its place: column "
-                  + (found + 1)
+                  + number(found)
                   + " or column "
-                  + (i + 1));
+                  + number(i));
         }
         found = i;
       }
@@ -118,7 +118,20 @@ public record Sheet(Path file, SheetForm form, List<String> columns) {
       return -1;
     }
     int place = Integer.parseInt(named, 7, named.length(), 10);
-    return place >= 1 && place <= columns.size() ? place - 1 : -1;
+    return place >= 1 && place <= number(columns.size() - 1) ? place - 1 + reasons() : -1;
+  }
+
+  /** What a mapping calls the column at a place. */
+  private int number(int place) {
+    return place + 1 - reasons();
+  }
+
+  /**
+   * How many columns of reasons stand before all others: a mapping by places is that of the table
+   * which the refused rows came from.
+   */
+  private int reasons() {
+    return !columns.isEmpty() && columns.get(0).equals(REASON) ? 1 : 0;
   }
 
   /** How a mapping names the column at a place: by its header if that will do. */
@@ -135,6 +148,6 @@ public record Sheet(Path file, SheetForm form, List<String> columns) {
             && !header.isEmpty()
             && header.lines().count() == 1
             && !header.startsWith("\"");
-    return plain ? header : "column " + (place + 1);
+    return plain ? header : "column " + number(place);
   }
 }

@@ -180,6 +180,23 @@ class SheetImportTest {
     assertThat(lines.get(2)).containsOnlyOnce("line 3, it has 2 cells").endsWith("\";B");
   }
 
+  /** The mapping of the table is that of its refused rows, also where it goes by places. */
+  @Test
+  void aMappingByPlacesFitsTheRefusedRowsToo() throws IOException {
+    String mapping = "rows = plants\nold code = column 1\ntaxon = column 2\nremark = column 3\n";
+    TableFile table = table("Nr;Art;Notiz\nA;Echeveria laui;one\nB;laui;two\n");
+    Path rest = folder.resolve("rest.csv");
+    Outcome first = table.good(mapping, rest);
+    assertThat(first.taken()).isEqualTo(1);
+
+    Files.writeString(rest, Files.readString(rest).replace(";laui;", ";\"Echeveria laui\";"));
+    Outcome second = new TableFile(rest, table.store()).applied(mapping);
+
+    assertThat(complaints(second)).isEmpty();
+    assertThat(plant(table.store(), 3).remark()).isEqualTo("two");
+    assertThat(plant(table.store(), 3).determination().taxon()).isEqualTo("Echeveria laui");
+  }
+
   @Test
   void goodRowsAloneMakeNoFileOfRejects() throws IOException {
     Outcome outcome = table("Nr;Art\nA;Echeveria laui\n").good(PLANTS, folder.resolve("rest.csv"));
