@@ -35,7 +35,7 @@ class CrossPageVerbTest {
     assertThat(page)
         .contains("What it may throw")
         .contains("ratio 1:1")
-        .contains("Of 16 seedlings there are expected: a 8 red; b 8 plain")
+        .contains("Of 16 seedlings there are expected: p 8 red; q 8 plain")
         .contains("Germination is reckoned as 49 of 60, own sowings of 26-013E");
     JsonNode hope =
         demo.json("odds", "26-013", "--want", "tips=plain").get("scenarios").get(0).get("hope");

@@ -1,8 +1,11 @@
 package dev.filial.cli.command;
 
+import dev.filial.cli.frame.Trouble;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.Objects;
 import java.util.stream.Stream;
@@ -10,12 +13,34 @@ import java.util.stream.Stream;
 /** A folder that is filled under a passing name, and has its own only when it is whole. */
 final class NewFolder implements AutoCloseable {
 
+  private static final int TRIES = 20;
+
   private final Path to;
   private final Path making;
+  private final Thread broken = new Thread(this::removeWhatIsThere, "unfinished folder");
 
   private NewFolder(Path to, Path making) {
     this.to = to;
     this.making = making;
+    Runtime.getRuntime().addShutdownHook(broken);
+  }
+
+  /**
+   * Checks, before anything is worked out, that nothing of that name is there and that the folder
+   * it is to lie in is.
+   *
+   * @throws Trouble if it is not so
+   */
+  static void require(Path to) {
+    if (Files.exists(to, LinkOption.NOFOLLOW_LINKS)) {
+      throw Trouble.file(to + " is there already, and nothing was written", "Name a new folder.");
+    }
+    Path above = to.toAbsolutePath().getParent();
+    if (above == null || !Files.isDirectory(above)) {
+      throw Trouble.file(
+          "there is no folder " + above + " to make " + to.getFileName() + " in",
+          "Make it first, or name another.");
+    }
   }
 
   /**
@@ -51,19 +76,30 @@ final class NewFolder implements AutoCloseable {
     }
   }
 
-  /** Takes away what was not published. */
+  /** Takes away what was not published; also when the program is broken off. */
   @Override
   public void close() {
-    if (!Files.exists(making)) {
-      return;
+    try {
+      Runtime.getRuntime().removeShutdownHook(broken);
+    } catch (IllegalStateException e) {
+      return; // it is being broken off, and the hook does it
     }
-    try (Stream<Path> files = Files.list(making)) {
-      for (Path file : files.toList()) {
-        Files.delete(file);
+    removeWhatIsThere();
+  }
+
+  private void removeWhatIsThere() {
+    // A page may be put there even now.
+    for (int tries = 0; tries < TRIES && Files.exists(making); tries++) {
+      try (Stream<Path> files = Files.list(making)) {
+        for (Path file : files.toList()) {
+          Files.deleteIfExists(file);
+        }
+        Files.deleteIfExists(making);
+      } catch (DirectoryNotEmptyException e) {
+        // Once more.
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
       }
-      Files.delete(making);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
     }
   }
 }

@@ -6,6 +6,7 @@ import dev.filial.cli.frame.BenchCommand;
 import dev.filial.cli.frame.NewFile;
 import dev.filial.cli.frame.OpenRegister;
 import dev.filial.cli.frame.Reading;
+import dev.filial.cli.frame.Trouble;
 import dev.filial.cli.frame.Words;
 import dev.filial.cli.page.EmptyPage;
 import dev.filial.cli.page.IndexPage;
@@ -15,15 +16,18 @@ import dev.filial.cli.screen.Screen;
 import dev.filial.core.answer.ListQuestion;
 import dev.filial.core.name.Code;
 import dev.filial.core.pedigree.PedigreeException;
+import dev.filial.core.register.Item;
 import dev.filial.core.register.RegisterView;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
@@ -31,6 +35,9 @@ import org.jspecify.annotations.Nullable;
 public final class PagesCommand implements BenchCommand {
 
   private static final String INDEX = "index.html";
+
+  /** A second's worth or less. */
+  private static final int AT_A_TIME = 25;
 
   private final Supplier<Path> folder;
   private final BooleanSupplier all;
@@ -64,7 +71,7 @@ public final class PagesCommand implements BenchCommand {
     @Override
     public void show(Screen screen) {
       screen
-          .say("Wrote " + pages + " pages into " + folder + ".")
+          .say("Wrote " + pages + (pages == 1 ? " page" : " pages") + " into " + folder + ".")
           .next("open " + folder + "/" + INDEX + " in a browser");
     }
 
@@ -79,12 +86,10 @@ public final class PagesCommand implements BenchCommand {
   @Override
   public Answer run(Bench bench) {
     Path to = folder.get();
-    NewFile.require(to);
+    NewFolder.require(to);
     ProgressLine progress = new ProgressLine(bench.terminal());
     try (NewFolder making = NewFolder.of(to)) {
-      Written written =
-          register.read(
-              bench, view -> write(view, new Pages(view, all()), making, bench, progress));
+      Written written = write(making, bench, progress);
       making.publish();
       return written;
     } finally {
@@ -96,42 +101,97 @@ public final class PagesCommand implements BenchCommand {
     return all.getAsBoolean();
   }
 
-  private Written write(
-      RegisterView view, Pages pages, NewFolder making, Bench bench, ProgressLine progress) {
+  /** Lets go of the register every few pages, so that whoever writes an entry need not wait. */
+  private Written write(NewFolder making, Bench bench, ProgressLine progress) {
+    Pages pages = register.read(bench, view -> new Pages(view, all()));
+    List<Code> codes = List.copyOf(pages.codes);
     Map<String, String> failed = new LinkedHashMap<>();
-    for (Code code : pages.codes) {
-      String name = DrawCommand.fileName(code, ".html");
-      PageLinks links = pages.from(name);
-      String text;
-      try {
-        text = MadePage.of(view, code, links, photos.on(folder.get().resolve(name), bench)).text();
-      } catch (PedigreeException e) {
-        // One pedigree that cannot be reckoned with is no reason to have no pages.
-        String why = String.valueOf(e.getMessage());
-        failed.put(code.text(), why);
-        text = EmptyPage.of(code.text(), why, links);
-      }
-      NewFile.write(making.folder().resolve(name), text);
-      progress.at(++pages.done, "pages", (double) pages.done / pages.codes.size());
+    for (int from = 0; from < codes.size(); from += AT_A_TIME) {
+      List<Code> some = codes.subList(from, Math.min(codes.size(), from + AT_A_TIME));
+      read(
+          bench,
+          pages,
+          view -> {
+            for (Code code : some) {
+              write(view, code, pages, making, bench, failed);
+              progress.at(++pages.done, "pages", (double) pages.done / codes.size());
+            }
+          });
     }
-    NewFile.write(
-        making.folder().resolve(INDEX),
-        IndexPage.of(IndexCommand.content(view, all(), pages.from(INDEX))));
-    return new Written(NewFile.asTyped(folder.get(), bench), pages.codes.size() + 1, failed);
+    read(
+        bench,
+        pages,
+        view ->
+            NewFile.write(
+                making.folder().resolve(INDEX),
+                IndexPage.of(IndexCommand.content(view, all(), pages.from(INDEX)))));
+    return new Written(NewFile.asTyped(folder.get(), bench), codes.size() + 1, failed);
+  }
+
+  private void read(Bench bench, Pages pages, Consumer<RegisterView> work) {
+    boolean same =
+        register.read(
+            bench,
+            view -> {
+              boolean unchanged = view.size() == pages.entries;
+              if (unchanged) {
+                work.accept(view);
+              }
+              return unchanged;
+            });
+    if (!same) {
+      throw Trouble.refused(
+          "an entry was written while the pages were made, and they would not all be of the same"
+              + " register; none was kept",
+          "Make them again.");
+    }
+  }
+
+  private void write(
+      RegisterView view,
+      Code code,
+      Pages pages,
+      NewFolder making,
+      Bench bench,
+      Map<String, String> failed) {
+    String name = DrawCommand.fileName(code, ".html");
+    PageLinks links = pages.from(name);
+    String text;
+    try {
+      text = MadePage.of(view, code, links, photos.on(folder.get().resolve(name), bench)).text();
+    } catch (PedigreeException e) {
+      // One pedigree that cannot be reckoned with is no reason to have no pages.
+      String why = String.valueOf(e.getMessage());
+      failed.put(code.text(), why);
+      text = EmptyPage.of(code.text(), why, links);
+    }
+    NewFile.write(making.folder().resolve(name), text);
   }
 
   /** Which pages there are, and where each thing's lies. */
   private static final class Pages {
     private final Set<Code> codes = new LinkedHashSet<>();
     private final Map<String, String> files = new LinkedHashMap<>();
+    private final long entries;
     private int done;
 
     Pages(RegisterView view, boolean gone) {
+      entries = view.size();
       for (ListQuestion.Line line : ListQuestion.of(view).withGone(gone).ask()) {
         Code code = MadePage.codeOf(view, line.code());
         codes.add(code);
         files.put(line.code().text(), DrawCommand.fileName(code, ".html"));
         files.put(code.text(), DrawCommand.fileName(code, ".html"));
+      }
+      // Another record of a plant has no page of its own.
+      for (Item item : view.items(EnumSet.allOf(Item.Kind.class))) {
+        if (item.sameAs() != null) {
+          String file =
+              view.item(item.code()).map(kept -> files.get(kept.code().text())).orElse(null);
+          if (file != null) {
+            files.put(item.code().text(), file);
+          }
+        }
       }
     }
 

@@ -15,7 +15,7 @@ final class DrawingStyle {
         .fp text{font-family:%s;unicode-bidi:isolate}
         .fp path,.fp-none,.fp-asked,.fp-inner{fill:none}
         .fp-code{font-size:13px;font-weight:700}
-        .fp-name{font-size:11px;font-style:italic}
+        .fp-name{font-size:11px}
         .fp-word{font-size:11px}
         .fp-label{font-size:10.5px}
         .fp-head{font-size:17px;font-weight:700}

@@ -26,7 +26,16 @@ public final class IndexPage {
   static final int SHOWN = 200;
 
   private static final List<String> COLUMNS =
-      List.of("code", "name", "kind", "what it is", "field number", "since", "place", "state");
+      List.of(
+          "code",
+          "name",
+          "kind",
+          "what it is",
+          "how many",
+          "field number",
+          "since",
+          "place",
+          "state");
 
   /** Where no script takes the rest away and brings it back. */
   private static final String WITHOUT_SCRIPTS = "tbody.rest{display:table-row-group}";
@@ -80,7 +89,7 @@ public final class IndexPage {
           var wanted = choices.map(function (choice) { return choice.value; });
           return order.filter(function (row) {
             return (wanted[0] === '' || cell(row, 2) === wanted[0])
-              ? (wanted[1] === '' || cell(row, 7) === wanted[1])
+              ? (wanted[1] === '' || cell(row, 8) === wanted[1])
                 ? words.every(function (word) { return text(row).includes(word); })
                 : false
               : false;
@@ -230,6 +239,19 @@ public final class IndexPage {
 
   private void list() {
     page.section("list", "What there is");
+    int gone = content.all().size() - content.lines().size();
+    if (gone > 0) {
+      html.element(
+              "p",
+              "What has died, left or was used up, and what was never here, is not in the list: "
+                  + gone
+                  + " of "
+                  + content.all().size()
+                  + ".",
+              "class",
+              "said")
+          .line();
+    }
     finder();
     page.wide("list");
     html.open("table", "class", "list", "data-first", Integer.toString(SHOWN))
@@ -279,6 +301,7 @@ public final class IndexPage {
     cell(String.join(", ", line.names()));
     cell(line.kind());
     cell(line.what());
+    html.element("td", line.count() == null ? "" : line.count().toString(), "class", "number");
     cell(line.fieldNumber());
     html.element("td", line.since() == null ? "" : line.since().toString(), "class", "day");
     cell(line.place());

@@ -51,10 +51,12 @@ final class PageStyle {
         input,select{display:block;width:100%;margin:.25rem 0 0;padding:.45rem .6rem;
           font:inherit;color:inherit;background:transparent;border:1px solid;border-radius:4px}
         thead button{padding:.2rem 0;min-height:1.75rem;font:inherit;font-weight:600;color:inherit;text-align:left;
-          background:none;border:0;cursor:pointer}
+          background:none;border:0;cursor:pointer;text-decoration:underline dotted;
+          text-underline-offset:.25em}
         #more{margin:1rem 0;padding:.45rem .9rem;font:inherit;color:inherit;background:transparent;
           border:1px solid;border-radius:4px;cursor:pointer}
         :focus-visible{outline:2px solid;outline-offset:2px}
+        .wide:focus-visible,.wide :focus-visible{outline-offset:-2px}
         [aria-sort=ascending] button::after{content:" \\25B2"}
         [aria-sort=descending] button::after{content:" \\25BC"}
         .rest{display:none}
@@ -90,6 +92,7 @@ final class PageStyle {
         @page{margin:15mm}
         @media print{body{max-width:none;padding:0;font-size:10pt}.wide{overflow:visible}
           .drawing svg{max-width:100%;height:auto}h2,h3{break-after:avoid}.screen,.finder,#more{display:none}
+          thead button{display:contents}thead button::after{content:none!important}
           .sheet{margin:0}.sheet+.sheet{break-before:page}
           tr,li,figure,.board{break-inside:avoid}thead{display:table-header-group}}
         """;

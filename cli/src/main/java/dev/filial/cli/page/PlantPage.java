@@ -127,9 +127,18 @@ public final class PlantPage {
       html.text(" ").element("bdi", name);
     }
     html.close()
-        .element("p", card.kind() + ", " + content.ancestry().generationInWords(), "class", "lead")
+        .element(
+            "p",
+            card.kind() + ", " + content.ancestry().generationInWords() + isNoMore(card),
+            "class",
+            "lead")
         .close()
         .line();
+  }
+
+  /** First of all whoever looks wants to know that it is gone. */
+  private static String isNoMore(Card card) {
+    return card.until() == null ? "" : "; " + card.fate() + " on " + card.until();
   }
 
   // --- what it is ---
@@ -155,7 +164,7 @@ public final class PlantPage {
     page.fact("since", card.since());
     page.fact("until", card.until());
     page.fact("how many", card.count());
-    page.fact("place", card.place());
+    page.fact(card.until() == null ? "place" : "last place", card.place());
     page.fact("what became of it", card.fate());
     html.close().line().close().line();
   }

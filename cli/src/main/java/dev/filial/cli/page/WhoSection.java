@@ -47,7 +47,7 @@ final class WhoSection {
     page.section("who", "Who is in it");
     html.element(
         "p",
-        likely == null
+        likely == null || isAlwaysSo(likely)
             ? "Expected shares of the chromosome sets."
             : "Expected shares of the chromosome sets. "
                 + Math.round(10 * likely.chance())
@@ -93,6 +93,12 @@ final class WhoSection {
     html.open("td");
     bar(taxon, share.toDouble(), percent, likely, range);
     html.close().close().line();
+  }
+
+  private static boolean isAlwaysSo(LikelyShares likely) {
+    Likely unknown = likely.unknown();
+    return (unknown == null || unknown.standardDeviation() < NOTHING)
+        && likely.taxa().stream().allMatch(one -> one.standardDeviation() < NOTHING);
   }
 
   private static String range(Likely likely) {

@@ -175,10 +175,10 @@ class BrowserTest {
     Path page = cross();
     for (boolean dark : new boolean[] {false, true}) {
       browser.dark(dark).open(page);
-      for (String part : List.of(".strip", ".curve")) {
-        browser.run("document.querySelector('" + part + "').scrollIntoView(); return true;");
-        assertThat(colours()).as(part + dark).contains(0xE69F00, 0x56B4E9);
-      }
+      browser.run("document.querySelector('.strip').scrollIntoView(); return true;");
+      assertThat(colours()).as("strip " + dark).contains(0xCC79A7, 0x0072B2);
+      browser.run("document.querySelector('.curve').scrollIntoView(); return true;");
+      assertThat(colours()).as("curve " + dark).contains(0xE69F00, 0x56B4E9);
     }
   }
 
@@ -336,6 +336,13 @@ class BrowserTest {
       assertThat(Pattern.compile("\\b2\\d-\\d{3}[A-Z]\\b").matcher(text).results().count())
           .isEqualTo(990);
       assertThat(text).doesNotContain("more");
+      // Each page has the headings of its columns.
+      for (int page = 2; page <= pdf.getNumberOfPages() - 1; page++) {
+        PDFTextStripper one = new PDFTextStripper();
+        one.setStartPage(page);
+        one.setEndPage(page);
+        assertThat(one.getText(pdf)).as("page " + page).contains("what it is");
+      }
     }
     assertThat(shown()).hasSize(IndexPage.SHOWN);
   }

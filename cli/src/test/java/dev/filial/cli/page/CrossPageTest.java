@@ -113,10 +113,10 @@ class CrossPageTest {
         .containsExactly("edge", "wax", "edge and wax together", "What is not reckoned");
     assertThat(labels(odds))
         .containsExactly(
-            "Of 16 seedlings there are expected: a 12 red; b 4 green",
-            "Of 16 seedlings there are expected: a 12 waxy; b 4 bare",
-            "Of 16 seedlings there are expected: a 9 red, waxy; b 3 red, bare; c 3 green, waxy;"
-                + " d 1 green, bare");
+            "Of 16 seedlings there are expected: p 12 red; q 4 green",
+            "Of 16 seedlings there are expected: p 12 waxy; q 4 bare",
+            "Of 16 seedlings there are expected: p 9 red, waxy; q 3 red, bare; r 3 green, waxy;"
+                + " s 1 green, bare");
     assertThat(cells(odds, "li")).containsExactly("bloom: nobody said how it is inherited.");
     assertThat(cells(odds, "p").get(0)).contains("Germination is reckoned as", "to sow");
     // One of each kind is drawn of the sixteenth.
@@ -135,7 +135,7 @@ class CrossPageTest {
     Element two = boards.get(2);
     assertThat(Parsed.under(two, "th").stream().map(one -> one.getAttribute("scope")))
         .containsExactly("col", "col", "col", "col", "col", "row", "row", "row", "row");
-    assertThat(cells(two, "td")).hasSize(16).contains("EE WW a red, waxy", "ee ww d green, bare");
+    assertThat(cells(two, "td")).hasSize(16).contains("EE WW p red, waxy", "ee ww s green, bare");
   }
 
   @Test
@@ -264,7 +264,7 @@ class CrossPageTest {
 
     assertThat(cells(odds, "h4")).hasSize(3).allMatch(text -> text.startsWith("If "));
     // A duplex selfed throws one in 36 where any two chromosomes pair.
-    assertThat(labels(odds)).contains("Of 36 seedlings there are expected: a 35 red; b 1 green");
+    assertThat(labels(odds)).contains("Of 36 seedlings there are expected: p 35 red; q 1 green");
     assertThat(cells(odds, "p")).contains("All will be red.");
   }
 
@@ -284,7 +284,7 @@ class CrossPageTest {
     assertThat(cells(section(page, "what"), "li")).contains("open pollinated");
     // Half of the known pollen is E throughout: 1/2 + 1/4.
     assertThat(labels(section(page, "odds")))
-        .containsExactly("Of 16 seedlings there are expected: a 12 red; b 4 green");
+        .containsExactly("Of 16 seedlings there are expected: p 12 red; q 4 green");
     assertThat(Parsed.under(section(page, "odds"), "table")).hasSize(1);
   }
 
