@@ -93,6 +93,23 @@ class PagesVerbTest {
     assertThat(links(page("24-010K.html"))).contains("22-009R-4.html", "24-010K-1.html");
   }
 
+  /** One rosette under two tags has one page, whichever tag a cross was made by. */
+  @Test
+  void theOtherRecordOfAPlantLeadsToTheKeptOne() throws IOException {
+    bench.type("plant", "Echeveria laui");
+    bench.type("cross", "26-015J", "Lilo");
+    bench.type("join", "22-001", "26-015", "--why", "one rosette under two tags");
+
+    bench.told("pages", "site");
+
+    assertThat(names(folder.resolve("site"))).doesNotContain("26-015J.html");
+    assertThat(
+            page("26-016K.html").all("a").stream()
+                .filter(link -> link.getTextContent().equals("26-015J"))
+                .map(link -> link.getAttribute("href")))
+        .containsExactly("22-001E.html");
+  }
+
   /** What a page says is the same as when it is written alone, less the links. */
   @Test
   void eachPageIsTheOneThatIsWrittenAlone() throws IOException {
