@@ -187,7 +187,7 @@ public final class PagesCommand implements BenchCommand {
       for (Item item : view.items(EnumSet.allOf(Item.Kind.class))) {
         if (item.sameAs() != null) {
           String file =
-              view.item(item.code()).map(kept -> files.get(kept.code().text())).orElse(null);
+              view.resolved(item.code()).map(kept -> files.get(kept.code().text())).orElse(null);
           if (file != null) {
             files.put(item.code().text(), file);
           }
