@@ -60,9 +60,9 @@ record GerminationTold(Germination found, boolean curve, boolean csv) implements
     }
     if (found.groups().stream().anyMatch(group -> halfEarly(group.times()))) {
       screen.field(
-          "before",
-          "Half were up at the first count already, so that the day is only a guess on the line"
-              + " from the sowing.");
+          "by",
+          "Half were up at the first count already, which was on that day; when before it nobody"
+              + " knows.");
     }
     found.notes().forEach(note -> screen.field("note", note));
     Group all = found.all();
@@ -76,7 +76,7 @@ record GerminationTold(Germination found, boolean curve, boolean csv) implements
   }
 
   private static boolean halfEarly(@Nullable Times times) {
-    return times != null && times.halfBeforeFirstCount();
+    return times != null && times.halfByFirstCount();
   }
 
   private String by() {
@@ -109,7 +109,7 @@ record GerminationTold(Germination found, boolean curve, boolean csv) implements
         percent(group.share()),
         percent(group.lower()) + " and " + percent(group.upper()),
         days(times == null ? null : times.meanDays()),
-        (halfEarly(times) ? "before " : "") + days(times == null ? null : times.halfDays()));
+        (halfEarly(times) ? "by " : "") + days(times == null ? null : times.halfDays()));
   }
 
   /** A bare percentage to a tenth. */
@@ -190,7 +190,7 @@ record GerminationTold(Germination found, boolean curve, boolean csv) implements
           group.upper(),
           times == null ? null : times.meanDays(),
           times == null ? null : times.deviationDays(),
-          times == null ? null : times.halfDays(),
+          times == null || halfEarly(times) ? null : times.halfDays(),
           times == null ? null : times.speed());
     }
     return rows.text();

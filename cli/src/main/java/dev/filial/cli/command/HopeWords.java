@@ -30,7 +30,7 @@ final class HopeWords {
               + ", "
               + rate.from()
               + (rate.counted().isPresent()
-                  ? "; a count, so its chance is not certain, and more seed is reckoned with"
+                  ? "; a count is no certainty, so a few more seeds are allowed for"
                   : ""));
     }
     if (hope.seeds() != null) {

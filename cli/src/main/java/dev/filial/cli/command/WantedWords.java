@@ -140,11 +140,7 @@ final class WantedWords {
       germination.get().flatMap(rate -> rate.or(recorded, "germination")).ifPresent(rates::add);
       survival.get().flatMap(rate -> rate.or(recorded, "survival")).ifPresent(rates::add);
       if (germination.get().isEmpty() && family != null) {
-        RecordedRates.of(view)
-            .ofFamily(family)
-            .germination()
-            .filter(rate -> !rate.share().isZero())
-            .ifPresent(rate -> rates.add(0, rate));
+        RecordedRates.of(view).ofFamily(family).germination().ifPresent(rate -> rates.add(0, rate));
       }
       return rates;
     }
@@ -176,7 +172,6 @@ final class WantedWords {
           own.isPresent() || family == null ? own : pick(recorded.ofSameSpecies(family), what);
       return alike
           .or(() -> pick(recorded.ofAll(), what))
-          .filter(rate -> !rate.share().isZero())
           .orElseThrow(
               () ->
                   Trouble.refused(

@@ -107,8 +107,8 @@ final class GerminationSection {
     if (germination.groups().stream().anyMatch(group -> isHalfEarly(group.times()))) {
       html.element(
               "p",
-              "Where it says \"before\", half were up at the first count already, so that the day is"
-                  + " only a guess on the line from the sowing.",
+              "Where it says \"by\", half were up at the first count already, which was on that day;"
+                  + " when before it nobody knows.",
               "class",
               "said")
           .line();
@@ -116,7 +116,7 @@ final class GerminationSection {
   }
 
   private static boolean isHalfEarly(@Nullable Times times) {
-    return times != null && times.halfBeforeFirstCount();
+    return times != null && times.halfByFirstCount();
   }
 
   private void row(Group group) {
@@ -130,7 +130,7 @@ final class GerminationSection {
         .element("td", days(times == null ? null : times.meanDays()), "class", "number")
         .element(
             "td",
-            (isHalfEarly(times) ? "before " : "") + days(times == null ? null : times.halfDays()),
+            (isHalfEarly(times) ? "by " : "") + days(times == null ? null : times.halfDays()),
             "class",
             "number")
         .element("td", group.sowings().size() > 1 ? "" : counts(times), "class", "words counts")

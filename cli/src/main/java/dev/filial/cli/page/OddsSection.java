@@ -8,15 +8,18 @@ import dev.filial.core.answer.FamilyOddsQuestion;
 import dev.filial.core.answer.FamilyOddsQuestion.Expected;
 import dev.filial.core.answer.FamilyOddsQuestion.FamilyOdds;
 import dev.filial.core.answer.FamilyOddsQuestion.NotKnown;
+import dev.filial.core.answer.GerminationQuestion.LeftOut;
 import dev.filial.core.answer.Hope;
 import dev.filial.core.answer.SeedRate;
 import dev.filial.core.heredity.Checkerboard;
 import dev.filial.core.heredity.Odds;
+import dev.filial.core.name.Code;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -54,7 +57,7 @@ final class OddsSection {
           .line();
     }
     if (!single.isEmpty()) {
-      html.element("p", lead(found.rate()), "class", "said").line();
+      html.element("p", lead(found), "class", "said").line();
     }
     Set<String> notes = new LinkedHashSet<>();
     for (Expected one : single.subList(0, Math.min(MOST_AT_LENGTH, single.size()))) {
@@ -73,7 +76,8 @@ final class OddsSection {
     page.endSection();
   }
 
-  private static String lead(@Nullable SeedRate rate) {
+  private static String lead(FamilyOdds found) {
+    SeedRate rate = found.rate();
     String sure =
         "The last column is how many to "
             + (rate == null ? "raise" : "sow")
@@ -81,13 +85,24 @@ final class OddsSection {
             + ChanceWords.certainty(FamilyOddsQuestion.CERTAINTY)
             + " sure of at least one of that kind.";
     return rate == null
-        ? sure + " No sowing of it was counted, so these are seedlings and not seeds."
+        ? sure + " " + noRate(found.leftOut()) + ", so these are seedlings and not seeds."
         : sure
             + " Germination is reckoned as "
             + rate.text()
             + ", "
             + rate.from()
-            + "; a count is no certainty, so more seed is reckoned with.";
+            + "; a count is no certainty, so a few more seeds are allowed for.";
+  }
+
+  private static String noRate(List<LeftOut> leftOut) {
+    List<String> why = new ArrayList<>();
+    for (LeftOut one : leftOut) {
+      String codes = one.codes().stream().map(Code::text).collect(Collectors.joining(", "));
+      why.add(codes + ": " + one.why());
+    }
+    return why.isEmpty()
+        ? "No sowing of it is recorded"
+        : "No sowing of it tells how much of its seed comes up (" + String.join("; ", why) + ")";
   }
 
   private void trait(Expected expected) {

@@ -102,7 +102,7 @@ final class TalliesSection {
     page.endTable();
     List<String> how = new ArrayList<>();
     if (fit != null && fit.fit() != null) {
-      how.add("Tested by " + FitWords.method(fit.fit()));
+      how.add(FitWords.tested(fit.fit()));
     }
     how.add("Counts: " + tally.from() + ".");
     html.element("p", String.join(" ", how), "class", "said").line();

@@ -26,10 +26,22 @@ public final class FitWords {
         switch (fit.method()) {
           case CHI_SQUARE -> "chi-square " + ChanceWords.number(fit.statistic()) + ", " + degrees;
           case G -> "G " + ChanceWords.number(fit.statistic()) + ", " + degrees;
-          case EXACT -> "exact, the outcomes no likelier than this one added up";
+          case EXACT -> "exact (all outcomes no likelier than this one added up)";
         };
     String why = fit.why().startsWith("as asked") ? "" : "; chosen because " + fit.why();
-    return test + "; p " + ChanceWords.p(fit.p()) + why + ".";
+    return test
+        + (fit.method() == Fit.Method.EXACT ? ": p " : "; p ")
+        + ChanceWords.p(fit.p())
+        + why
+        + ".";
+  }
+
+  /** The same as a sentence. */
+  public static String tested(Fit fit) {
+    String method = method(fit);
+    return fit.method() == Fit.Method.EXACT
+        ? "Exact test" + method.substring("exact".length())
+        : "Tested by " + method;
   }
 
   /** The verdict. */

@@ -1,22 +1,25 @@
 package dev.filial.core.answer;
 
 import dev.filial.core.name.Code;
+import dev.filial.core.number.Decimal;
 import dev.filial.core.register.Item;
 import dev.filial.core.register.RegisterRefusal;
 import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.Sown;
 import dev.filial.core.register.Tallied;
 import dev.filial.core.register.TraitDeclared;
+import dev.filial.core.trial.LikeCrosses;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
- * How many seedlings of a family showed which state: by its tallies, each seedling once; where
- * nothing was tallied, by what its numbered seedlings showed, those left out that were picked for
- * it.
+ * How many seedlings of a family showed which state: by its tallies, each seedling once, with those
+ * seen one by one that had left their pot before it was tallied; where nothing was tallied, by what
+ * its numbered seedlings showed, those left out that were picked for it.
  *
  * @param code the family, or the pot or sowing that was asked about
  * @param counts how many showed each state of the trait, in the order of its states
@@ -70,6 +73,9 @@ public record FamilyCounts(
     return new Counting(view, trait).of(item);
   }
 
+  /** Below it the chi-square distribution is a rough one. Cochran 1954, from memory. */
+  private static final double FEW_EXPECTED = 5;
+
   private static final class Counting {
     private final RegisterView view;
     private final TraitDeclared trait;
@@ -107,8 +113,9 @@ public record FamilyCounts(
         return item.kind().isFamily() ? ofNumbered(item) : Optional.empty();
       }
       notes.addAll(all.notes());
-      noteWhatMayMislead(item);
+      noteIfTheyDiffer(tallies);
       Map<String, Long> counts = zeros();
+      long added = addSeenAlone(item, all, tallies.keySet(), counts);
       List<String> from = new ArrayList<>();
       tallies.forEach(
           (pot, tally) -> {
@@ -119,7 +126,15 @@ public record FamilyCounts(
           new FamilyCounts(
               item.code(),
               counts,
-              (from.size() == 1 ? "the tally of " : "the tallies of ") + String.join(", ", from),
+              (from.size() == 1 ? "the tally of " : "the tallies of ")
+                  + String.join(", ", from)
+                  + (added == 0
+                      ? ""
+                      : ", and "
+                          + added
+                          + (added == 1 ? " seedling" : " seedlings")
+                          + " seen by "
+                          + (added == 1 ? "itself" : "themselves")),
               List.copyOf(tallies.keySet()),
               tallies.entrySet().stream()
                   .filter(made -> !made.getValue().counts().keySet().containsAll(trait.states()))
@@ -137,15 +152,30 @@ public record FamilyCounts(
           .ifPresent(sown -> sown.groups().forEach(filled -> pots.add(filled.group())));
     }
 
-    private void noteWhatMayMislead(Item item) {
+    /**
+     * Adds the seedlings that were seen one by one and had left their pot before it was tallied;
+     * returns how many.
+     */
+    private long addSeenAlone(
+        Item item, Tallies tallies, Set<Code> counting, Map<String, Long> counts) {
       long picked = 0;
-      long alone = 0;
+      long added = 0;
+      long tallied = 0;
+      long unsure = 0;
       for (Code code : item.kind().isFamily() ? view.codesUnder(item.code()) : List.<Code>of()) {
         Optional<Item> seedling = code.isSeedling() ? view.item(code) : Optional.empty();
+        Optional<String> state = seedling.flatMap(any -> seen.value(code));
         if (seedling.isPresent() && seen.isPicked(seedling.get())) {
           picked++;
-        } else if (seedling.isPresent() && seen.value(code).isPresent()) {
-          alone++;
+        } else if (seedling.isPresent() && state.isPresent()) {
+          switch (tallies.holds(seedling.get(), counting)) {
+            case NO -> {
+              counts.merge(state.get(), 1L, Long::sum);
+              added++;
+            }
+            case YES -> tallied++;
+            case NOT_KNOWN -> unsure++;
+          }
         }
       }
       if (picked > 0) {
@@ -157,14 +187,58 @@ public record FamilyCounts(
                 + "; if that was before the tally, and it counts only those left, the shares are"
                 + " off.");
       }
-      if (alone > 0) {
+      noteNotAdded(
+          tallied, "numbered out of the pot after its tally, which counts them with the others");
+      noteNotAdded(
+          unsure,
+          "the dates do not tell whether they were numbered out of the pot before its tally, or are"
+              + " counted in it");
+      return added;
+    }
+
+    private void noteNotAdded(long number, String why) {
+      if (number > 0) {
         notes.add(
-            alone
-                + (alone == 1 ? " seedling was" : " seedlings were")
-                + " seen one by one and "
-                + (alone == 1 ? "is" : "are")
-                + " not added, since a tally counts all of its pot.");
+            number
+                + (number == 1 ? " seedling" : " seedlings")
+                + " seen one by one "
+                + (number == 1 ? "is" : "are")
+                + " not added: "
+                + why
+                + ".");
       }
+    }
+
+    /** Tallies that differ more than chance allows are no sample of one family. */
+    private void noteIfTheyDiffer(Map<Code, Tallied> tallies) {
+      if (tallies.size() < 2) {
+        return;
+      }
+      List<long[]> each = new ArrayList<>();
+      for (Tallied tally : tallies.values()) {
+        each.add(
+            trait.states().stream()
+                .mapToLong(state -> tally.counts().getOrDefault(state, 0L))
+                .toArray());
+      }
+      LikeCrosses.of(each)
+          .differences()
+          .filter(differences -> differences.p() < GerminationQuestion.DOUBTFUL)
+          .ifPresent(
+              differences ->
+                  notes.add(
+                      "The tallies of "
+                          + GerminationQuestion.codes(List.copyOf(tallies.keySet()))
+                          + " differ more than by chance (chi-square "
+                          + Decimal.text(differences.chiSquare(), 2)
+                          + ", p "
+                          + (differences.p() < 0.001
+                              ? "below 0.001"
+                              : Decimal.text(differences.p(), 3))
+                          + (differences.leastExpected() < FEW_EXPECTED
+                              ? ", a rough one, since few were expected somewhere"
+                              : "")
+                          + "); what they come to together may be true of none of them."));
     }
 
     private Map<String, Long> zeros() {

@@ -66,14 +66,16 @@ public final class FamilyOddsQuestion {
    * @param notKnown the traits with a model of which there are no odds
    * @param notModelled the traits with states of which nobody said how they are inherited
    * @param rate how many seeds of this cross came up by its own sowings, through which seeds to sow
-   *     are reckoned; null where none was counted, and then it is seedlings that are told
+   *     are reckoned; null where none tells, and then it is seedlings that are told
+   * @param leftOut why none of its sowings tells; empty where one does, or none is recorded
    */
   public record FamilyOdds(
       List<Expected> single,
       @Nullable Expected together,
       List<NotKnown> notKnown,
       List<String> notModelled,
-      @Nullable SeedRate rate) {}
+      @Nullable SeedRate rate,
+      List<GerminationQuestion.LeftOut> leftOut) {}
 
   /**
    * What is to be expected of a family.
@@ -83,12 +85,8 @@ public final class FamilyOddsQuestion {
    */
   public FamilyOdds ask(Code code) {
     Item family = Things.required(view, code);
-    SeedRate rate =
-        RecordedRates.of(view)
-            .ofFamily(family.code())
-            .germination()
-            .filter(own -> !own.share().isZero())
-            .orElse(null);
+    RecordedRates recorded = RecordedRates.of(view);
+    SeedRate rate = recorded.ofFamily(family.code()).germination().orElse(null);
     List<Expected> single = new ArrayList<>();
     List<String> known = new ArrayList<>();
     List<String> notModelled = new ArrayList<>();
@@ -114,7 +112,8 @@ public final class FamilyOddsQuestion {
         known.size() == 2 ? together(known, family, rate) : null,
         List.copyOf(notKnown),
         List.copyOf(notModelled),
-        rate);
+        rate,
+        rate == null ? recorded.leftOut(family.code()) : List.of());
   }
 
   static String reason(RuntimeException refusal) {

@@ -103,7 +103,8 @@ public final class GerminationQuestion {
    * @param deviationDays its standard deviation in days; null if fewer than two came up
    * @param halfDays T50, the days until half of those that came up at all were up; null if nothing
    *     came up
-   * @param halfBeforeFirstCount whether half were up at the first count already
+   * @param halfByFirstCount whether half were up at the first count already: {@code halfDays} is
+   *     then the day of that count, and an upper bound
    * @param speed the speed of germination by Maguire, in seedlings a day; null if some were up on
    *     the day of sowing
    * @param curve the counts, from the first on
@@ -114,7 +115,7 @@ public final class GerminationQuestion {
       @Nullable Double meanDays,
       @Nullable Double deviationDays,
       @Nullable Double halfDays,
-      boolean halfBeforeFirstCount,
+      boolean halfByFirstCount,
       @Nullable Double speed,
       List<Point> curve) {}
 
@@ -334,7 +335,7 @@ public final class GerminationQuestion {
         curve.meanTime().isPresent() ? curve.meanTime().getAsDouble() : null,
         curve.deviation().isPresent() ? curve.deviation().getAsDouble() : null,
         half == null ? null : half.days(),
-        half != null && half.beforeFirstCount(),
+        half != null && half.byFirstCount(),
         curve.speed().isPresent() ? curve.speed().getAsDouble() : null,
         curve.steps().stream()
             .map(

@@ -5,7 +5,6 @@ import dev.filial.core.heredity.Genome;
 import dev.filial.core.heredity.Genotype;
 import dev.filial.core.heredity.Locus;
 import dev.filial.core.heredity.MapFunction;
-import dev.filial.core.heredity.Pattern;
 import dev.filial.core.heredity.PossibleGenotypes;
 import dev.filial.core.heredity.TraitModel;
 import dev.filial.core.name.Code;
@@ -349,15 +348,10 @@ final class PlantGenes {
       Genotype whole = genome.genotype(stated.genotype());
       return left.like(whole);
     }
-    // Only some of the genes were stated, or more than are asked about: their alleles hold, and how
-    // they lie together is not carried over.
+    // Some of the genes were stated, or more than are asked about: it is read as it was written,
+    // and how linked ones lie together holds for any of them.
     Genome ofThese = DeclaredGenome.of(view, stated.loci(), MapFunction.HALDANE);
-    Genotype read = ofThese.genotype(stated.genotype());
-    List<Pattern> patterns = new ArrayList<>();
-    for (Locus locus : named) {
-      patterns.add(new Pattern(locus, read.alleles(ofThese.locus(locus.name())), false));
-    }
-    return left.carrying(patterns);
+    return left.agreeing(ofThese.genotype(stated.genotype()));
   }
 
   /** Doubts behind the plants. */

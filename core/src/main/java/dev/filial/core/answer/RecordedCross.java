@@ -51,8 +51,8 @@ final class RecordedCross {
     if (!reckoned.isOne()) {
       notes.add(
           Fraction.ONE.minus(reckoned).toPercent(1)
-              + " of the seed had unknown pollen and is left out of these odds; how many to sow takes"
-              + " none of it for wanted.");
+              + " of the seed had unknown pollen and is left out of these odds, and no wanted seedling"
+              + " is hoped for from it when reckoning how many to sow.");
     }
     List<CrossOdds> ways = new ArrayList<>();
     List<Fraction> shares = rescaled(known, notes);
@@ -70,6 +70,11 @@ final class RecordedCross {
     }
     notes.add(
         "Mixed of the ways in which the seed may have come about: " + text(known, shares) + ".");
+    if (known.stream().filter(way -> way.route() == Route.OPEN_POLLINATION).count() > 1) {
+      notes.add(
+          "Every seed is taken to have had pollen of its own. If all are of one fruit they may have"
+              + " one pollinator, and then no number to sow is sure.");
+    }
     return named(mixed(ways, shares, reckoned), family, notes);
   }
 

@@ -7,7 +7,9 @@ import dev.filial.core.register.Sown;
 import dev.filial.core.trial.LikeCrosses;
 import dev.filial.core.trial.Proportion;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -68,6 +70,20 @@ public final class RecordedRates {
             .filter(sowing -> its.equals(SowingLabels.species(taxa, sowing.whole())))
             .toList(),
         "sowings of " + its);
+  }
+
+  /** The sowings of one cross or packet that are in no rate, with why. */
+  List<GerminationQuestion.LeftOut> leftOut(Code family) {
+    Map<Emergence.Doubt, List<Code>> doubts = new EnumMap<>(Emergence.Doubt.class);
+    for (Code sowing : sowings(view.codesUnder(family.whole()))) {
+      view.item(sowing)
+          .flatMap(item -> view.effective(item.entry()))
+          .filter(Sown.class::isInstance)
+          .map(Sown.class::cast)
+          .map(sown -> Emergence.of(view, sown).doubt())
+          .ifPresent(doubt -> doubts.computeIfAbsent(doubt, any -> new ArrayList<>()).add(sowing));
+    }
+    return GerminationQuestion.leftOut(doubts);
   }
 
   /** Of all sowings in the register: what the bench does on the whole. */

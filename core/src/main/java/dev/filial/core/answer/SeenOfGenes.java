@@ -1,10 +1,8 @@
 package dev.filial.core.answer;
 
 import dev.filial.core.heredity.Genome;
-import dev.filial.core.heredity.Genotype;
 import dev.filial.core.heredity.Locus;
 import dev.filial.core.heredity.MapFunction;
-import dev.filial.core.heredity.Pattern;
 import dev.filial.core.heredity.TraitModel;
 import dev.filial.core.inference.Evidence;
 import dev.filial.core.name.Code;
@@ -101,22 +99,12 @@ final class SeenOfGenes {
     List<Locus> named =
         genome.loci().stream().filter(locus -> stated.loci().contains(locus.name())).toList();
     boolean whole = named.size() == genome.loci().size() && stated.loci().size() == named.size();
-    List<Pattern> patterns = new ArrayList<>();
-    if (!whole) {
-      // Some of the genes, or more than are asked about: their alleles hold, but not how they
-      // lie together.
-      Genome ofThese = DeclaredGenome.of(view, stated.loci(), MapFunction.HALDANE);
-      Genotype read = ofThese.genotype(stated.genotype());
-      for (Locus locus : named) {
-        patterns.add(new Pattern(locus, read.alleles(ofThese.locus(locus.name())), false));
-      }
-    }
+    // Of some of the genes, or of more than are asked about, it is read as it was written: how
+    // linked ones lie together holds for any of them.
+    Genome ofThese = whole ? genome : DeclaredGenome.of(view, stated.loci(), MapFunction.HALDANE);
     findings.add(
-        new Evidence.Carried(
-            stated.code().text(),
-            patterns,
-            whole ? Optional.of(genome.genotype(stated.genotype())) : Optional.empty(),
-            Long.toString(entry)));
+        Evidence.Carried.of(
+            stated.code().text(), ofThese.genotype(stated.genotype()), Long.toString(entry)));
   }
 
   private void ofTrait(TraitModel model) {

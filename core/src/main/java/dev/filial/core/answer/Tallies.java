@@ -1,6 +1,9 @@
 package dev.filial.core.answer;
 
 import dev.filial.core.name.Code;
+import dev.filial.core.register.Item;
+import dev.filial.core.register.Numbered;
+import dev.filial.core.register.PartialDate;
 import dev.filial.core.register.Potted;
 import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.Sown;
@@ -14,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The tallies of one trait in some pots, chosen so that no seedling counts twice.
@@ -87,6 +91,68 @@ final class Tallies {
       next = view.item(next.get()).isPresent() ? source(next.get()) : Optional.empty();
     }
     return chain;
+  }
+
+  /** Whether something is so, as far as the dates tell. */
+  enum Answer {
+    /** It is. */
+    YES,
+    /** It is not. */
+    NO,
+    /** They do not tell. */
+    NOT_KNOWN
+  }
+
+  /**
+   * Whether a numbered seedling is in one of the tallies that count: not if it was numbered out of
+   * its pot, or potted on before, earlier than that was tallied, or if nothing of that was tallied.
+   *
+   * @param counting the pots whose tallies were chosen
+   */
+  Answer holds(Item seedling, Set<Code> counting) {
+    if (!(view.effective(seedling.entry()).orElse(null) instanceof Numbered numbered)) {
+      return Answer.NOT_KNOWN;
+    }
+    List<Code> chain = filledThrough(numbered.from());
+    Answer held = Answer.NO;
+    PartialDate left = numbered.date();
+    for (Code pot : chain) {
+      if (counting.contains(pot)) {
+        held = either(held, wasIn(pot, left));
+      }
+      Statement filling = view.item(pot).flatMap(item -> view.effective(item.entry())).orElse(null);
+      if (filling instanceof Potted potted) {
+        left = potted.date();
+      }
+    }
+    for (Code pot : counting) {
+      // Out of the sowing or the family: it may have stood in any of the pots that came of it.
+      boolean from =
+          !chain.contains(pot)
+              && (numbered.from().isWhole() || filledThrough(pot).contains(numbered.from()));
+      if (from && wasIn(pot, numbered.date()) != Answer.NO) {
+        held = either(held, Answer.NOT_KNOWN);
+      }
+    }
+    return held;
+  }
+
+  private static Answer either(Answer one, Answer other) {
+    return one == Answer.YES || other == Answer.YES
+        ? Answer.YES
+        : one == Answer.NO ? other : Answer.NOT_KNOWN;
+  }
+
+  /** Whether what left a pot on that day was in its tally. */
+  private Answer wasIn(Code pot, @Nullable PartialDate left) {
+    Made tally = made.get(pot);
+    PartialDate day = tally == null ? null : tally.tally().date();
+    if (left == null || day == null) {
+      return Answer.NOT_KNOWN;
+    }
+    return left.latest().isBefore(day.earliest())
+        ? Answer.NO
+        : day.latest().isBefore(left.earliest()) ? Answer.YES : Answer.NOT_KNOWN;
   }
 
   /** What was left out and why, a sentence each. */

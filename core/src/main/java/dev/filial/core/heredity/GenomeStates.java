@@ -310,10 +310,22 @@ public final class GenomeStates {
     return copies;
   }
 
-  /** Whether a genotype is that of a plant of which this was stated, all loci or some. */
-  public boolean isLike(int group, Form form, int number, Genotype stated) {
-    long here = of(group, form)[number];
-    long wanted = stated.homologs(group);
+  /**
+   * Which genotypes of a group can be those of a plant of which this was stated: of all loci of the
+   * genome, or of some and of others besides; linked ones lie together as they were stated to.
+   */
+  public boolean[] like(int group, Form form, Genotype stated) {
+    long[] all = of(group, form);
+    boolean[] like = new boolean[all.length];
+    boolean ofThese = stated.genome() == genome;
+    StatedPhase phase = StatedPhase.of(genome.groups().get(group), stated);
+    for (int i = 0; i < all.length; i++) {
+      like[i] = ofThese ? isLike(all[i], stated.homologs(group)) : phase.fits(all[i]);
+    }
+    return like;
+  }
+
+  private static boolean isLike(long here, long wanted) {
     return here == wanted
         || (!Homologs.areApart(wanted)
             && Homologs.areApart(here)

@@ -263,9 +263,40 @@ public final class PossibleGenotypes {
     return new PossibleGenotypes(genome, stated.ploidy(), left);
   }
 
-  /** Those that fit the patterns. */
-  public PossibleGenotypes carrying(List<Pattern> patterns) {
-    return showing(TraitModel.fitting(patterns), TraitModel.FITS);
+  /**
+   * Those that are as stated at the loci that the stated genotype is of: of linked ones with how
+   * they lie together. It may be of fewer loci, of more, or of others.
+   */
+  public PossibleGenotypes agreeing(Genotype stated) {
+    Map<Integer, Set<Long>> left = new TreeMap<>(groups);
+    for (int group = 0; group < genome.groups().size(); group++) {
+      LinkageGroup linked = genome.groups().get(group);
+      StatedPhase phase = StatedPhase.of(linked, stated);
+      Set<Long> known = groups.get(group);
+      if (phase.isSilent()) {
+        continue;
+      }
+      if (known == null) {
+        boolean fits =
+            linked.loci().get(0).isCytoplasmic() || stated.ploidy() == ploidy || ploidy == 0;
+        if (phase.isWhole() && fits) {
+          left.put(group, Set.of(phase.whole()));
+        }
+        continue;
+      }
+      Set<Long> possible = new LinkedHashSet<>();
+      for (long homologs : known) {
+        if (phase.fits(homologs)) {
+          boolean parted =
+              phase.isWhole()
+                  && Homologs.areApart(phase.whole())
+                  && Homologs.count(phase.whole()) == Homologs.count(homologs);
+          possible.add(parted ? phase.whole() : homologs);
+        }
+      }
+      left.put(group, possible);
+    }
+    return new PossibleGenotypes(genome, ploidy, left);
   }
 
   private interface Test {

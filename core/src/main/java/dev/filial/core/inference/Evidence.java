@@ -80,7 +80,8 @@ public sealed interface Evidence {
    * What a plant carries is known, by a marker or from its breeder.
    *
    * @param patterns what is so at some loci; empty if all is said by {@code whole}
-   * @param whole its genotype at all loci of the genome, if that is known
+   * @param whole its genotype, if that is known: at all loci of the genome, or at some of them and
+   *     others besides, linked ones with how they lie together
    */
   record Carried(String plant, List<Pattern> patterns, Optional<Genotype> whole, String source)
       implements Evidence {

@@ -190,10 +190,11 @@ final class Sightings {
     Form form = lineages.form(plant);
     for (int group = 0; group < states.genome().groups().size(); group++) {
       double[] table = new double[states.count(group, form)];
+      boolean[] like =
+          carried.whole().isEmpty() ? null : states.like(group, form, carried.whole().get());
       for (int i = 0; i < table.length; i++) {
-        boolean whole =
-            carried.whole().isEmpty() || states.isLike(group, form, i, carried.whole().get());
-        table[i] = whole && states.fits(group, form, i, carried.patterns()) ? 1 : 0;
+        table[i] =
+            (like == null || like[i]) && states.fits(group, form, i, carried.patterns()) ? 1 : 0;
       }
       sources.factor(new int[] {sources.plant(plant, group)}, table);
     }

@@ -32,10 +32,10 @@ public record GerminationCurve(int sown, List<Step> steps) {
    * The day on which half of those that came up at all were up.
    *
    * @param days in days from sowing
-   * @param beforeFirstCount whether half were up at the first count already, so that it lies on the
-   *     line from the sowing to that count
+   * @param byFirstCount whether half were up at the first count already: then the days are those of
+   *     that count, and all that is known is that it was by then
    */
-  public record HalfTime(double days, boolean beforeFirstCount) {}
+  public record HalfTime(double days, boolean byFirstCount) {}
 
   /**
    * Checks that the steps follow each other.
@@ -154,8 +154,8 @@ public record GerminationCurve(int sown, List<Step> steps) {
    * nᵢ), nᵢ and nⱼ being the numbers up at the counts on days tᵢ and tⱼ between which N/2 lies
    * (Coolbear, Francis and Grierson 1984, Journal of Experimental Botany 35:1609-1617, in the form
    * of Farooq and others 2005, Journal of Integrative Plant Biology 47:187-193, both from memory).
-   * Before the first count the line begins with none on the day of sowing. Empty if nothing came
-   * up.
+   * Where half were up at the first count already nobody knows when, and its day is an upper bound.
+   * Empty if nothing came up.
    */
   public Optional<HalfTime> halfTime() {
     if (up() == 0) {
@@ -166,8 +166,11 @@ public record GerminationCurve(int sown, List<Step> steps) {
     int upBefore = 0;
     for (Step step : steps) {
       if (step.up() >= half) {
+        if (step.equals(steps.get(0))) {
+          return Optional.of(new HalfTime(step.day(), true));
+        }
         double days = dayBefore + (half - upBefore) * (step.day() - dayBefore) / step.newly();
-        return Optional.of(new HalfTime(days, step.equals(steps.get(0))));
+        return Optional.of(new HalfTime(days, false));
       }
       dayBefore = step.day();
       upBefore = step.up();

@@ -262,4 +262,36 @@ class FamilyQuestionTest {
     assertThat(tallies.get(1).seedlings()).isEqualTo(40);
     assertThat(tallies(bench.cross(laui, agavoides))).isEmpty();
   }
+
+  private FamilyOdds oddsWhereSownAndCounted(long up) {
+    redEdges();
+    bench.genotype(laui, "Rr", "edge");
+    Code cross = bench.selfed(laui);
+    Code sowing = bench.sowing(bench.harvest(cross), "2025-10-01", 1);
+    bench.say(
+        new Counted(
+            PartialDate.parse("2025-11-01"),
+            List.of(new Counted.Reading(sowing, Count.of(up), null)),
+            null));
+    return odds(cross);
+  }
+
+  @Test
+  void aSowingOfWhichNothingCameUpIsACount() {
+    FamilyOdds odds = oddsWhereSownAndCounted(0);
+
+    assertThat(Objects.requireNonNull(odds.rate()).text()).isEqualTo("0 of 50");
+    assertThat(odds.leftOut()).isEmpty();
+    assertThat(odds.single().get(0).hopes().get(0).get(1).orElseThrow().seeds()).isNotNull();
+  }
+
+  @Test
+  void aSowingThatGivesNoRateIsNamedWithWhy() {
+    FamilyOdds odds = oddsWhereSownAndCounted(51);
+
+    assertThat(odds.rate()).isNull();
+    assertThat(odds.leftOut())
+        .extracting(GerminationQuestion.LeftOut::why)
+        .containsExactly("more came up than was sown");
+  }
 }

@@ -280,4 +280,70 @@ class FitQuestionTest {
     assertThatThrownBy(() -> ask(FitQuestion.byGenes().withMethod(Fit.Method.G)))
         .isInstanceOf(RegisterRefusal.class);
   }
+
+  @Test
+  void aSeedlingNumberedBeforeTheTallyIsAnotherAndIsAdded() {
+    redEdges();
+    Code cross = f2();
+    Code sowing = sown(cross, "2025-10-01");
+    numbered(cross, sowing, "2026-01-01", "red");
+    tally(sowing, "2026-02-01", "red", 9, "green", 8);
+
+    FitAnswer answer = ask(FitQuestion.byGenes(), cross);
+    assertThat(only(answer).rows()).extracting(FitAnswer.Row::count).containsExactly(10L, 8L);
+    assertThat(only(answer).from()).endsWith(", and 1 seedling seen by itself");
+    assertThat(answer.notes()).noneMatch(note -> note.contains("not added"));
+  }
+
+  @Test
+  void aSeedlingNumberedAfterTheTallyIsInIt() {
+    redEdges();
+    Code cross = f2();
+    Code sowing = sown(cross, "2025-10-01");
+    tally(sowing, "2026-02-01", "red", 9, "green", 8);
+    numbered(cross, sowing, "2026-02-02", "red");
+
+    FitAnswer answer = ask(FitQuestion.byGenes(), cross);
+    assertThat(only(answer).rows()).extracting(FitAnswer.Row::count).containsExactly(9L, 8L);
+    assertThat(answer.notes()).anyMatch(note -> note.contains("after its tally"));
+  }
+
+  @Test
+  void whereTheDatesDoNotTellASeedlingIsNotAdded() {
+    redEdges();
+    Code cross = f2();
+    Code sowing = sown(cross, "2025-10-01");
+    tally(sowing, "2026-02-01", "red", 9, "green", 8);
+    numbered(cross, sowing, "2026", "red");
+
+    FitAnswer answer = ask(FitQuestion.byGenes(), cross);
+    assertThat(only(answer).rows()).extracting(FitAnswer.Row::count).containsExactly(9L, 8L);
+    assertThat(answer.notes()).anyMatch(note -> note.contains("the dates do not tell"));
+  }
+
+  private void numbered(Code cross, Code from, String date, String shows) {
+    Code seedling = NextCode.in(bench.store).seedling(cross);
+    int number = seedling.part().number();
+    bench.say(new Numbered(from, number, number, PartialDate.parse(date), null, null, null));
+    bench.showed(seedling, EDGE, shows);
+  }
+
+  @Test
+  void talliesThatContradictEachOtherAreSaidTo() {
+    redEdges();
+    Code cross = f2();
+    Code lot = bench.harvest(cross);
+    Code one = bench.sowing(lot, "2025-10-01", 1);
+    Code other = bench.sowing(lot, "2025-10-02", 1);
+    tally(one, "2026-02-01", "red", 18, "green", 13);
+    tally(other, "2026-02-01", "red", 12, "green", 0);
+
+    // By hand of 18, 13; 12, 0: 43 (18·0 − 13·12)² / (31·12·30·13) = 7.21.
+    assertThat(ask(FitQuestion.byGenes(), cross).notes())
+        .anyMatch(note -> note.contains("differ more than by chance (chi-square 7.21, p 0.007,"));
+
+    tally(other, "2026-03-01", "red", 8, "green", 4);
+    assertThat(ask(FitQuestion.byGenes(), cross).notes())
+        .noneMatch(note -> note.contains("differ more than by chance"));
+  }
 }

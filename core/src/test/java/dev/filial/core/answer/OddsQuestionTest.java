@@ -513,4 +513,23 @@ class OddsQuestionTest {
 
     assertThat(text(only(question("leaf edge").ask(cross)))).isEqualTo("3/4 red, 1/4 green");
   }
+
+  @Test
+  void seedOfOneFruitMayHaveOnePollinator() {
+    redEdges();
+    Code two =
+        bench
+            .pollination(
+                laui, new Pollen.Open(InventedBench.weighted(laui, 1, agavoides, 1), Fraction.ZERO))
+            .made();
+    Code one =
+        bench
+            .pollination(laui, new Pollen.Open(InventedBench.weighted(agavoides, 1), Fraction.ZERO))
+            .made();
+
+    assertThat(question("leaf edge").ask(two).notes())
+        .anyMatch(note -> note.contains("no number to sow is sure"));
+    assertThat(question("leaf edge").ask(one).notes())
+        .noneMatch(note -> note.contains("no number to sow is sure"));
+  }
 }
