@@ -181,4 +181,13 @@ class LabelVerbsTest {
     assertThat(oneLine(outcome.err()))
         .contains("less than 2 mm high and hard to read: the code on 26-013E H2");
   }
+
+  @Test
+  void whereOnlyTheBuriedEndIsHardToReadThatIsSaid() {
+    Outcome outcome = filial("labels", "22-001", "--size", "40x10");
+
+    assertThat(outcome.out()).contains("code  3.8 mm high");
+    assertThat(oneLine(outcome.err()))
+        .contains("hard to read: the code once more on the buried end of 22-001E;");
+  }
 }

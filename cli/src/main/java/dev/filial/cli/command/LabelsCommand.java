@@ -234,14 +234,19 @@ public final class LabelsCommand implements BenchCommand {
   }
 
   private static List<String> warnings(LabelSheets sheets) {
-    List<String> small = sheets.small();
     List<String> warnings = new ArrayList<>();
+    warnOf(warnings, sheets.small(), "the code on ");
+    warnOf(warnings, sheets.smallWhenBuried(), "the code once more on the buried end of ");
+    return warnings;
+  }
+
+  private static void warnOf(List<String> warnings, List<String> small, String where) {
     if (!small.isEmpty()) {
       warnings.add(
-          "less than 2 mm high and hard to read: the code on "
+          "less than 2 mm high and hard to read: "
+              + where
               + (small.size() > NAMED ? small.size() + " labels" : String.join(", ", small))
               + "; a wider label has room for a larger one");
     }
-    return warnings;
   }
 }

@@ -44,7 +44,7 @@ record SeasonsTold(Seasons found, @Nullable Integer year, boolean csv) implement
             .numbers("sown")
             .numbers("came up")
             .numbers("numbered")
-            .numbers("died");
+            .numbers("deaths noted");
     found.years().forEach(season -> row(table, season, String.valueOf(season.year())));
     Season undated = found.undated();
     if (undated != null) {
@@ -57,6 +57,11 @@ record SeasonsTold(Seasons found, @Nullable Integer year, boolean csv) implement
           "+",
           "and more that was guessed or has no number, or sowings not counted; the year in full"
               + " tells");
+    }
+    if (found.all().of(SeasonFigure.DIED).counted() > 0) {
+      screen.field(
+          "deaths noted",
+          "only those somebody wrote down; what only a lower count shows is not among them");
     }
     if (!found.years().isEmpty()) {
       screen.next(

@@ -138,7 +138,15 @@ public final class LabelSheets {
   /** The codes that came out so small that not everybody reads them. */
   public List<String> small() {
     return labels.stream()
-        .filter(label -> label.smallestCode() < SMALL)
+        .filter(label -> label.capHeight() < SMALL)
+        .map(FittedLabel::code)
+        .toList();
+  }
+
+  /** The codes that came out so small on the end that is buried, and there alone. */
+  public List<String> smallWhenBuried() {
+    return labels.stream()
+        .filter(label -> label.capHeight() >= SMALL && label.smallestCode() < SMALL)
         .map(FittedLabel::code)
         .toList();
   }

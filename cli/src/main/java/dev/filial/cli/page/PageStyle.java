@@ -78,6 +78,7 @@ final class PageStyle {
         .board td,.board thead th{white-space:nowrap}
         .board{width:auto}
         .board td,.board th{padding-right:2rem}
+        .seasons{font-size:.85rem}.seasons th,.seasons td{padding-right:.6rem}
         h3+p,h4+p{margin-top:.25rem}
         .wide+dl,.wide+p{margin-top:.75rem}
         @media (max-width:34rem){dl{grid-template-columns:1fr;gap:0}dd{margin-bottom:.5rem}

@@ -65,7 +65,19 @@ final class PageWriter {
   /** Begins a table, up to the inside of its body. */
   void table(String labelledBy, List<String> columns) {
     wide(labelledBy);
-    html.open("table").open("thead").open("tr");
+    html.open("table");
+    head(columns);
+  }
+
+  /** Begins a table of a style of its own. */
+  void table(String labelledBy, List<String> columns, String style) {
+    wide(labelledBy);
+    html.open("table", "class", style);
+    head(columns);
+  }
+
+  private void head(List<String> columns) {
+    html.open("thead").open("tr");
     columns.forEach(column -> html.element("th", column, "scope", "col"));
     html.close().close().line().open("tbody").line();
   }

@@ -14,18 +14,18 @@ final class SeasonSection {
       List.of(
           "year",
           "plants that came",
-          "packets of seed",
-          "crosses by hand",
+          "seed packets",
+          "hand crosses",
           "of these set",
           "failed",
           "seed harvested",
           "seed sown",
           "came up",
           "seedlings numbered",
-          "flowered for the first time",
-          "died",
+          "first flowers",
+          "deaths written down",
           "thrown out",
-          "given away");
+          "plants given away");
 
   private SeasonSection() {}
 
@@ -43,12 +43,13 @@ final class SeasonSection {
     html.element(
             "p",
             "By the days the entries speak of; whether a cross set and how much of a sowing came up"
-                + " stands in the year of the cross and of the sowing."
+                + " stands in the year of the cross and of the sowing. Deaths are those somebody wrote"
+                + " down; losses that only a lower count shows are not among them."
                 + (more ? " A plus sign says that there was more that nobody counted." : ""),
             "class",
             "said")
         .line();
-    page.table("seasons", COLUMNS);
+    page.table("seasons", COLUMNS, "seasons");
     for (int i = seasons.years().size() - 1; i >= 0; i--) {
       Season season = seasons.years().get(i);
       row(html, season, String.valueOf(season.year()));

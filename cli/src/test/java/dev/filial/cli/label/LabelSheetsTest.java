@@ -82,8 +82,9 @@ class LabelSheetsTest {
   @Test
   void aTagTooShortForTheCodeOnItsBuriedEndIsWarnedOfOrRefused() {
     // A third of 40 mm, less 1.5 mm at either end: 10.3 mm for ten letters.
-    assertThat(tags(new Size(40, 13), Sheets.label("26-013-40")).small())
-        .containsExactly("26-013E-40");
+    LabelSheets small = tags(new Size(40, 13), Sheets.label("26-013-40"));
+    assertThat(small.smallWhenBuried()).containsExactly("26-013E-40");
+    assertThat(small.small()).isEmpty();
     assertThatThrownBy(() -> tags(new Size(30, 13), Sheets.label("26-013-40")))
         .hasMessageContaining("mm high on the end that is buried");
   }

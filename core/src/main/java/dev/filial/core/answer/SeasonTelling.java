@@ -79,7 +79,7 @@ public final class SeasonTelling {
     cameUp(lines, season);
     add(lines, season, SeasonFigure.NUMBERED, "seedlings numbered", "");
     add(lines, season, SeasonFigure.FIRST_FLOWERS, "flowered first", "");
-    add(lines, season, SeasonFigure.DIED, "died", causes(season));
+    add(lines, season, SeasonFigure.DIED, "deaths written down", causes(season));
     add(lines, season, SeasonFigure.DISCARDED, "thrown out", "");
     add(lines, season, SeasonFigure.GIVEN, "plants given away", "");
     add(lines, season, SeasonFigure.SEED_LOST, "seed lost", "");
@@ -187,7 +187,7 @@ public final class SeasonTelling {
       case FRUIT -> "fruit harvested";
       case SEED -> "seed harvested";
       case SOWN -> "seed sown";
-      case DIED -> "died";
+      case DIED -> "deaths written down";
       case DISCARDED -> "thrown out";
       case GIVEN -> "plants given away";
       case SEED_LOST -> "seed lost";

@@ -12,10 +12,11 @@ import java.util.function.UnaryOperator;
  * <p>Facts are placed one after the other in order of importance, each into the first line with
  * room for it, two spaces behind what stands there; a later one never moves an earlier one, so what
  * matters more is never lost to what matters less. Parents too long for one line may run over
- * several, broken at spaces and before the ×. Of the ways to say the parents the longest is taken
- * that costs none of the other facts its place; if even the shortest has no room it is cut,
- * visibly, with an ellipsis. Nothing else is ever cut, the code least of all: it fits or is left
- * out.
+ * several of one side, broken at spaces and before the ×; nothing is written between the pieces,
+ * lest a class or a date be read as that of one parent. Of the ways to say the parents the longest
+ * is taken that costs none of the other facts its place; if even the shortest has no room it is
+ * cut, visibly, with an ellipsis. Nothing else is ever cut, the code least of all: it fits or is
+ * left out.
  *
  * <p>Where the code stands by itself, in letters of its own size, the lines hold only the rest.
  */
@@ -160,6 +161,9 @@ public final class LabelRoom {
   private final class Lines {
     private final String[] text = new String[lines * sides];
 
+    /** Whether the next line goes on with the parents of this one. */
+    private final boolean[] goesOn = new boolean[lines * sides];
+
     Lines() {
       Arrays.fill(text, "");
     }
@@ -168,7 +172,7 @@ public final class LabelRoom {
     boolean put(String fact) {
       for (int i = 0; i < text.length; i++) {
         String line = text[i].isEmpty() ? fact : text[i] + BETWEEN + fact;
-        if (measure.width(line) <= width) {
+        if (!goesOn[i] && measure.width(line) <= width) {
           text[i] = line;
           return true;
         }
@@ -176,31 +180,58 @@ public final class LabelRoom {
       return false;
     }
 
-    /** Puts a fact into neighbouring empty lines, of one side if that has room. */
+    /** Puts a fact into neighbouring empty lines of one side. */
     boolean putOverSeveral(String fact) {
-      List<String> broken = broken(fact);
-      if (broken.isEmpty()) {
+      return putPieces(packed(beforeSigns(fact))) || putPieces(packed(unbreakable(fact)));
+    }
+
+    private boolean putPieces(List<String> pieces) {
+      if (pieces.isEmpty()) {
         return false;
       }
-      for (boolean oneSide : new boolean[] {true, false}) {
-        for (int i = 0; i + broken.size() <= text.length; i++) {
-          int end = i + broken.size();
-          boolean isEmpty = Arrays.stream(text, i, end).allMatch(String::isEmpty);
-          boolean isOnOneSide = i / lines == (end - 1) / lines;
-          if (isEmpty && (isOnOneSide || !oneSide)) {
-            for (int j = i; j < end; j++) {
-              text[j] = broken.get(j - i);
-            }
-            return true;
-          }
+      for (int i = 0; i < text.length; i++) {
+        if (emptyFrom(i) >= pieces.size()) {
+          putFrom(i, pieces);
+          return true;
         }
       }
       return false;
     }
 
-    /** Puts as much as there is room for into the first line with most room, and an ellipsis. */
+    private void putFrom(int first, List<String> pieces) {
+      for (int j = 0; j < pieces.size(); j++) {
+        text[first + j] = pieces.get(j);
+        goesOn[first + j] = j + 1 < pieces.size();
+      }
+    }
+
+    /** How many lines from this one on are empty, to the end of its side. */
+    private int emptyFrom(int first) {
+      int end = first;
+      while (end < (first / lines + 1) * lines && text[end].isEmpty()) {
+        end++;
+      }
+      return end - first;
+    }
+
+    /** Puts as much as there is room for where most room is, and an ellipsis. */
     void putCut(String fact) {
       String ellipsis = ascii ? "..." : "…";
+      int first = 0;
+      for (int i = 0; i < text.length; i++) {
+        if (emptyFrom(i) > emptyFrom(first)) {
+          first = i;
+        }
+      }
+      List<String> pieces = cutInto(emptyFrom(first), fact, ellipsis);
+      if (pieces.size() > 1) {
+        putFrom(first, pieces);
+      } else {
+        putCutIntoOneLine(fact, ellipsis);
+      }
+    }
+
+    private void putCutIntoOneLine(String fact, String ellipsis) {
       int best = 0;
       for (int i = 0; i < text.length; i++) {
         if (room(i) > room(best)) {
@@ -235,10 +266,45 @@ public final class LabelRoom {
     return lines.subList(0, end);
   }
 
-  /** The fact over several lines: broken before each × if that will do, else at any space. */
-  private List<String> broken(String fact) {
-    List<String> atSigns = packed(List.of(fact.split(ascii ? " (?=x )" : " (?=× )", -1)));
-    return atSigns.isEmpty() ? packed(unbreakable(fact)) : atSigns;
+  /** The pieces that begin with a hybrid sign. */
+  private List<String> beforeSigns(String fact) {
+    return List.of(fact.split(ascii ? " (?=x )" : " (?=× )", -1));
+  }
+
+  /**
+   * The start of a fact in as many lines as these, whole words in all but the last; fewer lines if
+   * a word is too long for one.
+   */
+  private List<String> cutInto(int most, String fact, String ellipsis) {
+    List<String> cut = new ArrayList<>();
+    String rest = fact;
+    while (cut.size() + 1 < most) {
+      String line = wholeWords(rest);
+      if (line.isEmpty() || line.length() == rest.length()) {
+        break;
+      }
+      cut.add(line);
+      rest = rest.substring(line.length()).strip();
+    }
+    String start = measure.start(rest, width - measure.width(ellipsis)).strip();
+    if (start.isEmpty()) {
+      return List.of();
+    }
+    cut.add(start + ellipsis);
+    return List.copyOf(cut);
+  }
+
+  /** As many words of the start as a line has room for. */
+  private String wholeWords(String fact) {
+    String line = "";
+    for (String word : unbreakable(fact)) {
+      String longer = line.isEmpty() ? word : line + " " + word;
+      if (measure.width(longer) > width) {
+        break;
+      }
+      line = longer;
+    }
+    return line;
   }
 
   /** The pieces in as few lines as there must be; nothing if one of them is too long for a line. */

@@ -183,7 +183,7 @@ class SeasonsQuestionTest {
     assertThat(SeasonTelling.lines(season))
         .contains(
             new Line(
-                "died",
+                "deaths written down",
                 "4 counted, about 4 guessed, 1 without a number (aphids about 4 guessed; damping"
                     + " off 3 counted, 1 without a number; of what, nobody wrote 1)"));
   }
