@@ -3,6 +3,7 @@ package dev.filial.core.store;
 import dev.filial.core.register.Clerk;
 import dev.filial.core.register.Delta;
 import dev.filial.core.register.Entry;
+import dev.filial.core.register.ForwardingView;
 import dev.filial.core.register.Register;
 import dev.filial.core.register.RegisterTables;
 import dev.filial.core.register.RegisterView;
@@ -54,7 +55,7 @@ public final class MemoryStore extends ForwardingView implements RegisterStore {
   }
 
   @Override
-  RegisterView view() {
+  protected RegisterView view() {
     return tables;
   }
 
@@ -103,7 +104,7 @@ public final class MemoryStore extends ForwardingView implements RegisterStore {
     }
 
     @Override
-    RegisterView view() {
+    protected RegisterView view() {
       return tables;
     }
 

@@ -6,6 +6,7 @@ import dev.filial.core.register.Change;
 import dev.filial.core.register.Concerns;
 import dev.filial.core.register.Delta;
 import dev.filial.core.register.Entry;
+import dev.filial.core.register.ForwardingView;
 import dev.filial.core.register.Item;
 import dev.filial.core.register.Ploidies;
 import dev.filial.core.register.RegisterView;
@@ -200,7 +201,7 @@ final class RecentView extends ForwardingView {
   }
 
   @Override
-  RegisterView view() {
+  protected RegisterView view() {
     return below;
   }
 

@@ -4,6 +4,7 @@ import dev.filial.core.register.Accepted;
 import dev.filial.core.register.Clerk;
 import dev.filial.core.register.Delta;
 import dev.filial.core.register.Entry;
+import dev.filial.core.register.ForwardingView;
 import dev.filial.core.register.RegisterOpened;
 import dev.filial.core.register.RegisterRefusal;
 import dev.filial.core.register.RegisterTables;
@@ -202,7 +203,7 @@ public final class SqliteStore extends ForwardingView implements RegisterStore {
   }
 
   @Override
-  RegisterView view() {
+  protected RegisterView view() {
     return reader;
   }
 
@@ -243,7 +244,7 @@ public final class SqliteStore extends ForwardingView implements RegisterStore {
     private RegisterView settled() {
       return new ForwardingView() {
         @Override
-        RegisterView view() {
+        protected RegisterView view() {
           behind.settle();
           return reader;
         }
@@ -251,7 +252,7 @@ public final class SqliteStore extends ForwardingView implements RegisterStore {
     }
 
     @Override
-    RegisterView view() {
+    protected RegisterView view() {
       return recent;
     }
 

@@ -3,6 +3,7 @@ package dev.filial.core.store;
 import dev.filial.core.register.Accepted;
 import dev.filial.core.register.Clerk;
 import dev.filial.core.register.Delta;
+import dev.filial.core.register.ForwardingView;
 import dev.filial.core.register.Statement;
 import java.time.Instant;
 

@@ -1,13 +1,6 @@
-package dev.filial.core.store;
+package dev.filial.core.register;
 
 import dev.filial.core.name.Code;
-import dev.filial.core.register.Entry;
-import dev.filial.core.register.Item;
-import dev.filial.core.register.RegisterView;
-import dev.filial.core.register.Statement;
-import dev.filial.core.register.Subject;
-import dev.filial.core.register.Taxon;
-import dev.filial.core.register.TraitDeclared;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -15,11 +8,14 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 
-/** Reads through to another view. */
-abstract class ForwardingView implements RegisterView {
+/** Reads through to another view; what is to be read otherwise is overridden. */
+public abstract class ForwardingView implements RegisterView {
+
+  /** For whoever says what is read. */
+  protected ForwardingView() {}
 
   /** The view that is read. */
-  abstract RegisterView view();
+  protected abstract RegisterView view();
 
   @Override
   public long size() {

@@ -1,6 +1,5 @@
-package dev.filial.cli.command;
+package dev.filial.cli.frame;
 
-import dev.filial.cli.frame.Trouble;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.DirectoryNotEmptyException;
@@ -11,7 +10,7 @@ import java.util.Objects;
 import java.util.stream.Stream;
 
 /** A folder that is filled under a passing name, and has its own only when it is whole. */
-final class NewFolder implements AutoCloseable {
+public final class NewFolder implements AutoCloseable {
 
   private static final int TRIES = 20;
 
@@ -31,7 +30,7 @@ final class NewFolder implements AutoCloseable {
    *
    * @throws Trouble if it is not so
    */
-  static void require(Path to) {
+  public static void require(Path to) {
     if (Files.exists(to, LinkOption.NOFOLLOW_LINKS)) {
       throw Trouble.file(to + " is there already, and nothing was written", "Name a new folder.");
     }
@@ -48,7 +47,7 @@ final class NewFolder implements AutoCloseable {
    *
    * @throws UncheckedIOException if it cannot be made
    */
-  static NewFolder of(Path to) {
+  public static NewFolder of(Path to) {
     Path above = Objects.requireNonNull(to.toAbsolutePath().getParent());
     String passing = ".filial-" + ProcessHandle.current().pid() + "-" + System.nanoTime();
     try {
@@ -59,7 +58,7 @@ final class NewFolder implements AutoCloseable {
   }
 
   /** Where to put what it is to hold. */
-  Path folder() {
+  public Path folder() {
     return making;
   }
 
@@ -68,7 +67,7 @@ final class NewFolder implements AutoCloseable {
    *
    * @throws UncheckedIOException if there is something of that name by now
    */
-  void publish() {
+  public void publish() {
     try {
       Files.move(making, to);
     } catch (IOException e) {
