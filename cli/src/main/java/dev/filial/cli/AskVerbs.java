@@ -17,11 +17,10 @@ import dev.filial.cli.frame.Words;
 import java.util.List;
 
 /** Questions, and the text of tags. */
-final class AskVerbs {
+final class AskVerbs extends VerbGroup {
 
-  private AskVerbs() {}
-
-  static List<Verb> list() {
+  @Override
+  List<Verb> list() {
     return List.of(
         verb("show", Heading.ASK, "Show all that is known of a plant, a cross, a lot or a pot"),
         verb(
@@ -42,11 +41,8 @@ final class AskVerbs {
         verb("tag", Heading.PAPER, "Say what to write on a tag or a packet"));
   }
 
-  private static Verb verb(String name, Heading heading, String summary) {
-    return new Verb(name, heading, summary, words -> command(name, words));
-  }
-
-  private static BenchCommand command(String name, Words words) {
+  @Override
+  BenchCommand command(String name, Words words) {
     return switch (name) {
       case "show" -> new ShowCommand(words);
       case "ancestry" -> new AncestryCommand(words);

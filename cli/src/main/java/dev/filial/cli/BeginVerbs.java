@@ -7,21 +7,21 @@ import dev.filial.cli.frame.Words;
 import java.util.List;
 
 /** To begin. */
-final class BeginVerbs {
+final class BeginVerbs extends VerbGroup {
 
-  private BeginVerbs() {}
-
-  static List<Verb> list() {
+  @Override
+  List<Verb> list() {
     return List.of(
         verb("start", "Make a register of your own"),
         verb("demo", "Write an invented bench to try things on, and walk through the job"));
   }
 
-  private static Verb verb(String name, String summary) {
-    return new Verb(name, Heading.BEGIN, summary, words -> command(name, words));
+  private Verb verb(String name, String summary) {
+    return verb(name, Heading.BEGIN, summary);
   }
 
-  private static BenchCommand command(String name, Words words) {
+  @Override
+  BenchCommand command(String name, Words words) {
     return switch (name) {
       case "start" -> new StartCommand(words);
       case "demo" -> new DemoCommand(words);

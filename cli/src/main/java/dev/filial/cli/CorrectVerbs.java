@@ -13,11 +13,10 @@ import dev.filial.cli.frame.Words;
 import java.util.List;
 
 /** Putting right. */
-final class CorrectVerbs {
+final class CorrectVerbs extends VerbGroup {
 
-  private CorrectVerbs() {}
-
-  static List<Verb> list() {
+  @Override
+  List<Verb> list() {
     return List.of(
         verb("undo", "Strike the last entry"),
         verb("strike", "Strike an entry that should not have been made"),
@@ -29,11 +28,12 @@ final class CorrectVerbs {
         verb("guess", "Mark an entry as a guess"));
   }
 
-  private static Verb verb(String name, String summary) {
-    return new Verb(name, Heading.CORRECT, summary, words -> command(name, words));
+  private Verb verb(String name, String summary) {
+    return verb(name, Heading.CORRECT, summary);
   }
 
-  private static BenchCommand command(String name, Words words) {
+  @Override
+  BenchCommand command(String name, Words words) {
     return switch (name) {
       case "undo" -> new UndoCommand(words);
       case "strike" -> new StrikeCommand(words);

@@ -11,11 +11,10 @@ import dev.filial.cli.frame.Words;
 import java.util.List;
 
 /** Care from day to day: treatments, bags, tags, places, and what is due. */
-final class DiaryVerbs {
+final class DiaryVerbs extends VerbGroup {
 
-  private DiaryVerbs() {}
-
-  static List<Verb> list() {
+  @Override
+  List<Verb> list() {
     return List.of(
         verb("due", Heading.SEASON, "List what is to be done on a day"),
         verb("where", Heading.SEASON, "Say where something stands, or what stands in a place"),
@@ -29,11 +28,8 @@ final class DiaryVerbs {
         verb("interval", Heading.CARE, "Say how long something takes here"));
   }
 
-  private static Verb verb(String name, Heading heading, String summary) {
-    return new Verb(name, heading, summary, words -> command(name, words));
-  }
-
-  private static BenchCommand command(String name, Words words) {
+  @Override
+  BenchCommand command(String name, Words words) {
     return switch (name) {
       case "due" -> new DueCommand(words);
       case "where" -> new WhereCommand(words);

@@ -12,11 +12,10 @@ import dev.filial.cli.frame.Words;
 import java.util.List;
 
 /** Many entries at once, and the pictures beside them. */
-final class EntryVerbs {
+final class EntryVerbs extends VerbGroup {
 
-  private EntryVerbs() {}
-
-  static List<Verb> list() {
+  @Override
+  List<Verb> list() {
     return List.of(
         verb("batch", Heading.MANY, "Write many entries at once, one a line, all or none"),
         verb("again", Heading.MANY, "Make the last entry once more, with changes"),
@@ -27,11 +26,8 @@ final class EntryVerbs {
         verb("photos", Heading.SEASON, "List the pictures, and say which are missing or changed"));
   }
 
-  private static Verb verb(String name, Heading heading, String summary) {
-    return new Verb(name, heading, summary, words -> command(name, words));
-  }
-
-  private static BenchCommand command(String name, Words words) {
+  @Override
+  BenchCommand command(String name, Words words) {
     return switch (name) {
       case "batch" -> new BatchCommand(words, Verbs.table());
       case "again" -> new AgainCommand(words);

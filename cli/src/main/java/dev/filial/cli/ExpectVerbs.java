@@ -17,11 +17,10 @@ import dev.filial.cli.frame.Words;
 import java.util.List;
 
 /** What a cross will throw, and whether it did. */
-final class ExpectVerbs {
+final class ExpectVerbs extends VerbGroup {
 
-  private ExpectVerbs() {}
-
-  static List<Verb> list() {
+  @Override
+  List<Verb> list() {
     return List.of(
         verb("odds", "Say what a cross will throw, and how many seeds to sow for it"),
         verb("howmany", "Say how many seeds to sow for what comes up so often"),
@@ -37,11 +36,12 @@ final class ExpectVerbs {
         verb("mistakes", "Find the record that must be wrong"));
   }
 
-  private static Verb verb(String name, String summary) {
-    return new Verb(name, Heading.EXPECT, summary, words -> command(name, words));
+  private Verb verb(String name, String summary) {
+    return verb(name, Heading.EXPECT, summary);
   }
 
-  private static BenchCommand command(String name, Words words) {
+  @Override
+  BenchCommand command(String name, Words words) {
     return switch (name) {
       case "odds" -> new OddsCommand(words);
       case "howmany" -> new HowmanyCommand(words);

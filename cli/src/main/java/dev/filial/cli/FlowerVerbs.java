@@ -12,11 +12,10 @@ import dev.filial.cli.frame.Words;
 import java.util.List;
 
 /** Flowers, pollen and what set on what. */
-final class FlowerVerbs {
+final class FlowerVerbs extends VerbGroup {
 
-  private FlowerVerbs() {}
-
-  static List<Verb> list() {
+  @Override
+  List<Verb> list() {
     return List.of(
         verb("flower", Heading.RECORD, "Say that plants are in flower, or over"),
         verb("pollen", Heading.RECORD, "Say that pollen was gathered, dried, frozen or used up"),
@@ -27,11 +26,8 @@ final class FlowerVerbs {
         verb("sets", Heading.SEASON, "Say what has set on what, and which way round"));
   }
 
-  private static Verb verb(String name, Heading heading, String summary) {
-    return new Verb(name, heading, summary, words -> command(name, words));
-  }
-
-  private static BenchCommand command(String name, Words words) {
+  @Override
+  BenchCommand command(String name, Words words) {
     return switch (name) {
       case "flower" -> new FlowerCommand(words);
       case "pollen" -> new PollenCommand(words);

@@ -9,11 +9,10 @@ import dev.filial.cli.frame.Words;
 import java.util.List;
 
 /** Genes, and what is known of them. */
-final class GeneVerbs {
+final class GeneVerbs extends VerbGroup {
 
-  private GeneVerbs() {}
-
-  static List<Verb> list() {
+  @Override
+  List<Verb> list() {
     return List.of(
         verb("gene", "Declare a gene by its alleles"),
         verb("model", "Say how a trait hangs on genes"),
@@ -21,11 +20,12 @@ final class GeneVerbs {
         verb("genotype", "Say what one plant carries"));
   }
 
-  private static Verb verb(String name, String summary) {
-    return new Verb(name, Heading.GENES, summary, words -> command(name, words));
+  private Verb verb(String name, String summary) {
+    return verb(name, Heading.GENES, summary);
   }
 
-  private static BenchCommand command(String name, Words words) {
+  @Override
+  BenchCommand command(String name, Words words) {
     return switch (name) {
       case "gene" -> new GeneCommand(words);
       case "model" -> new ModelCommand(words);

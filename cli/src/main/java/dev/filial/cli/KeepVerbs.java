@@ -8,22 +8,22 @@ import dev.filial.cli.frame.Words;
 import java.util.List;
 
 /** Keeping and exchanging. */
-final class KeepVerbs {
+final class KeepVerbs extends VerbGroup {
 
-  private KeepVerbs() {}
-
-  static List<Verb> list() {
+  @Override
+  List<Verb> list() {
     return List.of(
         verb("verify", "Read the whole register over again and say whether it is sound"),
         verb("salvage", "Save what can be read of a damaged register"),
         verb("import", "Take in a pedigree in notation, or saved entries"));
   }
 
-  private static Verb verb(String name, String summary) {
-    return new Verb(name, Heading.KEEP, summary, words -> command(name, words));
+  private Verb verb(String name, String summary) {
+    return verb(name, Heading.KEEP, summary);
   }
 
-  private static BenchCommand command(String name, Words words) {
+  @Override
+  BenchCommand command(String name, Words words) {
     return switch (name) {
       case "verify" -> new VerifyCommand(words);
       case "salvage" -> new SalvageCommand(words);

@@ -12,11 +12,10 @@ import dev.filial.cli.frame.Words;
 import java.util.List;
 
 /** What counts, scores and measurements come to. */
-final class MeasureVerbs {
+final class MeasureVerbs extends VerbGroup {
 
-  private MeasureVerbs() {}
-
-  static List<Verb> list() {
+  @Override
+  List<Verb> list() {
     return List.of(
         verb("germination", "Say how much seed came up and how long it took"),
         verb("compare", "Say whether seed came up better one way than another"),
@@ -27,11 +26,12 @@ final class MeasureVerbs {
         verb("seasons", "Say what came, was crossed, sown and lost, year by year"));
   }
 
-  private static Verb verb(String name, String summary) {
-    return new Verb(name, Heading.SEASON, summary, words -> command(name, words));
+  private Verb verb(String name, String summary) {
+    return verb(name, Heading.SEASON, summary);
   }
 
-  private static BenchCommand command(String name, Words words) {
+  @Override
+  BenchCommand command(String name, Words words) {
     return switch (name) {
       case "germination" -> new GerminationCommand(words);
       case "compare" -> new CompareCommand(words);

@@ -20,11 +20,10 @@ import dev.filial.cli.frame.Words;
 import java.util.List;
 
 /** Plants, crosses and their seed. */
-final class PlantVerbs {
+final class PlantVerbs extends VerbGroup {
 
-  private PlantVerbs() {}
-
-  static List<Verb> list() {
+  @Override
+  List<Verb> list() {
     return List.of(
         verb("plant", "Enter a plant that was bought, given or collected"),
         verb("seed", "Enter a packet of seed that was bought or swapped"),
@@ -45,11 +44,12 @@ final class PlantVerbs {
         verb("observe", "Say what one plant showed"));
   }
 
-  private static Verb verb(String name, String summary) {
-    return new Verb(name, Heading.RECORD, summary, words -> command(name, words));
+  private Verb verb(String name, String summary) {
+    return verb(name, Heading.RECORD, summary);
   }
 
-  private static BenchCommand command(String name, Words words) {
+  @Override
+  BenchCommand command(String name, Words words) {
     return switch (name) {
       case "plant" -> new PlantCommand(words);
       case "seed" -> new SeedCommand(words);

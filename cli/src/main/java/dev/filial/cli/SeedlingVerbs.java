@@ -13,11 +13,10 @@ import dev.filial.cli.frame.Words;
 import java.util.List;
 
 /** Sowings, pots and seedlings. */
-final class SeedlingVerbs {
+final class SeedlingVerbs extends VerbGroup {
 
-  private SeedlingVerbs() {}
-
-  static List<Verb> list() {
+  @Override
+  List<Verb> list() {
     return List.of(
         verb("harvest", "Write down the seed that a cross gave"),
         verb("split", "Put part of a seed lot in a packet of its own"),
@@ -29,11 +28,12 @@ final class SeedlingVerbs {
         verb("tally", "Say how many seedlings of a pot showed which state"));
   }
 
-  private static Verb verb(String name, String summary) {
-    return new Verb(name, Heading.SEED, summary, words -> command(name, words));
+  private Verb verb(String name, String summary) {
+    return verb(name, Heading.SEED, summary);
   }
 
-  private static BenchCommand command(String name, Words words) {
+  @Override
+  BenchCommand command(String name, Words words) {
     return switch (name) {
       case "harvest" -> new HarvestCommand(words);
       case "split" -> new SplitCommand(words);

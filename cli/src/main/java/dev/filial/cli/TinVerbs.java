@@ -10,11 +10,10 @@ import dev.filial.cli.frame.Words;
 import java.util.List;
 
 /** The seed tin. */
-final class TinVerbs {
+final class TinVerbs extends VerbGroup {
 
-  private TinVerbs() {}
-
-  static List<Verb> list() {
+  @Override
+  List<Verb> list() {
     return List.of(
         verb("clean", Heading.SEED, "Say that seed was cleaned, counted, weighed"),
         verb("store", Heading.SEED, "Say where and how seed is kept, and what is left"),
@@ -24,11 +23,8 @@ final class TinVerbs {
         verb("offer", Heading.SEASON, "List seed for a club, with all that is doubtful"));
   }
 
-  private static Verb verb(String name, Heading heading, String summary) {
-    return new Verb(name, heading, summary, words -> command(name, words));
-  }
-
-  private static BenchCommand command(String name, Words words) {
+  @Override
+  BenchCommand command(String name, Words words) {
     return switch (name) {
       case "clean" -> KeepSeedCommand.clean(words);
       case "store" -> KeepSeedCommand.store(words);

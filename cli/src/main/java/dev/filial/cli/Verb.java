@@ -6,8 +6,7 @@ import java.util.function.Function;
 
 /**
  * A verb of the bench, as the table of verbs has it. The command itself is made only when it is
- * needed, and each group of verbs makes its own in one switch: a lambda for each would cost every
- * command a tenth of a millisecond times the number of verbs.
+ * needed.
  *
  * @param name what is typed
  * @param heading the group under which help lists it

@@ -1,7 +1,5 @@
 package dev.filial.cli;
 
-import dev.filial.cli.command.CompletionCommand;
-import dev.filial.cli.command.VersionCommand;
 import dev.filial.cli.frame.BenchCommand;
 import dev.filial.cli.frame.Nearest;
 import dev.filial.cli.frame.Trouble;
@@ -14,50 +12,33 @@ import java.util.Map;
 import java.util.function.Function;
 
 /**
- * The table of verbs: {@link #all} is the one place where a verb is named.
+ * The table of verbs: {@link #all} is the one place where a group of them is named.
  *
- * @param list every verb, each group in the order in which help lists it
+ * @param groups every group, in the order in which help lists them
  */
-record Verbs(List<Verb> list) {
+record Verbs(List<VerbGroup> groups) {
 
   /** The verbs of Filial. */
   static Verbs all() {
-    List<Verb> all = new ArrayList<>();
-    all.addAll(BeginVerbs.list());
-    all.addAll(PlantVerbs.list());
-    all.addAll(SeedlingVerbs.list());
-    all.addAll(DiaryVerbs.list());
-    all.addAll(FlowerVerbs.list());
-    all.addAll(TinVerbs.list());
-    all.addAll(GeneVerbs.list());
-    all.addAll(AskVerbs.list());
-    all.addAll(PageVerbs.list());
-    all.addAll(ExpectVerbs.list());
-    all.addAll(MeasureVerbs.list());
-    all.addAll(LabelVerbs.list());
-    all.addAll(CorrectVerbs.list());
-    all.addAll(KeepVerbs.list());
-    all.addAll(SpreadsheetVerbs.list());
-    all.addAll(EntryVerbs.list());
-    all.add(
-        new Verb(
-            "help",
-            Heading.PROGRAM,
-            "Show what there is, or how one verb is used",
-            words -> new HelpCommand(words, all())));
-    all.add(
-        new Verb(
-            "completion",
-            Heading.PROGRAM,
-            "Print a script that lets the Tab key complete verbs and options",
-            words -> new CompletionCommand(words, () -> all().words())));
-    all.add(
-        new Verb(
-            "version",
-            Heading.PROGRAM,
-            "Show the versions of Filial, Java and SQLite",
-            VersionCommand::new));
-    return new Verbs(List.copyOf(all));
+    return new Verbs(
+        List.of(
+            new BeginVerbs(),
+            new PlantVerbs(),
+            new SeedlingVerbs(),
+            new DiaryVerbs(),
+            new FlowerVerbs(),
+            new TinVerbs(),
+            new GeneVerbs(),
+            new AskVerbs(),
+            new PageVerbs(),
+            new ExpectVerbs(),
+            new MeasureVerbs(),
+            new LabelVerbs(),
+            new CorrectVerbs(),
+            new KeepVerbs(),
+            new SpreadsheetVerbs(),
+            new EntryVerbs(),
+            new ProgramVerbs()));
   }
 
   /** The same for a command that runs others. */
@@ -66,7 +47,7 @@ record Verbs(List<Verb> list) {
     return new VerbTable() {
       @Override
       public List<String> names() {
-        return verbs.list().stream().map(Verb::name).toList();
+        return verbs.names();
       }
 
       @Override
@@ -76,28 +57,42 @@ record Verbs(List<Verb> list) {
     };
   }
 
+  /** Every verb, each group's in the order in which help lists them. */
+  List<Verb> list() {
+    List<Verb> all = new ArrayList<>();
+    for (VerbGroup group : groups) {
+      all.addAll(group.list());
+    }
+    return List.copyOf(all);
+  }
+
+  private List<String> names() {
+    return list().stream().map(Verb::name).toList();
+  }
+
   /**
-   * The verb of that name.
+   * The verb of that name. Groups after its own are not gone through, since one short command asks
+   * for one verb.
    *
    * @throws Trouble if there is none, proposing the nearest
    */
   Verb find(String name) {
-    for (Verb verb : list) {
-      if (verb.name().equals(name)) {
-        return verb;
+    for (VerbGroup group : groups) {
+      for (Verb verb : group.list()) {
+        if (verb.name().equals(name)) {
+          return verb;
+        }
       }
     }
     String nearest =
-        Nearest.of(name, list.stream().map(Verb::name).toList())
-            .map(found -> "Did you mean: filial " + found + "? ")
-            .orElse("");
+        Nearest.of(name, names()).map(found -> "Did you mean: filial " + found + "? ").orElse("");
     throw Trouble.usage(
         "there is no verb \"" + name + "\"", nearest + "All of them are listed by: filial help");
   }
 
-  private Map<String, Words> words() {
+  Map<String, Words> words() {
     Map<String, Words> words = new LinkedHashMap<>();
-    list.forEach(verb -> words.put(verb.name(), verb.words()));
+    list().forEach(verb -> words.put(verb.name(), verb.words()));
     return words;
   }
 }

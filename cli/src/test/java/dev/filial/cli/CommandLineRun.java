@@ -1,6 +1,8 @@
 package dev.filial.cli;
 
 import dev.filial.cli.frame.Bench;
+import dev.filial.cli.frame.BenchCommand;
+import dev.filial.cli.frame.Words;
 import dev.filial.cli.screen.Terminal;
 import java.io.BufferedReader;
 import java.io.PrintWriter;
@@ -69,8 +71,27 @@ public final class CommandLineRun {
   }
 
   CommandLineRun verbs(Verb... list) {
-    verbs = new Verbs(List.of(list));
+    verbs = new Verbs(List.of(new MadeUp(List.of(list))));
     return this;
+  }
+
+  /** Verbs made up for a test, which make their own commands. */
+  private static final class MadeUp extends VerbGroup {
+    private final List<Verb> verbs;
+
+    MadeUp(List<Verb> verbs) {
+      this.verbs = verbs;
+    }
+
+    @Override
+    List<Verb> list() {
+      return verbs;
+    }
+
+    @Override
+    BenchCommand command(String name, Words words) {
+      throw new AssertionError("a verb of a test makes its own command");
+    }
   }
 
   /** Runs {@code filial} with these arguments. */
