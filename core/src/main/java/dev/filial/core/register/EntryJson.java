@@ -56,12 +56,17 @@ public final class EntryJson {
   /** Under this key a reader is told which codes to read as others. */
   private static final Object OTHER_CODE = "other code";
 
-  private static final JsonMapper MAPPER = mapper();
+  /** Made when first needed: setting it up takes longer than a short command's own work. */
+  private static final class Mapping {
+    static final JsonMapper MAPPER = mapper();
 
-  // Written as a Statement, not as its own class, or the property that names the kind is lost.
-  private static final ObjectWriter WRITER = MAPPER.writerFor(Statement.class);
+    // Written as a Statement, not as its own class, or the property that names the kind is lost.
+    static final ObjectWriter WRITER = MAPPER.writerFor(Statement.class);
 
-  private static final ObjectReader READER = MAPPER.readerFor(Statement.class);
+    static final ObjectReader READER = MAPPER.readerFor(Statement.class);
+
+    private Mapping() {}
+  }
 
   private EntryJson() {}
 
@@ -182,13 +187,18 @@ public final class EntryJson {
 
   /** A statement as one line of JSON. */
   public static String write(Statement statement) {
-    String plain = statement instanceof PlantAcquired plant ? PlainPlant.write(plant) : null;
+    String plain = null;
+    if (statement instanceof PlantAcquired plant) {
+      plain = PlainPlant.write(plant);
+    } else if (statement instanceof Pollinated cross) {
+      plain = PlainCross.write(cross);
+    }
     return plain == null ? writeAny(statement) : plain;
   }
 
   /** The same of any statement. */
   static String writeAny(Statement statement) {
-    return WRITER.writeValueAsString(statement);
+    return Mapping.WRITER.writeValueAsString(statement);
   }
 
   /**
@@ -199,12 +209,18 @@ public final class EntryJson {
    */
   public static Statement read(String json) {
     Statement plain = PlainPlant.read(json);
+    if (plain == null) {
+      plain = PlainCross.read(json);
+    }
+    if (plain == null) {
+      plain = PlainOpening.read(json);
+    }
     return plain == null ? readAny(json) : plain;
   }
 
   /** The same of any statement. */
   static Statement readAny(String json) {
-    return read(READER, json);
+    return read(Mapping.READER, json);
   }
 
   /**
@@ -215,7 +231,7 @@ public final class EntryJson {
    */
   static Statement replace(Statement statement, Code from, Code to) {
     UnaryOperator<Code> other = code -> code.equals(from) ? to : code;
-    return read(READER.withAttribute(OTHER_CODE, other), write(statement));
+    return read(Mapping.READER.withAttribute(OTHER_CODE, other), write(statement));
   }
 
   private static Statement read(ObjectReader reader, String json) {

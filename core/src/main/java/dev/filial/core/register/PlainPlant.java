@@ -14,12 +14,7 @@ final class PlainPlant {
 
   private static final String BEGINNING = "{\"kind\":\"plant\",\"code\":\"";
 
-  private final String json;
-  private int at;
-
-  private PlainPlant(String json) {
-    this.json = json;
-  }
+  private PlainPlant() {}
 
   /** The plant as JSON, or null where that takes more than texts. */
   static @Nullable String write(PlantAcquired plant) {
@@ -38,7 +33,7 @@ final class PlainPlant {
     boolean plain = true;
     if (is.taxon() != null) {
       json.append(",\"determination\":{");
-      plain = text(json, "taxon", is.taxon());
+      plain = PlainJson.add(json, "taxon", is.taxon());
       json.append('}');
     }
     if (from.donor() != null
@@ -46,40 +41,18 @@ final class PlainPlant {
         || from.fieldNumber() != null
         || from.locality() != null) {
       json.append(",\"provenance\":{");
-      plain &= text(json, "donor", from.donor());
-      plain &= text(json, "donorCode", from.donorCode());
-      plain &= text(json, "fieldNumber", from.fieldNumber());
-      plain &= text(json, "locality", from.locality());
+      plain &= PlainJson.add(json, "donor", from.donor());
+      plain &= PlainJson.add(json, "donorCode", from.donorCode());
+      plain &= PlainJson.add(json, "fieldNumber", from.fieldNumber());
+      plain &= PlainJson.add(json, "locality", from.locality());
       json.append('}');
     }
     if (plant.date() != null) {
       json.append(",\"date\":\"").append(plant.date()).append('"');
     }
-    plain &= text(json, "place", plant.place());
-    plain &= text(json, "remark", plant.remark());
+    plain &= PlainJson.add(json, "place", plant.place());
+    plain &= PlainJson.add(json, "remark", plant.remark());
     return plain ? json.append('}').toString() : null;
-  }
-
-  /** Adds a property, if there is one; whether it is plain. */
-  private static boolean text(StringBuilder json, String property, @Nullable String text) {
-    if (text == null) {
-      return true;
-    }
-    if (json.charAt(json.length() - 1) != '{') {
-      json.append(',');
-    }
-    json.append('"').append(property).append("\":\"").append(text).append('"');
-    for (int i = 0; i < text.length(); i++) {
-      if (!isPlain(text.charAt(i))) {
-        return false;
-      }
-    }
-    return !text.isEmpty(); // which JSON leaves out
-  }
-
-  /** Whether a character stands in JSON as it is; pairs of them are left alone. */
-  private static boolean isPlain(char c) {
-    return c >= ' ' && c != '"' && c != '\\' && !Character.isSurrogate(c);
   }
 
   /** The plant that the text speaks of, or null where it is not written so, be it one or not. */
@@ -88,38 +61,37 @@ final class PlainPlant {
       return null;
     }
     try {
-      return new PlainPlant(json).read();
+      return read(new PlainJson(json, BEGINNING));
     } catch (IllegalArgumentException e) {
       return null; // the longer way says where in the text it is wrong
     }
   }
 
-  private @Nullable PlantAcquired read() {
-    at = BEGINNING.length();
-    String code = rest();
+  private static @Nullable PlantAcquired read(PlainJson text) {
+    String code = text.rest();
     String taxon = null;
-    if (goes(",\"determination\":{\"taxon\":\"")) {
-      taxon = rest();
-      if (taxon == null || !goes("}")) {
+    if (text.goes(",\"determination\":{\"taxon\":\"")) {
+      taxon = text.rest();
+      if (taxon == null || !text.goes("}")) {
         return null;
       }
     }
     Provenance from = Provenance.UNKNOWN;
-    if (goes(",\"provenance\":{")) {
+    if (text.goes(",\"provenance\":{")) {
       from =
           new Provenance(
-              property("donor"),
-              property("donorCode"),
-              property("fieldNumber"),
-              property("locality"));
-      if (!goes("}")) {
+              text.property("donor"),
+              text.property("donorCode"),
+              text.property("fieldNumber"),
+              text.property("locality"));
+      if (!text.goes("}")) {
         return null;
       }
     }
-    String date = goes(",\"date\":\"") ? rest() : null;
-    String place = property("place");
-    String remark = property("remark");
-    if (code == null || !goes("}") || at != json.length()) {
+    String date = text.goes(",\"date\":\"") ? text.rest() : null;
+    String place = text.property("place");
+    String remark = text.property("remark");
+    if (code == null || !text.goes("}") || !text.isAtEnd()) {
       return null;
     }
     return new PlantAcquired(
@@ -133,41 +105,5 @@ final class PlainPlant {
         false,
         place,
         remark);
-  }
-
-  /** The text of a property, if it comes next. */
-  private @Nullable String property(String name) {
-    int before = at;
-    boolean first = json.charAt(at - 1) == '{';
-    if ((first || goes(",")) && goes("\"") && goes(name) && goes("\":\"")) {
-      return rest();
-    }
-    at = before;
-    return null;
-  }
-
-  private boolean goes(String text) {
-    if (!json.startsWith(text, at)) {
-      return false;
-    }
-    at += text.length();
-    return true;
-  }
-
-  /** The text up to the next quote; null where it needs escaping, nothing more being read then. */
-  private @Nullable String rest() {
-    for (int end = at; end < json.length(); end++) {
-      char c = json.charAt(end);
-      if (c == '"') {
-        String text = json.substring(at, end);
-        at = end + 1;
-        return text;
-      }
-      if (!isPlain(c)) {
-        break;
-      }
-    }
-    at = json.length();
-    return null;
   }
 }

@@ -361,7 +361,7 @@ final class StatementArbitraries {
         .as(SeedAcquired::new);
   }
 
-  private static Arbitrary<Statement> pollinated() {
+  static Arbitrary<Statement> pollinated() {
     Arbitrary<List<Protection>> protection =
         Arbitraries.of(
             List.of(),
