@@ -1,7 +1,9 @@
 """Expected shares of the benchmark's million plants, level by level in NumPy.
 
 Usage: numpy_ancestry.py DIRECTORY, which holds what the class PeerInput wrote.
-Prints the median time of the plain form and of the in-place form in milliseconds, one a line.
+Prints the median time of each form in milliseconds, one a line: plain and in place in doubles, and
+in place in the lanes that Filial computes in, which shows what is owed to these and what to Java.
+The lanes are numerators of 32 bits, two to a number of 64: those of level g are over 2 to the g.
 """
 
 import sys
@@ -25,6 +27,8 @@ widest = max(level.stop - level.start for level in levels)
 
 F = np.empty((plants, TAXA))
 spare = np.empty((widest, TAXA))
+LANES = np.empty((plants, TAXA // 2), dtype="<u8")
+spare_lanes = np.empty((widest, TAXA // 2), dtype="<u8")
 
 
 def founders():
@@ -49,6 +53,29 @@ def in_place():
         np.multiply(here, 0.5, out=here)
 
 
+def lanes():
+    taxon = seed[levels[0]]
+    LANES[levels[0]] = 0
+    LANES[np.arange(levels[0].stop), taxon // 2] = np.uint64(1) << (taxon % 2 * 32).astype(np.uint64)
+    for level in levels[1:]:
+        here = LANES[level]
+        other = spare_lanes[: level.stop - level.start]
+        np.take(LANES, seed[level], axis=0, out=here, mode="clip")
+        np.take(LANES, pollen[level], axis=0, out=other, mode="clip")
+        np.add(here, other, out=here)
+
+
+def doubles():
+    return F
+
+
+def doubles_of_lanes():
+    shares = LANES.view("<u4").astype(np.float64)
+    for generation, level in enumerate(levels):
+        shares[level] *= 0.5**generation
+    return shares
+
+
 def median(form):
     times = []
     for _ in range(ROUNDS + 3):
@@ -58,10 +85,17 @@ def median(form):
     return sorted(times[3:])[ROUNDS // 2] * 1000
 
 
-for name, form in (("plain", plain), ("in place", in_place)):
+FORMS = (
+    ("plain", plain, doubles),
+    ("in place", in_place, doubles),
+    ("lanes", lanes, doubles_of_lanes),
+)
+
+for name, form, shares in FORMS:
     F[:] = np.nan
+    LANES[:] = 0
     taken = median(form)
-    sums = (F * (np.arange(plants) % 7)[:, None]).sum(axis=0)
+    sums = (shares() * (np.arange(plants) % 7)[:, None]).sum(axis=0)
     if not np.allclose(sums, expected, rtol=1e-9):
         sys.exit("the peer's shares differ from Filial's")
     print(f"NumPy {np.__version__} {name}: {taken:.1f} ms")

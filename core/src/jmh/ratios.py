@@ -35,12 +35,19 @@ for name, value in sorted(medians.items()):
     print(f"{name:18} {value:9.1f} ms")
 for name, value in sorted(peer.items()):
     print(f"{'NumPy ' + name:18} {value:9.1f} ms")
-print(f"NumPy plain / reused          {peer['plain'] / medians['reused']:.2f}")
-print(f"NumPy in place / reused       {peer['in place'] / medians['reused']:.2f}")
-print(f"NumPy plain / one thread      {peer['plain'] / medians['reusedOneThread']:.2f}")
-print(f"NumPy in place / one thread   {peer['in place'] / medians['reusedOneThread']:.2f}")
+for form in ("plain", "in place", "lanes"):
+    print(f"{'NumPy ' + form + ' / reused':29} {peer[form] / medians['reused']:.2f}")
+    print(f"{'NumPy ' + form + ' / one thread':29} {peer[form] / medians['reusedOneThread']:.2f}")
 print(f"records / sorting codes       {medians['buildFromRecords'] / medians['sortCodes']:.2f}")
 print(f"columns / sorting codes       {medians['buildFromColumns'] / medians['sortCodes']:.2f}")
-row = 1_000_000 * 12 * 8
-print(f"bytes moved, ancestry (two rows read, one written): {3 * row / medians['reused'] / 1e6:.1f} GB/s")
-print(f"bytes moved, plain copy (one read, one written):    {2 * row / medians['plainCopy'] / 1e6:.1f} GB/s")
+plants, taxa = 1_000_000, 12
+lanes, doubles = plants * taxa * 4, plants * taxa * 8
+
+
+def speed(what, moved, name):
+    print(f"{'bytes moved, ' + what:64} {moved / medians[name] / 1e6:.1f} GB/s")
+
+
+speed("ancestry (two rows read, one written, of lanes):", 3 * lanes, "reused")
+speed("written out (a row of lanes read, one of doubles written):", lanes + doubles, "writtenOut")
+speed("plain copy of doubles (one row read, one written):", 2 * doubles, "plainCopy")

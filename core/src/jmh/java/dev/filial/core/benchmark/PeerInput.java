@@ -32,8 +32,9 @@ public final class PeerInput {
       int taxon = founder ? shares.taxa().indexOf(pedigree.founder(i).makeup().shares().firstKey()) : 0;
       parents.putInt(founder ? taxon : pedigree.seedParent(i));
       parents.putInt(founder ? taxon : pedigree.pollenParent(i));
+      double[] row = shares.row(i);
       for (int k = 0; k < sums.length; k++) {
-        sums[k] += shares.row(i)[k] * (i % 7);
+        sums[k] += row[k] * (i % 7);
       }
     }
     Files.writeString(directory.resolve("classpath"), System.getProperty("java.class.path"));

@@ -68,7 +68,7 @@ class AncestryLawsTest {
   @Property(tries = 300)
   void bulkEqualsExact(@ForAll("records") List<PlantRecord> records) {
     Pedigree pedigree = Pedigree.of(records);
-    ExpectedShares bulk = ExpectedShares.of(pedigree, new double[1000]);
+    ExpectedShares bulk = ExpectedShares.of(pedigree);
     for (int i = 0; i < pedigree.size(); i++) {
       Shares exact = shares(pedigree, pedigree.code(i));
       double[] row = bulk.row(i);
