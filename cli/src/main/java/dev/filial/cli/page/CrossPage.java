@@ -116,7 +116,8 @@ public final class CrossPage {
     for (String name : family.names()) {
       html.text(" ").element("bdi", name);
     }
-    html.text(" ").element("bdi", family.what());
+    html.text(" ");
+    page.words(family.what());
     html.close()
         .element(
             "p", family.kind() + ", " + content.ancestry().generationInWords(), "class", "lead")

@@ -167,14 +167,12 @@ final class GerminationSection {
   }
 
   private void leftOut(String how, LeftOut one) {
-    html.element(
-            "li",
-            one.codes().stream().map(Code::text).collect(Collectors.joining(", "))
-                + ": "
-                + how
-                + ", since "
-                + one.why()
-                + ".")
-        .line();
+    page.item(
+        one.codes().stream().map(Code::text).collect(Collectors.joining(", "))
+            + ": "
+            + how
+            + ", since "
+            + one.why()
+            + ".");
   }
 }

@@ -12,7 +12,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What a register holds on one page of HTML: how many of each kind are in which state, and a list
@@ -328,18 +327,14 @@ public final class IndexPage {
     html.open("th", "scope", "row");
     page.code(line.code().text());
     html.close();
-    cell(String.join(", ", line.names()));
-    cell(line.kind());
-    cell(line.what());
+    page.cell(String.join(", ", line.names()));
+    page.cell(line.kind());
+    page.cell(line.what());
     html.element("td", line.count() == null ? "" : line.count().toString(), "class", "number");
-    cell(line.fieldNumber());
+    page.cell(line.fieldNumber());
     html.element("td", line.since() == null ? "" : line.since().toString(), "class", "day");
-    cell(line.place());
-    cell(line.fate());
+    page.cell(line.place());
+    page.cell(line.fate());
     html.close().line();
-  }
-
-  private void cell(@Nullable String text) {
-    html.open("td").element("bdi", text == null ? "" : text).close();
   }
 }

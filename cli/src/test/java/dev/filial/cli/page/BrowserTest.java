@@ -206,6 +206,36 @@ class BrowserTest {
     }
   }
 
+  /** What looks like a code and stands in two lines. */
+  private static final String PARTED =
+      "const parted = [];"
+          + "const all = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);"
+          + "while (all.nextNode()) {"
+          + "  const text = all.currentNode;"
+          + "  if (text.parentElement.closest('svg,script,style')) { continue; }"
+          + "  for (const code of text.data.matchAll(/\\d\\d-\\d{3}[A-Z](-\\d+| [PHS]\\d+)?/g)) {"
+          + "    const range = document.createRange();"
+          + "    range.setStart(text, code.index);"
+          + "    range.setEnd(text, code.index + code[0].length);"
+          + "    const tops = new Set(Array.from(range.getClientRects(), one => one.top));"
+          + "    if (tops.size > 1) { parted.push(code[0]); }"
+          + "  }"
+          + "}"
+          + "return parted;";
+
+  @Test
+  void noCodeIsPartedAtTheEndOfALine() throws IOException {
+    for (Path page : pages()) {
+      for (int width : new int[] {TELEPHONE, 500, 1000}) {
+        browser.window(width, 700).open(page);
+        assertThat((List<?>) browser.run(PARTED)).as(page.getFileName() + " " + width).isEmpty();
+      }
+    }
+    // The look can fail.
+    browser.open(write("parted.html", "<p style='width:3em'>24-003Y-1 24-003Y-1</p>"));
+    assertThat((List<?>) browser.run(PARTED)).isNotEmpty();
+  }
+
   @Test
   void whatIsWiderThanThePageIsMovedWithTheKeyboard() throws IOException {
     browser.window(TELEPHONE, 700).open(plant());
