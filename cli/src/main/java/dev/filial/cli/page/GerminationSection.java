@@ -104,11 +104,14 @@ final class GerminationSection {
       row(all);
     }
     page.endTable();
-    if (germination.groups().stream().anyMatch(group -> isHalfEarly(group.times()))) {
+    boolean early =
+        germination.groups().stream().anyMatch(group -> isHalfEarly(group.times()))
+            || (germination.groups().size() > 1 && all != null && isHalfEarly(all.times()));
+    if (early) {
       html.element(
               "p",
-              "Where it says \"by\", half were up at the first count already, which was on that day;"
-                  + " when before it nobody knows.",
+              "Where it says \"by\", half were up at the first count already, of several sowings at"
+                  + " the first day on which all were counted; when before it nobody knows.",
               "class",
               "said")
           .line();
