@@ -40,10 +40,7 @@ class PlantPageTest {
             AncestryQuestion.of(view).withSpread(SpreadQuestion.usual()).ask(plant),
             Bookshelf.behind(view, code),
             List.of(new PlantPage.Came("24-099", "came <of> it")),
-            "Klara & Co",
-            view.size(),
-            PageLinks.NONE,
-            null));
+            new PageFrame("Klara & Co", view.size(), PageLinks.NONE, null)));
   }
 
   private static Parsed parsed(String page) {
