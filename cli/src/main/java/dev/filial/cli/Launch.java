@@ -1,6 +1,7 @@
 package dev.filial.cli;
 
 import dev.filial.cli.frame.Bench;
+import dev.filial.cli.frame.ClosedInput;
 import dev.filial.cli.frame.Status;
 import dev.filial.cli.screen.Terminal;
 import java.io.BufferedReader;
@@ -27,8 +28,9 @@ import org.jspecify.annotations.Nullable;
  * The one place that touches the process: its streams, environment, clock and folder.
  *
  * <p>The launcher says what it alone can see cheaply, in system properties: {@code
- * filial.terminals}, the digits of those of the streams 0, 1 and 2 that are terminals, and {@code
- * filial.columns}, the window's width.
+ * filial.terminals}, the digits of those of the streams 0, 1 and 2 that are terminals, {@code
+ * filial.columns}, the window's width, and {@code filial.input}, {@code closed} where standard
+ * input is.
  */
 final class Launch {
 
@@ -50,7 +52,10 @@ final class Launch {
         new PrintWriter(
             new OutputStreamWriter(new FileOutputStream(FileDescriptor.err), charset), true);
     BufferedReader in =
-        new BufferedReader(new InputStreamReader(new FileInputStream(FileDescriptor.in), charset));
+        new BufferedReader(
+            "closed".equals(System.getProperty("filial.input"))
+                ? new ClosedInput()
+                : new InputStreamReader(new FileInputStream(FileDescriptor.in), charset));
     @Nullable String attached = System.getProperty("filial.terminals");
     if (attached == null) {
       attached = consoleFound() ? "012" : "";

@@ -246,6 +246,9 @@ class AskVerbsTest {
     assertThat(demo.told("tag", "22-009-1", "--lines", "1", "--sides", "1", "--ascii"))
         .contains("22-009R-1  Rosa x Anna")
         .contains("no room for  F1");
+    assertThat(demo.told("tag", "22-009-1", "--lines", "1", "--sides", "1", "--columns", "18"))
+        .contains("22-009R-1  Rosa ×…")
+        .contains("no room for  Anna, the end of Rosa × Anna");
     assertThat(demo.json("tag", "22-001").get("tags").get(0).get("text").get("front")).isNotEmpty();
     refused(1, "a label has 7 to 1000 columns", "tag", "22-001", "--columns", "3");
   }

@@ -70,6 +70,19 @@ class BatchVerbsTest {
   }
 
   @Test
+  void whereStandardInputIsClosedThatIsWhatIsSaid() {
+    Outcome outcome = new CommandLineRun().in(folder).withoutInput().run("batch", "-");
+
+    assertThat(outcome.status()).isEqualTo(3);
+    assertThat(outcome.err())
+        .isEqualTo(
+            """
+            filial batch: standard input is closed, and nothing can be read from it.
+            Name a file instead, or leave standard input open.
+            """);
+  }
+
+  @Test
   void oneBadLineAndNothingIsWritten() throws IOException {
     write(
         "bad.txt",

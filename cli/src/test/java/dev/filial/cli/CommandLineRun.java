@@ -2,6 +2,7 @@ package dev.filial.cli;
 
 import dev.filial.cli.frame.Bench;
 import dev.filial.cli.frame.BenchCommand;
+import dev.filial.cli.frame.ClosedInput;
 import dev.filial.cli.frame.Words;
 import dev.filial.cli.screen.Terminal;
 import java.io.BufferedReader;
@@ -37,6 +38,7 @@ public final class CommandLineRun {
   private final Map<String, String> env = new HashMap<>();
   private Path folder = Path.of("").toAbsolutePath();
   private String attached = "";
+  private boolean closed;
   private String input = "";
   private Verbs verbs = Verbs.all();
 
@@ -62,6 +64,12 @@ public final class CommandLineRun {
   public CommandLineRun answering(String... lines) {
     input = String.join("\n", lines) + "\n";
     return onTerminal();
+  }
+
+  /** Closes standard input. */
+  public CommandLineRun withoutInput() {
+    closed = true;
+    return this;
   }
 
   /** What comes in on standard input, which is no terminal. */
@@ -102,7 +110,7 @@ public final class CommandLineRun {
         Terminal.of(
             new PrintWriter(out),
             new PrintWriter(err),
-            new BufferedReader(new StringReader(input)),
+            new BufferedReader(closed ? new ClosedInput() : new StringReader(input)),
             attached,
             null,
             env);

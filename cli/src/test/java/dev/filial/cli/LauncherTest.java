@@ -103,6 +103,17 @@ class LauncherTest {
   }
 
   @Test
+  void aStandardInputThatIsClosedIsSaidToBe() throws Exception {
+    Path closing = folder.resolve("tools/closing");
+    script(closing.toString(), "exec '" + launcher + "' \"$@\" <&-");
+    Path reading = folder.resolve("tools/reading");
+    script(reading.toString(), "exec '" + launcher + "' \"$@\" </dev/null");
+
+    assertThat(run(closing, Map.of(), "batch").out()).contains("<-Dfilial.input=closed>");
+    assertThat(run(reading, Map.of(), "batch").out()).doesNotContain("filial.input");
+  }
+
+  @Test
   void linksToTheLauncherAreFollowed() throws Exception {
     Path far = folder.resolve("bin/filial");
     Files.createDirectories(far.getParent());

@@ -108,15 +108,25 @@ class LikelyVerbsTest {
     return 0;
   }
 
-  /** Whichever day they were tallied, and whether or not two of them have numbers and were seen. */
   @Test
-  void aSeedlingSeenByItselfIsTakenOutOfItsTally() {
+  void aSeedlingNumberedAfterTheTallyAndSeenByItselfIsTakenOutOfIt() {
+    oneCross();
+    typed("number", "19-001 P1", "2", "--date", "2020-04-01");
+    twoPlainOnes();
+    typed("tally", "19-001 P1", "tips", "plain=2", "red=2", "--date", "2020-03-01");
+
+    assertThat(chanceOf("tt", "18-002")).isEqualTo(TWO_OF_FOUR, within(1e-12));
+  }
+
+  @Test
+  void aSeedlingNumberedBeforeTheTallyIsOneMore() {
     oneCross();
     typed("number", "19-001 P1", "2", "--date", "2020-01-01");
     twoPlainOnes();
     typed("tally", "19-001 P1", "tips", "plain=2", "red=2", "--date", "2020-03-01");
 
-    assertThat(chanceOf("tt", "18-002")).isEqualTo(TWO_OF_FOUR, within(1e-12));
+    // Four plain of six: of Tt ½ · (¼)⁴ · (¾)², of tt ¼ · (½)⁶.
+    assertThat(chanceOf("tt", "18-002")).isEqualTo(32 / 41.0, within(1e-12));
   }
 
   @Test

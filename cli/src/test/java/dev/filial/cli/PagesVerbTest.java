@@ -93,6 +93,23 @@ class PagesVerbTest {
     assertThat(links(page("24-010K.html"))).contains("22-009R-4.html", "24-010K-1.html");
   }
 
+  @Test
+  void thePlantsOfADrawingLeadToTheirPagesAndItsOwnDoesNot() throws IOException {
+    bench.told("pages", "site");
+    bench.told("draw", "24-010-1", "--to", "alone.svg");
+
+    Element drawing = page("24-010K-1.html").all("svg", "fp").get(0);
+
+    assertThat(Parsed.under(drawing, "a").stream().map(one -> one.getAttribute("href")))
+        .contains("22-009R-4.html", "22-010T-1.html", "22-001E.html")
+        .doesNotContain("24-010K-1.html");
+    // What can be reached in it is no part of a picture.
+    assertThat(drawing.getAttribute("role")).isEqualTo("group");
+    assertThat(Files.readString(folder.resolve("alone.svg")))
+        .contains("role=\"img\"")
+        .doesNotContain("href");
+  }
+
   /** One rosette under two tags has one page, whichever tag a cross was made by. */
   @Test
   void theOtherRecordOfAPlantLeadsToTheKeptOne() throws IOException {

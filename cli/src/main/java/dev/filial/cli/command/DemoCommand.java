@@ -145,7 +145,8 @@ public final class DemoCommand implements BenchCommand {
               "filial mistakes --trait down",
               "filial fit 24-001 24-007 --trait tips",
               "filial sow 26-012 40 --pots 2",
-              "filial list")) {
+              "filial list",
+              "filial pages bench")) {
         lines.add(line + on);
       }
       return lines;

@@ -58,11 +58,12 @@ record GerminationTold(Germination found, boolean curve, boolean csv) implements
                 + "\"");
       }
     }
-    if (found.groups().stream().anyMatch(group -> halfEarly(group.times()))) {
+    if (found.groups().stream().anyMatch(group -> halfEarly(group.times()))
+        || (found.all() != null && halfEarly(found.all().times()))) {
       screen.field(
           "by",
-          "Half were up at the first count already, which was on that day; when before it nobody"
-              + " knows.");
+          "Half were up at the first count already, of several sowings at the first day on which"
+              + " all were counted; when before it nobody knows.");
     }
     found.notes().forEach(note -> screen.field("note", note));
     Group all = found.all();

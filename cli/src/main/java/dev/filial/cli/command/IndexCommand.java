@@ -11,11 +11,15 @@ import dev.filial.cli.page.IndexPage;
 import dev.filial.cli.page.PageLinks;
 import dev.filial.cli.screen.Screen;
 import dev.filial.core.answer.ListQuestion;
+import dev.filial.core.answer.ParentNames;
 import dev.filial.core.answer.SeasonsQuestion;
+import dev.filial.core.name.Code;
 import dev.filial.core.register.RegisterOpened;
 import dev.filial.core.register.RegisterView;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
@@ -72,8 +76,13 @@ public final class IndexCommand implements BenchCommand {
   static IndexPage.Content content(RegisterView view, boolean gone, PageLinks links) {
     ListQuestion question = ListQuestion.of(view);
     List<ListQuestion.Line> everything = question.withGone(true).ask();
+    List<ListQuestion.Line> lines = gone ? everything : question.ask();
+    ParentNames names = ParentNames.in(view);
+    Map<Code, List<String>> parents = new HashMap<>();
+    lines.forEach(line -> parents.put(line.code(), names.of(line.code())));
     return new IndexPage.Content(
-        gone ? everything : question.ask(),
+        lines,
+        parents,
         everything,
         SeasonsQuestion.of(view),
         view.opening().map(RegisterOpened::grower).orElse("an unnamed grower"),

@@ -93,7 +93,7 @@ public final class TagCommand implements BenchCommand {
         lines(screen, "front", tag.text().front());
         lines(screen, "back", tag.text().back());
         screen.field("buried end", tag.text().buriedEnd());
-        tag.text().leftOut().forEach(left -> screen.field("no room for", left));
+        tag.text().missing().forEach(left -> screen.field("no room for", left));
       }
     }
 

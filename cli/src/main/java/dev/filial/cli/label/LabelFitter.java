@@ -2,10 +2,8 @@ package dev.filial.cli.label;
 
 import dev.filial.cli.paper.FontWidths;
 import dev.filial.core.answer.TagQuestion;
-import dev.filial.core.name.LabelFacts;
 import dev.filial.core.name.LabelRoom;
 import dev.filial.core.name.LabelText;
-import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -167,7 +165,7 @@ final class LabelFitter {
           LabelRoom.of(shares.lineWidth(), lines, sides, fonts.regular().at(size))
               .withCodeApart()
               .fit(label.facts());
-      List<String> leftOut = leftOut(label.facts(), text);
+      List<String> leftOut = text.missing();
       FittedLabel here = fitted(label, shares, buriedCap, size, text, leftOut);
       if (leftOut.isEmpty()) {
         return here;
@@ -200,17 +198,11 @@ final class LabelFitter {
   }
 
   private FittedLabel codeOnly(TagQuestion.Label label, Shares shares, double buriedCap) {
-    LabelFacts facts = label.facts();
-    List<String> leftOut = new ArrayList<>();
-    if (!facts.parentsOrTaxon().isEmpty()) {
-      leftOut.add(facts.parentsOrTaxon().get(0));
-    }
     // A line too short for anything names everything it has no room for.
     double none = 1e-6;
-    leftOut.addAll(
-        LabelRoom.of(none, 1, 1, fonts.regular().at(1)).withCodeApart().fit(facts).leftOut());
-    LabelText nothing = new LabelText(List.of(), List.of(), facts.code(), leftOut);
-    return fitted(label, shares, buriedCap, 0, nothing, leftOut);
+    LabelText nothing =
+        LabelRoom.of(none, 1, 1, fonts.regular().at(1)).withCodeApart().fit(label.facts());
+    return fitted(label, shares, buriedCap, 0, nothing, nothing.missing());
   }
 
   /** White between the code and the line below it. */
@@ -222,29 +214,5 @@ final class LabelFitter {
   private static int lines(double room, double size) {
     double first = FontWidths.CAP_HEIGHT + FontWidths.DESCENT;
     return Math.min(20, (int) Math.floor((room / size - first) / PITCH + 1 + 1e-9));
-  }
-
-  /** What was left out, and the parents or the taxon where even their shortest form was cut. */
-  private static List<String> leftOut(LabelFacts facts, LabelText text) {
-    List<String> ways = facts.parentsOrTaxon();
-    if (ways.isEmpty()) {
-      return text.leftOut();
-    }
-    String ellipsis = "…";
-    boolean shown =
-        text.lines().stream().anyMatch(line -> ways.stream().anyMatch(way -> begins(line, way)));
-    boolean mayBeCut = ways.stream().noneMatch(way -> way.contains(ellipsis));
-    boolean cut = !shown || (mayBeCut && String.join("", text.lines()).contains(ellipsis));
-    if (!cut) {
-      return text.leftOut();
-    }
-    List<String> leftOut = new ArrayList<>();
-    leftOut.add((shown ? "the end of " : "") + ways.get(ways.size() - 1));
-    leftOut.addAll(text.leftOut());
-    return leftOut;
-  }
-
-  private static boolean begins(String line, String way) {
-    return way.isEmpty() || line.contains(Character.toString(way.codePointAt(0)));
   }
 }

@@ -19,7 +19,9 @@ final class CameSection {
       for (PlantPage.Came one : things) {
         html.open("li");
         page.code(one.code());
-        html.text(" ").element("bdi", one.what()).close().line();
+        html.text(" ");
+        page.words(one.what());
+        html.close().line();
       }
       html.close();
     }

@@ -16,7 +16,6 @@ import dev.filial.core.answer.PlantsBehindQuestion;
 import dev.filial.core.answer.PlantsBehindQuestion.PlantsBehind;
 import dev.filial.core.answer.SpreadQuestion;
 import dev.filial.core.name.Code;
-import dev.filial.core.register.RegisterOpened;
 import dev.filial.core.register.RegisterView;
 import java.util.ArrayList;
 import java.util.List;
@@ -39,10 +38,7 @@ public final class CrossPage {
    * @param tallies what was counted in it
    * @param germination how its sowings came up; null if none is recorded
    * @param came what came of it
-   * @param grower whose register it is
-   * @param entries how many entries the register had
-   * @param links where other pages lie
-   * @param photos its photographs; null if the page is to have none
+   * @param frame whose register it is of, where other pages lie, and photographs
    */
   public record Content(
       Family family,
@@ -52,10 +48,7 @@ public final class CrossPage {
       List<Tally> tallies,
       @Nullable Germination germination,
       List<PlantPage.Came> came,
-      String grower,
-      long entries,
-      PageLinks links,
-      @Nullable List<PagePhoto> photos) {
+      PageFrame frame) {
 
     /**
      * Of one family.
@@ -82,26 +75,13 @@ public final class CrossPage {
               ? null
               : GerminationQuestion.of(view).about(family.code()).ask(),
           came,
-          view.opening().map(RegisterOpened::grower).orElse("an unnamed grower"),
-          view.size(),
-          links,
-          null);
+          PageFrame.of(view, links));
     }
 
     /** The same with these photographs; null for none. */
     public Content withPhotos(@Nullable List<PagePhoto> shown) {
       return new Content(
-          family,
-          ancestry,
-          behind,
-          odds,
-          tallies,
-          germination,
-          came,
-          grower,
-          entries,
-          links,
-          shown);
+          family, ancestry, behind, odds, tallies, germination, came, frame.withPhotos(shown));
     }
   }
 
@@ -110,13 +90,14 @@ public final class CrossPage {
   /** The page as the text of a file. */
   public static String of(Content content) {
     Family family = content.family();
-    PageWriter page = new PageWriter(title(family), content.links());
+    PageWriter page = new PageWriter(title(family), content.frame().links());
     Markup html = page.html();
     html.open("header").open("h1").element("span", family.code().text(), "class", "code");
     for (String name : family.names()) {
       html.text(" ").element("bdi", name);
     }
-    html.text(" ").element("bdi", family.what());
+    html.text(" ");
+    page.words(family.what());
     html.close()
         .element(
             "p", family.kind() + ", " + content.ancestry().generationInWords(), "class", "lead")
@@ -133,10 +114,10 @@ public final class CrossPage {
     new TalliesSection(page, content.tallies(), up(content.germination())).write();
     SeedlingsSection.write(page, family.seedlings());
     CameSection.write(page, content.came());
-    PhotosSection.write(page, content.photos());
+    PhotosSection.write(page, content.frame().photos());
     RecordedSection.write(page, family.history());
     html.close().line();
-    return page.end(content.grower(), content.entries());
+    return page.end(content.frame().grower(), content.frame().entries());
   }
 
   private static int up(@Nullable Germination germination) {

@@ -24,9 +24,9 @@ public final class EmptyPage {
         .close()
         .line()
         .open("main")
-        .element("p", "There is nothing more on this page: " + why + ".")
-        .close()
-        .line();
+        .open("p");
+    page.text("There is nothing more on this page: " + why + ".");
+    html.close().close().line();
     return page.end();
   }
 }

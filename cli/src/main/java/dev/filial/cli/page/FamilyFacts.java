@@ -79,7 +79,7 @@ final class FamilyFacts {
     html.close().line();
     if (!family.doubts().isEmpty()) {
       html.element("h3", "Doubts").open("ul");
-      family.doubts().forEach(doubt -> html.element("li", doubt).line());
+      family.doubts().forEach(page::item);
       html.close().line();
     }
     page.endSection();
@@ -116,8 +116,7 @@ final class FamilyFacts {
     for (Plant plant : behind.plants()) {
       if (plant.name().equals(name)) {
         plant.names().forEach(own -> html.element("bdi", own).text(" "));
-        html.element(
-            "bdi",
+        page.words(
             (plant.names().isEmpty() ? "" : "· ")
                 + (plant.what().isEmpty() ? plant.generationInWords() : plant.what()));
       }
@@ -170,7 +169,7 @@ final class FamilyFacts {
 
   private void lot(Lot lot) {
     head(lot.code());
-    cell(lot.how());
+    page.cell(lot.how());
     day(lot.date());
     number(lot.fruits());
     number(lot.seeds());
@@ -179,7 +178,7 @@ final class FamilyFacts {
         counted(lot.left()) + (lot.fate().equals("in store") ? "" : ", " + lot.fate()),
         "class",
         "number");
-    cell(lot.place());
+    page.cell(lot.place());
     html.close().line();
   }
 
@@ -188,9 +187,9 @@ final class FamilyFacts {
     day(sowing.date());
     html.element("td", suffix(sowing.lot()), "class", "number");
     number(sowing.seeds());
-    cell(sowing.medium());
-    cell(String.join(", ", sowing.treatments()));
-    cell(sowing.pots().stream().map(FamilyFacts::suffix).collect(Collectors.joining(", ")));
+    page.cell(sowing.medium());
+    page.cell(String.join(", ", sowing.treatments()));
+    page.cell(sowing.pots().stream().map(FamilyFacts::suffix).collect(Collectors.joining(", ")));
     html.close().line();
   }
 
@@ -198,18 +197,14 @@ final class FamilyFacts {
     head(pot.code());
     day(pot.since());
     html.element("td", counted(pot.left()), "class", "number");
-    cell(pot.place());
-    cell(pot.fate());
+    page.cell(pot.place());
+    page.cell(pot.fate());
     html.close().line();
   }
 
   /** What stands behind the code of the family, which the page is about. */
   static String suffix(Code code) {
     return code.text().substring(code.whole().text().length()).strip();
-  }
-
-  private void cell(@Nullable String text) {
-    html.open("td").element("bdi", text == null ? "" : text).close();
   }
 
   private void day(@Nullable Object date) {

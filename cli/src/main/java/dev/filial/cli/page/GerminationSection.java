@@ -104,11 +104,14 @@ final class GerminationSection {
       row(all);
     }
     page.endTable();
-    if (germination.groups().stream().anyMatch(group -> isHalfEarly(group.times()))) {
+    boolean early =
+        germination.groups().stream().anyMatch(group -> isHalfEarly(group.times()))
+            || (germination.groups().size() > 1 && all != null && isHalfEarly(all.times()));
+    if (early) {
       html.element(
               "p",
-              "Where it says \"by\", half were up at the first count already, which was on that day;"
-                  + " when before it nobody knows.",
+              "Where it says \"by\", half were up at the first count already, of several sowings at"
+                  + " the first day on which all were counted; when before it nobody knows.",
               "class",
               "said")
           .line();
@@ -167,14 +170,12 @@ final class GerminationSection {
   }
 
   private void leftOut(String how, LeftOut one) {
-    html.element(
-            "li",
-            one.codes().stream().map(Code::text).collect(Collectors.joining(", "))
-                + ": "
-                + how
-                + ", since "
-                + one.why()
-                + ".")
-        .line();
+    page.item(
+        one.codes().stream().map(Code::text).collect(Collectors.joining(", "))
+            + ": "
+            + how
+            + ", since "
+            + one.why()
+            + ".");
   }
 }

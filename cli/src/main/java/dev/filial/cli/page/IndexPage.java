@@ -3,14 +3,15 @@ package dev.filial.cli.page;
 import dev.filial.cli.paper.Markup;
 import dev.filial.core.answer.ListQuestion.Line;
 import dev.filial.core.answer.SeasonsQuestion.Seasons;
+import dev.filial.core.name.Code;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What a register holds on one page of HTML: how many of each kind are in which state, and a list
@@ -72,7 +73,7 @@ public final class IndexPage {
           var known = texts.get(row);
           if (known === undefined) {
             known = Array.from(row.cells, function (one) { return one.textContent; })
-              .join(' ').toLocaleLowerCase();
+              .concat(row.dataset.parents || '').join(' ').toLocaleLowerCase();
             texts.set(row, known);
           }
           return known;
@@ -84,12 +85,16 @@ public final class IndexPage {
           });
           rows.forEach(function (row) { shown.appendChild(row); });
         }
+        // What is kept was picked out of what is alive, and lives.
+        function isIn(state, wanted) {
+          return state === wanted || (wanted === 'alive' ? state === 'kept' : false);
+        }
         function found() {
           var words = search.value.toLocaleLowerCase().split(/\\s+/);
           var wanted = choices.map(function (choice) { return choice.value; });
           return order.filter(function (row) {
             return (wanted[0] === '' || cell(row, 2) === wanted[0])
-              ? (wanted[1] === '' || cell(row, 8) === wanted[1])
+              ? (wanted[1] === '' || isIn(cell(row, 8), wanted[1]))
                 ? words.every(function (word) { return text(row).includes(word); })
                 : false
               : false;
@@ -134,6 +139,22 @@ public final class IndexPage {
         // On paper there is nothing to press: all that was found is printed.
         window.addEventListener('beforeprint', function () { lay(found()); });
         window.addEventListener('afterprint', show);
+        // Who goes through the page with the Tab key stops only where something can be moved.
+        var wide = Array.from(document.querySelectorAll('.wide'));
+        function stops() {
+          wide.forEach(function (one) {
+            if (Math.max(one.scrollWidth, one.clientWidth) === one.clientWidth) {
+              one.removeAttribute('tabindex');
+            } else {
+              one.setAttribute('tabindex', '0');
+            }
+          });
+        }
+        var sizes = new ResizeObserver(stops);
+        wide.forEach(function (one) {
+          sizes.observe(one);
+          sizes.observe(one.firstElementChild);
+        });
         document.querySelector('.finder').hidden = false;
         show();
         (function gather(from) {
@@ -149,6 +170,7 @@ public final class IndexPage {
    * What the page tells.
    *
    * @param lines what it lists
+   * @param parents by its code, what the parents of a line are called: it is found by that too
    * @param all everything there is or was, for the number of each kind in each state
    * @param seasons what happened year by year
    * @param grower whose register it is
@@ -157,6 +179,7 @@ public final class IndexPage {
    */
   public record Content(
       List<Line> lines,
+      Map<Code, List<String>> parents,
       List<Line> all,
       Seasons seasons,
       String grower,
@@ -295,21 +318,23 @@ public final class IndexPage {
   }
 
   private void row(Line line) {
-    html.open("tr").open("th", "scope", "row");
+    List<String> parents = content.parents().getOrDefault(line.code(), List.of());
+    if (parents.isEmpty()) {
+      html.open("tr");
+    } else {
+      html.open("tr", "data-parents", String.join(" ", parents));
+    }
+    html.open("th", "scope", "row");
     page.code(line.code().text());
     html.close();
-    cell(String.join(", ", line.names()));
-    cell(line.kind());
-    cell(line.what());
+    page.cell(String.join(", ", line.names()));
+    page.cell(line.kind());
+    page.cell(line.what());
     html.element("td", line.count() == null ? "" : line.count().toString(), "class", "number");
-    cell(line.fieldNumber());
+    page.cell(line.fieldNumber());
     html.element("td", line.since() == null ? "" : line.since().toString(), "class", "day");
-    cell(line.place());
-    cell(line.fate());
+    page.cell(line.place());
+    page.cell(line.fate());
     html.close().line();
-  }
-
-  private void cell(@Nullable String text) {
-    html.open("td").element("bdi", text == null ? "" : text).close();
   }
 }

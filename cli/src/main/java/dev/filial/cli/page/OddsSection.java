@@ -131,18 +131,19 @@ final class OddsSection {
       Scenario scenario = odds.scenarios().get(i);
       String its = several ? id + "-" + (i + 1) : id;
       if (scenario.assuming() != null) {
-        html.element("h4", "If " + scenario.assuming(), "id", its).line();
+        html.open("h4", "id", its);
+        page.text("If " + scenario.assuming());
+        html.close().line();
       }
       scenario(its, odds, scenario, expected.hopes().get(i));
     }
   }
 
   private void scenario(String id, CrossOdds odds, Scenario scenario, List<Optional<Hope>> hopes) {
-    html.open("p", "class", "said")
-        .text("Parents ")
-        .element("bdi", parent(odds.seed(), scenario.seedGenes()))
-        .text(" × ")
-        .element("bdi", parent(odds.pollen(), scenario.pollenGenes()));
+    html.open("p", "class", "said").text("Parents ");
+    page.words(parent(odds.seed(), scenario.seedGenes()));
+    html.text(" × ");
+    page.words(parent(odds.pollen(), scenario.pollenGenes()));
     String ratio = scenario.ratio();
     if (ratio != null && ratio.length() <= LONGEST_RATIO) {
       html.text("; ratio " + ratio);
@@ -257,14 +258,10 @@ final class OddsSection {
                 ratio == null || ratio.length() > LONGEST_RATIO ? "" : ratio,
                 "class",
                 "number")
-            .open("td")
-            .element(
-                "bdi",
-                shares(scenario)
-                    + (scenario.assuming() == null ? "" : ", if " + scenario.assuming()))
-            .close()
-            .close()
-            .line();
+            .open("td");
+        page.words(
+            shares(scenario) + (scenario.assuming() == null ? "" : ", if " + scenario.assuming()));
+        html.close().close().line();
       }
     }
     page.endTable();
@@ -297,6 +294,8 @@ final class OddsSection {
   }
 
   private void item(String traits, String why) {
-    html.open("li").element("bdi", traits).text(": ").element("bdi", why).text(".").close().line();
+    html.open("li").element("bdi", traits).text(": ");
+    page.words(why);
+    html.text(".").close().line();
   }
 }

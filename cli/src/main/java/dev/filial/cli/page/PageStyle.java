@@ -22,6 +22,7 @@ final class PageStyle {
           border-bottom:1px solid}
         h3{font-size:1rem;margin:1.25rem 0 .25rem}
         .code{font-weight:700;white-space:nowrap}
+        .whole{white-space:nowrap}
         .lead{margin:.35rem 0 0}
         dl{display:grid;grid-template-columns:minmax(8rem,max-content) 1fr;gap:.3rem 1.25rem;
           margin:0}
@@ -44,6 +45,7 @@ final class PageStyle {
         .photos li{max-width:25rem;margin:0;overflow-wrap:anywhere}
         .photos img{display:block;max-width:100%;height:auto;margin-bottom:.25rem}
         a{color:inherit}
+        .fp a .fp-code{text-decoration:underline}
         footer{margin-top:2.5rem}
         .finder{display:flex;flex-wrap:wrap;gap:.75rem 1.25rem;align-items:end;margin:1rem 0 .5rem}
         .finder div:first-child{flex:1 1 16rem;max-width:26rem}

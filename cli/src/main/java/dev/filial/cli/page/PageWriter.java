@@ -2,6 +2,8 @@ package dev.filial.cli.page;
 
 import dev.filial.cli.paper.Markup;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -9,6 +11,10 @@ import org.jspecify.annotations.Nullable;
  * tables that move sideways by themselves where the page is narrow, and the foot.
  */
 final class PageWriter {
+
+  /** What looks like a code, with the number of a seedling, pot, lot or sowing behind it. */
+  private static final Pattern CODE =
+      Pattern.compile("\\b\\d{2}-\\d{3,9}[A-Z](?:-\\d+|[ \u00A0][PHS]\\d+)?\\b");
 
   private final Markup html = new Markup();
   private final PageLinks links;
@@ -36,6 +42,11 @@ final class PageWriter {
   /** Where the page is written. */
   Markup html() {
     return html;
+  }
+
+  /** Where other pages lie. */
+  PageLinks links() {
+    return links;
   }
 
   /** Begins a section with its heading. */
@@ -116,7 +127,9 @@ final class PageWriter {
   /** One line of a list of terms, if there is anything to say. */
   void fact(String term, @Nullable Object value) {
     if (value != null && !value.toString().isEmpty()) {
-      html.element("dt", term).open("dd").element("bdi", value.toString()).close().line();
+      html.element("dt", term).open("dd");
+      words(value.toString());
+      html.close().line();
     }
   }
 
@@ -126,8 +139,40 @@ final class PageWriter {
       return;
     }
     html.element("h3", "What this leans on").open("ul");
-    notes.forEach(note -> html.element("li", note).line());
+    notes.forEach(this::item);
     html.close().line();
+  }
+
+  /** A sentence of a list. */
+  void item(String sentence) {
+    html.open("li");
+    text(sentence);
+    html.close().line();
+  }
+
+  /** A cell of a table with words; an empty one for none. */
+  void cell(@Nullable String text) {
+    html.open("td");
+    words(text == null ? "" : text);
+    html.close();
+  }
+
+  /** Words that somebody wrote, which may run from right to left. */
+  void words(String words) {
+    html.open("bdi");
+    text(words);
+    html.close();
+  }
+
+  /** Text in which no code is parted at the end of a line: half of one is no code. */
+  void text(String text) {
+    Matcher code = CODE.matcher(text);
+    int from = 0;
+    while (code.find()) {
+      html.text(text.substring(from, code.start())).element("span", code.group(), "class", "whole");
+      from = code.end();
+    }
+    html.text(text.substring(from));
   }
 
   /** A code, which leads to the page of its thing where that lies beside this one. */

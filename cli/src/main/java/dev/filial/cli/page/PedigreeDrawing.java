@@ -34,25 +34,30 @@ public final class PedigreeDrawing {
   private final PlantsBehind behind;
   private final Palette palette;
   private final PedigreeLayout layout;
+  private final PageLinks links;
   private final Markup svg;
 
-  private PedigreeDrawing(PlantsBehind behind, Markup svg) {
+  private PedigreeDrawing(PlantsBehind behind, PageLinks links, Markup svg) {
     this.behind = behind;
     this.palette = new Palette(behind.taxa());
     this.layout = PedigreeLayout.of(behind, this::width, BOX_HEIGHT);
+    this.links = links;
     this.svg = svg;
   }
 
   /** The drawing as the text of a file. */
   public static String of(PlantsBehind behind) {
     Markup svg = new Markup();
-    new PedigreeDrawing(behind, svg).write();
+    new PedigreeDrawing(behind, PageLinks.NONE, svg).write();
     return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + svg.written() + "\n";
   }
 
-  /** Writes the drawing as an element of what {@code into} is writing. */
-  static void into(PlantsBehind behind, Markup into) {
-    new PedigreeDrawing(behind, into).write();
+  /**
+   * Writes the drawing as an element of what {@code into} is writing; each plant that has a page of
+   * its own leads there.
+   */
+  static void into(PlantsBehind behind, PageLinks links, Markup into) {
+    new PedigreeDrawing(behind, links, into).write();
   }
 
   /** What a plant's box says, and how: each word a text of its own in the drawing. */
@@ -134,7 +139,7 @@ public final class PedigreeDrawing {
             "class",
             "fp",
             "role",
-            "img",
+            isLeading() ? "group" : "img",
             "aria-labelledby",
             "fp-title fp-desc",
             "width",
@@ -174,6 +179,11 @@ public final class PedigreeDrawing {
     layout.doubts().forEach(doubt -> unknownParent(doubt.middle()));
     layout.boxes().forEach(this::box);
     svg.close().line().close();
+  }
+
+  /** A picture is read as a whole, and what is in it cannot be reached; with links it is none. */
+  private boolean isLeading() {
+    return behind.plants().stream().anyMatch(plant -> links.to(plant.name()) != null);
   }
 
   private String title() {
@@ -315,6 +325,10 @@ public final class PedigreeDrawing {
             "transform",
             "translate(" + number(box.x()) + " " + number(box.y()) + ")")
         .element("title", inFull(plant));
+    String to = links.to(plant.name());
+    if (to != null) {
+      svg.open("a", "href", to);
+    }
     frame(plant.numbered() ? "fp-box" : "fp-box fp-unnumbered", box, 0, "4");
     if (isAsked(plant)) {
       frame("fp-asked", box, 0, "4");
@@ -333,6 +347,9 @@ public final class PedigreeDrawing {
     word(words.third(), "fp-word", INSET, top + 60);
     if (plant.cut()) {
       svg.empty("path", "class", "fp-doubt", "d", "M-14 " + number(box.height() / 2) + "h14");
+    }
+    if (to != null) {
+      svg.close();
     }
     svg.close().line();
   }

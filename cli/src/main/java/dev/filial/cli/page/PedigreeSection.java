@@ -15,7 +15,7 @@ final class PedigreeSection {
     html.open("figure");
     page.wide("pedigree", "drawing");
     html.line();
-    PedigreeDrawing.into(behind, html);
+    PedigreeDrawing.into(behind, page.links(), html);
     html.close()
         .open("figcaption")
         .text("Parents stand to the left of their offspring, each plant once. ")

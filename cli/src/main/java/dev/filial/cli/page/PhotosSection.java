@@ -26,12 +26,13 @@ final class PhotosSection {
       return;
     }
     html.open("ul", "class", "photos").line();
-    photos.forEach(photo -> write(html, photo));
+    photos.forEach(photo -> photo(page, photo));
     html.close().line();
     page.endSection();
   }
 
-  private static void write(Markup html, PagePhoto photo) {
+  private static void photo(PageWriter page, PagePhoto photo) {
+    Markup html = page.html();
     html.open("li");
     SmallPicture small = photo.small();
     if (small != null) {
@@ -52,7 +53,9 @@ final class PhotosSection {
       html.element("bdi", photo.name());
     }
     if (!photo.caption().isEmpty()) {
-      html.text(" ").open("span", "class", "said").element("bdi", photo.caption()).close();
+      html.text(" ").open("span", "class", "said");
+      page.words(photo.caption());
+      html.close();
     }
     if (photo.trouble() != null) {
       html.text(" ").element("span", "(" + photo.trouble() + ")");

@@ -12,7 +12,6 @@ import dev.filial.core.answer.PlantsBehindQuestion.PlantsBehind;
 import dev.filial.core.answer.SpreadQuestion;
 import dev.filial.core.name.Code;
 import dev.filial.core.register.Provenance;
-import dev.filial.core.register.RegisterOpened;
 import dev.filial.core.register.RegisterView;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -41,20 +40,10 @@ public final class PlantPage {
    * @param ancestry who is in it
    * @param behind the plants behind it
    * @param came what came of it
-   * @param grower whose register it is
-   * @param entries how many entries the register had
-   * @param links where other pages lie
-   * @param photos the photographs of it; null if the page is to have none
+   * @param frame whose register it is of, where other pages lie, and photographs
    */
   public record Content(
-      Card card,
-      Ancestry ancestry,
-      PlantsBehind behind,
-      List<Came> came,
-      String grower,
-      long entries,
-      PageLinks links,
-      @Nullable List<PagePhoto> photos) {
+      Card card, Ancestry ancestry, PlantsBehind behind, List<Came> came, PageFrame frame) {
 
     /**
      * Of one plant, without photographs.
@@ -76,15 +65,12 @@ public final class PlantPage {
           AncestryQuestion.of(view).withSpread(SpreadQuestion.usual()).ask(card.code()),
           PlantsBehindQuestion.of(view).ask(card.code()),
           came,
-          view.opening().map(RegisterOpened::grower).orElse("an unnamed grower"),
-          view.size(),
-          links,
-          null);
+          PageFrame.of(view, links));
     }
 
     /** The same with these photographs; null for none. */
     public Content withPhotos(@Nullable List<PagePhoto> shown) {
-      return new Content(card, ancestry, behind, came, grower, entries, links, shown);
+      return new Content(card, ancestry, behind, came, frame.withPhotos(shown));
     }
   }
 
@@ -94,7 +80,7 @@ public final class PlantPage {
 
   private PlantPage(Content content) {
     this.content = content;
-    this.page = new PageWriter(title(content.card()), content.links());
+    this.page = new PageWriter(title(content.card()), content.frame().links());
     this.html = page.html();
   }
 
@@ -109,11 +95,11 @@ public final class PlantPage {
     facts();
     new WhoSection(page, content.ancestry(), new Palette(content.behind().taxa())).write();
     PedigreeSection.write(page, content.behind());
-    PhotosSection.write(page, content.photos());
+    PhotosSection.write(page, content.frame().photos());
     RecordedSection.write(page, content.card().history());
     CameSection.write(page, content.came());
     html.close().line();
-    return page.end(content.grower(), content.entries());
+    return page.end(content.frame().grower(), content.frame().entries());
   }
 
   private static String title(Card card) {

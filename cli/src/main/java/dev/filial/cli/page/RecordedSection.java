@@ -26,12 +26,9 @@ final class RecordedSection {
               + (said.amended() ? " (amended)" : "");
       html.open("tr")
           .element("td", said.date() == null ? "not known" : said.date().toString(), "class", "day")
-          .open("td")
-          .element("bdi", said.text() + mark)
-          .close()
-          .element("td", Long.toString(said.entry()), "class", "number")
-          .close()
-          .line();
+          .open("td");
+      page.words(said.text() + mark);
+      html.close().element("td", Long.toString(said.entry()), "class", "number").close().line();
     }
     page.endTable();
     page.endSection();

@@ -4,7 +4,6 @@ import dev.filial.cli.paper.Markup;
 import dev.filial.core.answer.FamilyQuestion.Seedling;
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /** The part of a page that tells which seedlings of a family got a number, and how they fared. */
 final class SeedlingsSection {
@@ -28,9 +27,9 @@ final class SeedlingsSection {
         html.close()
             .element(
                 "td", one.since() == null ? "not known" : one.since().toString(), "class", "day");
-        cell(html, shown(one));
-        cell(html, one.fate());
-        cell(html, one.place());
+        page.cell(shown(one));
+        page.cell(one.fate());
+        page.cell(one.place());
         html.close().line();
       }
       page.endTable();
@@ -45,9 +44,5 @@ final class SeedlingsSection {
       parts.add("picked for " + one.pickedFor());
     }
     return String.join(", ", parts);
-  }
-
-  private static void cell(Markup html, @Nullable String text) {
-    html.open("td").element("bdi", text == null ? "" : text).close();
   }
 }

@@ -77,12 +77,9 @@ final class TalliesSection {
     FitAnswer.Family fit = tally.fit();
     html.open("h3", "id", id).element("bdi", tally.trait()).close().line();
     if (fit == null) {
-      html.open("p")
-          .text("Not compared with any expectation: ")
-          .element("bdi", tally.why())
-          .text(".")
-          .close()
-          .line();
+      html.open("p").text("Not compared with any expectation: ");
+      page.words(tally.why());
+      html.text(".").close().line();
     } else {
       String verdict = FitWords.sentence(fit);
       html.element("p", Character.toUpperCase(verdict.charAt(0)) + verdict.substring(1)).line();
@@ -105,7 +102,9 @@ final class TalliesSection {
       how.add(FitWords.tested(fit.fit()));
     }
     how.add("Counts: " + tally.from() + ".");
-    html.element("p", String.join(" ", how), "class", "said").line();
+    html.open("p", "class", "said");
+    page.text(String.join(" ", how));
+    html.close().line();
   }
 
   private static double expected(FitAnswer.@Nullable Family fit, int row) {

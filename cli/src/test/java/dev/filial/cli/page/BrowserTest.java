@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.filial.core.answer.ListQuestion;
+import dev.filial.core.answer.ParentNames;
 import dev.filial.core.answer.SeasonsQuestion;
 import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.Statement;
@@ -17,6 +18,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
@@ -64,12 +66,17 @@ class BrowserTest {
 
   private Path index(List<Statement> register) throws IOException {
     RegisterView view = Bookshelf.of(register);
+    List<ListQuestion.Line> lines = ListQuestion.of(view).ask();
     return write(
         "index.html",
         IndexPage.of(
             new IndexPage.Content(
-                ListQuestion.of(view).ask(),
-                ListQuestion.of(view).ask(),
+                lines,
+                lines.stream()
+                    .collect(
+                        Collectors.toMap(
+                            ListQuestion.Line::code, line -> ParentNames.in(view).of(line.code()))),
+                lines,
                 SeasonsQuestion.of(view),
                 "Klara",
                 view.size(),
@@ -199,6 +206,36 @@ class BrowserTest {
     }
   }
 
+  /** What looks like a code and stands in two lines. */
+  private static final String PARTED =
+      "const parted = [];"
+          + "const all = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);"
+          + "while (all.nextNode()) {"
+          + "  const text = all.currentNode;"
+          + "  if (text.parentElement.closest('svg,script,style')) { continue; }"
+          + "  for (const code of text.data.matchAll(/\\d\\d-\\d{3}[A-Z](-\\d+| [PHS]\\d+)?/g)) {"
+          + "    const range = document.createRange();"
+          + "    range.setStart(text, code.index);"
+          + "    range.setEnd(text, code.index + code[0].length);"
+          + "    const tops = new Set(Array.from(range.getClientRects(), one => one.top));"
+          + "    if (tops.size > 1) { parted.push(code[0]); }"
+          + "  }"
+          + "}"
+          + "return parted;";
+
+  @Test
+  void noCodeIsPartedAtTheEndOfALine() throws IOException {
+    for (Path page : pages()) {
+      for (int width : new int[] {TELEPHONE, 500, 1000}) {
+        browser.window(width, 700).open(page);
+        assertThat((List<?>) browser.run(PARTED)).as(page.getFileName() + " " + width).isEmpty();
+      }
+    }
+    // The look can fail.
+    browser.open(write("parted.html", "<p style='width:3em'>24-003Y-1 24-003Y-1</p>"));
+    assertThat((List<?>) browser.run(PARTED)).isNotEmpty();
+  }
+
   @Test
   void whatIsWiderThanThePageIsMovedWithTheKeyboard() throws IOException {
     browser.window(TELEPHONE, 700).open(plant());
@@ -253,6 +290,47 @@ class BrowserTest {
     assertThat(shown()).isEmpty();
     browser.one("#search").sendKeys(Keys.chord(Keys.CONTROL, "a"), Keys.DELETE);
     assertThat(shown()).hasSize(14);
+  }
+
+  @Test
+  void aCrossIsFoundByWhatItsParentsAreCalled() throws IOException {
+    browser.open(index(Bookshelf.manyWays()));
+
+    browser.one("#search").sendKeys("laui agavoides");
+
+    assertThat(shown()).containsExactly("24-003Y", "24-003Y-1");
+  }
+
+  @Test
+  void whoAsksForWhatIsAliveIsShownWhatIsKept() throws IOException {
+    ListQuestion.Line alive = LargeIndex.line(0);
+    browser.open(
+        write(
+            "kept.html",
+            LargeIndex.page(List.of(alive, LargeIndex.in("kept", 1), LargeIndex.in("dead", 2)))));
+
+    browser.one("#state").sendKeys("alive");
+    assertThat(shown()).hasSize(2).doesNotContain(LargeIndex.line(2).code().text());
+    browser.one("#state").sendKeys(Keys.HOME, Keys.ARROW_DOWN, Keys.ARROW_DOWN);
+    assertThat(shown()).containsExactly(LargeIndex.line(1).code().text());
+  }
+
+  @Test
+  void theListIsATabStopOnlyWhereItCanBeMoved() throws IOException {
+    Path page = write("large.html", LargeIndex.page(LargeIndex.lines(10)));
+
+    browser.open(page);
+    assertThat(stops()).isEqualTo(0L);
+    browser.window(TELEPHONE, 700).open(page);
+    assertThat(stops()).isPositive();
+    browser.scripts(false).open(page);
+    assertThat(browser.all(".wide")).allMatch(one -> "0".equals(one.getDomAttribute("tabindex")));
+  }
+
+  /** How many tables a reader with the Tab key stops at, once the page has come to rest. */
+  private static long stops() {
+    browser.run("return new Promise(function (done) { setTimeout(done, 200, true); });");
+    return (Long) browser.run("return document.querySelectorAll('.wide[tabindex]').length;");
   }
 
   @Test

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -31,6 +32,15 @@ class LargeIndex {
 
   /** An invented plant; every hundredth has died. */
   static Line line(int i, String... names) {
+    return line(i, i % 100 == 99 ? "dead" : "alive", names);
+  }
+
+  /** One in that state. */
+  static Line in(String state, int i) {
+    return line(i, state, new String[0]);
+  }
+
+  private static Line line(int i, String state, String[] names) {
     return new Line(
         Code.of(20 + i % 7, i / 7 + 1),
         "plant",
@@ -40,7 +50,7 @@ class LargeIndex {
         PartialDate.parse("202%d-0%d-1%d".formatted(i % 7, i % 9 + 1, i % 10)),
         null,
         "bench " + (char) ('A' + i % 4),
-        i % 100 == 99 ? "dead" : "alive");
+        state);
   }
 
   /** So many; every third has a name of its own. */
@@ -54,6 +64,7 @@ class LargeIndex {
     return IndexPage.of(
         new IndexPage.Content(
             lines,
+            Map.of(),
             lines,
             SeasonsQuestion.of(Bookshelf.of(Bookshelf.manyWays())),
             "Klara",

@@ -18,6 +18,7 @@ import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.Statement;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -39,10 +40,7 @@ class PlantPageTest {
             AncestryQuestion.of(view).withSpread(SpreadQuestion.usual()).ask(plant),
             Bookshelf.behind(view, code),
             List.of(new PlantPage.Came("24-099", "came <of> it")),
-            "Klara & Co",
-            view.size(),
-            PageLinks.NONE,
-            null));
+            new PageFrame("Klara & Co", view.size(), PageLinks.NONE, null)));
   }
 
   private static Parsed parsed(String page) {
@@ -168,7 +166,13 @@ class PlantPageTest {
     String page =
         IndexPage.of(
             new IndexPage.Content(
-                lines, lines, SeasonsQuestion.of(view), "Klara & Co", view.size(), PageLinks.NONE));
+                lines,
+                Map.of(),
+                lines,
+                SeasonsQuestion.of(view),
+                "Klara & Co",
+                view.size(),
+                PageLinks.NONE));
     Parsed parsed = parsed(page);
 
     assertThat(texts(parsed, "h1")).containsExactly("The register of Klara & Co");

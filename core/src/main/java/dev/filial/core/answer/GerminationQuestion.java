@@ -101,10 +101,10 @@ public final class GerminationQuestion {
    * @param seeds how many seeds they had
    * @param meanDays the mean germination time in days; null if nothing came up
    * @param deviationDays its standard deviation in days; null if fewer than two came up
-   * @param halfDays T50, the days until half of those that came up at all were up; null if nothing
-   *     came up
-   * @param halfByFirstCount whether half were up at the first count already: {@code halfDays} is
-   *     then the day of that count, and an upper bound
+   * @param halfDays T50, the days until half of those that came up at all were up, of several
+   *     sowings on the line between days on which all were counted; null if nothing came up
+   * @param halfByFirstCount whether half were up at the first count already, of several sowings at
+   *     the first of all: {@code halfDays} is then the day of that count, and an upper bound
    * @param speed the speed of germination by Maguire, in seedlings a day; null if some were up on
    *     the day of sowing
    * @param curve the counts, from the first on
@@ -297,8 +297,7 @@ public final class GerminationQuestion {
     long up = 0;
     List<Code> codes = new ArrayList<>();
     List<long[]> each = new ArrayList<>();
-    GerminationCurve curve = null;
-    int dated = 0;
+    List<GerminationCurve> dated = new ArrayList<>();
     for (Emergence one : sowings) {
       seeds += one.seeds();
       up += one.up();
@@ -306,8 +305,7 @@ public final class GerminationQuestion {
       each.add(new long[] {one.up(), one.seeds() - one.up()});
       GerminationCurve its = one.curve().orElse(null);
       if (its != null && !its.isAllAtFirstCount()) {
-        curve = curve == null ? its : curve.plus(its);
-        dated++;
+        dated.add(its);
       }
     }
     if (seeds > Integer.MAX_VALUE) {
@@ -324,13 +322,14 @@ public final class GerminationQuestion {
         ends.lower(),
         ends.upper(),
         LikeCrosses.of(each).differences().map(LikeCrosses.Differences::p).orElse(null),
-        curve == null ? null : times(curve, dated));
+        dated.isEmpty() ? null : times(dated));
   }
 
-  private static Times times(GerminationCurve curve, int sowings) {
-    GerminationCurve.HalfTime half = curve.halfTime().orElse(null);
+  private static Times times(List<GerminationCurve> sowings) {
+    GerminationCurve curve = sowings.stream().reduce(GerminationCurve::plus).orElseThrow();
+    GerminationCurve.HalfTime half = GerminationCurve.halfTime(sowings).orElse(null);
     return new Times(
-        sowings,
+        sowings.size(),
         curve.sown(),
         curve.meanTime().isPresent() ? curve.meanTime().getAsDouble() : null,
         curve.deviation().isPresent() ? curve.deviation().getAsDouble() : null,

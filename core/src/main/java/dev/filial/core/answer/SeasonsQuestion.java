@@ -44,8 +44,9 @@ import org.jspecify.annotations.Nullable;
  * <p>Whether a cross set or failed, and how much of a sowing came up, is told in the year of the
  * cross and of the sowing, whenever it showed; all else in the year it happened. A single plant
  * dies, is thrown out or leaves once at most, on the first day written of it, and not at all if it
- * is here again; of a pot or seed lot every entry counts, and all of it is one without a number,
- * since the entry gives none. Two records of one plant are one.
+ * is here again; of a pot or seed lot every entry counts. All of a seed lot is as many as were left
+ * in it, counted or guessed; all of a pot is one without a number, since seedlings die between two
+ * counts. Two records of one plant are one.
  */
 public final class SeasonsQuestion {
 
@@ -154,7 +155,7 @@ public final class SeasonsQuestion {
         flowered(cross);
       }
       if (statement != null) {
-        read(statement);
+        read(entry, statement);
       }
     }
     pollinated.forEach(this::cross);
@@ -175,7 +176,7 @@ public final class SeasonsQuestion {
     return date == null ? UNDATED : date.year();
   }
 
-  private void read(Statement statement) {
+  private void read(long entry, Statement statement) {
     int year = year(statement.date());
     if (statement instanceof PlantAcquired plant) {
       if (!plant.neverHeld()) {
@@ -195,7 +196,7 @@ public final class SeasonsQuestion {
     } else if (statement instanceof Numbered numbered) {
       sums(year).add(SeasonFigure.NUMBERED, numbered.last() - numbered.first() + 1L);
     } else if (statement instanceof FateRecorded fate && !fate.fate().isHere()) {
-      fate.codes().forEach(code -> fate(code, fate));
+      fate.codes().forEach(code -> fate(entry, code, fate));
     } else if (statement instanceof Flowered flowered && flowered.bloom() == Bloom.OPEN) {
       flowered.codes().forEach(code -> flower(code, year));
     } else if (statement instanceof PollenKept kept
@@ -266,7 +267,7 @@ public final class SeasonsQuestion {
     }
   }
 
-  private void fate(Code code, FateRecorded fate) {
+  private void fate(long entry, Code code, FateRecorded fate) {
     Item item = view.resolved(code).orElse(null);
     if (item == null || fate.fate() == Fate.USED_UP) {
       return;
@@ -279,10 +280,15 @@ public final class SeasonsQuestion {
       sums(year(fate.date()))
           .add(
               fate.fate() == Fate.GIVEN ? SeasonFigure.SEED_GIVEN : SeasonFigure.SEED_LOST,
-              SeasonSum.of(fate.count()));
+              SeasonSum.of(fate.count() == null ? left(code, entry) : fate.count()));
     } else {
       lose(sums(year(fate.date())), fate, SeasonSum.of(fate.count()));
     }
+  }
+
+  /** What was in a seed lot before that entry. */
+  private @Nullable Count left(Code lot, long entry) {
+    return view.itemBefore(lot, entry).map(Item::count).orElse(null);
   }
 
   private static void lose(Sums sums, FateRecorded fate, SeasonSum plants) {

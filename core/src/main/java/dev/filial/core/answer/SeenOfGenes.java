@@ -119,8 +119,7 @@ final class SeenOfGenes {
         families.add(tallied.code().whole());
       }
     }
-    Map<Code, Tallies> tallies = new LinkedHashMap<>();
-    Map<Code, Map<String, Long>> left = new LinkedHashMap<>();
+    Map<Code, Counted> counted = new LinkedHashMap<>();
     for (Code family : families) {
       List<Code> pots = new ArrayList<>();
       for (Code code : view.codesUnder(family)) {
@@ -130,27 +129,37 @@ final class SeenOfGenes {
       }
       pots.sort(null);
       Tallies its = Tallies.of(view, seen, pots);
-      its.chosen()
-          .forEach(
-              (pot, tally) -> {
-                tallies.put(pot, its);
-                left.put(pot, new LinkedHashMap<>(tally.counts()));
-              });
+      Map<Code, Map<String, Long>> left = new LinkedHashMap<>();
+      its.chosen().forEach((pot, tally) -> left.put(pot, new LinkedHashMap<>(tally.counts())));
+      counted.put(family, new Counted(its, left));
       notes.addAll(its.notes());
     }
     for (Code code : looked) {
-      seen.last(code).ifPresent(sighting -> looked(model, seen, code, sighting, tallies, left));
+      seen.last(code)
+          .ifPresent(
+              sighting ->
+                  looked(
+                      model, seen, code, sighting, Optional.ofNullable(counted.get(code.whole()))));
     }
-    left.forEach(
-        (pot, counts) -> {
-          Tallies its = tallies.get(pot);
-          if (its != null && counts.values().stream().anyMatch(number -> number > 0)) {
-            plants.add(pot.whole());
-            findings.add(
-                new Evidence.Counted(
-                    pot.whole().text(), model.trait(), counts, Long.toString(its.entry(pot))));
-          }
-        });
+    counted.values().forEach(family -> counted(model, family));
+  }
+
+  /** What is left of a family's tallies, none of it looked at by itself. */
+  private void counted(TraitModel model, Counted family) {
+    family
+        .left()
+        .forEach(
+            (pot, counts) -> {
+              if (counts.values().stream().anyMatch(number -> number > 0)) {
+                plants.add(pot.whole());
+                findings.add(
+                    new Evidence.Counted(
+                        pot.whole().text(),
+                        model.trait(),
+                        counts,
+                        Long.toString(family.tallies().entry(pot))));
+              }
+            });
   }
 
   private void looked(
@@ -158,18 +167,17 @@ final class SeenOfGenes {
       LastSeen seen,
       Code code,
       LastSeen.Sighting sighting,
-      Map<Code, Tallies> tallies,
-      Map<Code, Map<String, Long>> left) {
+      Optional<Counted> counted) {
     Optional<Item> item = view.item(code);
     if (item.isEmpty()) {
       return;
     }
     String source = Long.toString(sighting.entry());
     if (!item.get().kind().isPlant()) {
-      // One of a pot, without a number: a seedling of its family, unless the pot was tallied.
+      // One of a pot, without a number: a seedling of its family, unless a tally counted it.
       boolean tallied =
-          tallies.entrySet().stream()
-              .anyMatch(pot -> pot.getValue().filledThrough(code).contains(pot.getKey()));
+          counted.isPresent()
+              && !counted.get().tallies().holdersOfOneIn(code, counted.get().pots()).isEmpty();
       if (!tallied && !item.get().kind().equals(Item.Kind.LOT)) {
         plants.add(code.whole());
         findings.add(
@@ -185,39 +193,46 @@ final class SeenOfGenes {
     boolean picked = seen.isPicked(item.get());
     if (code.isSeedling()
         && view.effective(item.get().entry()).orElse(null) instanceof Numbered numbered) {
-      Optional<Code> tally = tallyWith(numbered, tallies, left);
-      if (tally.isPresent()) {
-        picked = false;
-        Map<String, Long> counts = left.getOrDefault(tally.get(), Map.of());
-        long still = counts.getOrDefault(sighting.value(), 0L);
-        if (still > 0) {
-          counts.put(sighting.value(), still - 1);
-        } else {
-          notes.add(
-              code.text()
-                  + " showed "
-                  + sighting.value()
-                  + ", and the tally of "
-                  + tally.get().text()
-                  + " has none such left to take it out of: it may count twice.");
-        }
+      List<Code> holders =
+          counted
+              .map(family -> family.tallies().holders(numbered, family.pots()))
+              .orElse(List.of());
+      if (!holders.isEmpty()) {
+        picked = false; // as one of all that were counted
+        takeOut(code, sighting.value(), holders, counted.orElseThrow());
       }
     }
     findings.add(new Evidence.Shown(code.text(), model.trait(), sighting.value(), picked, source));
   }
 
-  /** The pot whose tally counted a numbered seedling too: a tally counts all. */
-  private Optional<Code> tallyWith(
-      Numbered numbered, Map<Code, Tallies> tallies, Map<Code, Map<String, Long>> left) {
-    for (Map.Entry<Code, Tallies> pot : tallies.entrySet()) {
-      boolean same =
-          pot.getKey().whole().equals(numbered.from().whole())
-              && (numbered.from().isWhole()
-                  || pot.getValue().filledThrough(numbered.from()).contains(pot.getKey()));
-      if (same && left.containsKey(pot.getKey())) {
-        return Optional.of(pot.getKey());
+  /** A seedling that was seen by itself leaves the tally that counted it, or may have. */
+  private void takeOut(Code code, String state, List<Code> holders, Counted family) {
+    for (Code pot : holders) {
+      Map<String, Long> counts = family.left().getOrDefault(pot, Map.of());
+      long still = counts.getOrDefault(state, 0L);
+      if (still > 0) {
+        counts.put(state, still - 1);
+        return;
       }
     }
-    return Optional.empty();
+    notes.add(
+        code.text()
+            + " showed "
+            + state
+            + ", and the tally of "
+            + holders.get(0).text()
+            + " has none such left to take it out of: it may count twice.");
+  }
+
+  /**
+   * The tallies of a family that count.
+   *
+   * @param tallies which they are
+   * @param left by pot, how many of each state were not looked at by themselves
+   */
+  private record Counted(Tallies tallies, Map<Code, Map<String, Long>> left) {
+    Set<Code> pots() {
+      return left.keySet();
+    }
   }
 }

@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -113,34 +114,66 @@ final class Tallies {
     if (!(view.effective(seedling.entry()).orElse(null) instanceof Numbered numbered)) {
       return Answer.NOT_KNOWN;
     }
-    List<Code> chain = filledThrough(numbered.from());
-    Answer held = Answer.NO;
-    PartialDate left = numbered.date();
+    Map<Code, Answer> each = holding(numbered.from(), leftOn(numbered.date()), counting);
+    return each.containsValue(Answer.YES)
+        ? Answer.YES
+        : each.containsValue(Answer.NOT_KNOWN) ? Answer.NOT_KNOWN : Answer.NO;
+  }
+
+  /**
+   * The pots among whose counted seedlings a numbered one is: that of which the dates say so, or,
+   * where they do not tell, each that may have counted it.
+   *
+   * @param counting the pots whose tallies were chosen
+   */
+  List<Code> holders(Numbered numbered, Set<Code> counting) {
+    return surest(holding(numbered.from(), leftOn(numbered.date()), counting));
+  }
+
+  /**
+   * The same of a seedling without a number, that still stands in its pot.
+   *
+   * @param counting the pots whose tallies were chosen
+   */
+  List<Code> holdersOfOneIn(Code pot, Set<Code> counting) {
+    return surest(holding(pot, any -> Answer.YES, counting));
+  }
+
+  private static List<Code> surest(Map<Code, Answer> held) {
+    Answer surest = held.containsValue(Answer.YES) ? Answer.YES : Answer.NOT_KNOWN;
+    return held.entrySet().stream()
+        .filter(one -> one.getValue() == surest)
+        .map(Map.Entry::getKey)
+        .toList();
+  }
+
+  /** Of each pot in which a seedling may have stood, whether its tally counted it. */
+  private Map<Code, Answer> holding(
+      Code from, Function<Code, Answer> whenItLeft, Set<Code> counting) {
+    List<Code> chain = filledThrough(from);
+    Map<Code, Answer> held = new LinkedHashMap<>();
+    Function<Code, Answer> counted = whenItLeft;
     for (Code pot : chain) {
       if (counting.contains(pot)) {
-        held = either(held, wasIn(pot, left));
+        held.put(pot, counted.apply(pot));
       }
       Statement filling = view.item(pot).flatMap(item -> view.effective(item.entry())).orElse(null);
       if (filling instanceof Potted potted) {
-        left = potted.date();
+        counted = leftOn(potted.date());
       }
     }
     for (Code pot : counting) {
       // Out of the sowing or the family: it may have stood in any of the pots that came of it.
-      boolean from =
-          !chain.contains(pot)
-              && (numbered.from().isWhole() || filledThrough(pot).contains(numbered.from()));
-      if (from && wasIn(pot, numbered.date()) != Answer.NO) {
-        held = either(held, Answer.NOT_KNOWN);
+      boolean came = !chain.contains(pot) && (from.isWhole() || filledThrough(pot).contains(from));
+      if (came && whenItLeft.apply(pot) != Answer.NO) {
+        held.put(pot, Answer.NOT_KNOWN);
       }
     }
     return held;
   }
 
-  private static Answer either(Answer one, Answer other) {
-    return one == Answer.YES || other == Answer.YES
-        ? Answer.YES
-        : one == Answer.NO ? other : Answer.NOT_KNOWN;
+  private Function<Code, Answer> leftOn(@Nullable PartialDate day) {
+    return pot -> wasIn(pot, day);
   }
 
   /** Whether what left a pot on that day was in its tally. */

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The room on a label, and the fitting of text into it, however the width of text is measured.
@@ -164,6 +165,8 @@ public final class LabelRoom {
     /** Whether the next line goes on with the parents of this one. */
     private final boolean[] goesOn = new boolean[lines * sides];
 
+    private LabelText.@Nullable Cut cut;
+
     Lines() {
       Arrays.fill(text, "");
     }
@@ -223,12 +226,17 @@ public final class LabelRoom {
           first = i;
         }
       }
-      List<String> pieces = cutInto(emptyFrom(first), fact, ellipsis);
-      if (pieces.size() > 1) {
-        putFrom(first, pieces);
-      } else {
+      List<String> whole = wholeLines(emptyFrom(first) - 1, fact);
+      String rest = fact.substring(String.join(" ", whole).length()).strip();
+      String start = measure.start(rest, width - measure.width(ellipsis)).strip();
+      if (whole.isEmpty() || start.isEmpty()) {
         putCutIntoOneLine(fact, ellipsis);
+        return;
       }
+      List<String> pieces = new ArrayList<>(whole);
+      pieces.add(start + ellipsis);
+      putFrom(first, pieces);
+      lose(fact, rest.substring(start.length()));
     }
 
     private void putCutIntoOneLine(String fact, String ellipsis) {
@@ -242,6 +250,11 @@ public final class LabelRoom {
       if (!start.isEmpty()) {
         text[best] += (text[best].isEmpty() ? "" : BETWEEN) + start + ellipsis;
       }
+      lose(fact, fact.substring(start.length()));
+    }
+
+    private void lose(String fact, String end) {
+      cut = fact.isEmpty() ? null : new LabelText.Cut(fact, end.strip());
     }
 
     private double room(int i) {
@@ -254,7 +267,8 @@ public final class LabelRoom {
           withoutEmptyEnd(all.subList(0, lines)),
           withoutEmptyEnd(all.subList(lines, all.size())),
           code,
-          leftOut);
+          leftOut,
+          cut);
     }
   }
 
@@ -271,27 +285,19 @@ public final class LabelRoom {
     return List.of(fact.split(ascii ? " (?=x )" : " (?=× )", -1));
   }
 
-  /**
-   * The start of a fact in as many lines as these, whole words in all but the last; fewer lines if
-   * a word is too long for one.
-   */
-  private List<String> cutInto(int most, String fact, String ellipsis) {
-    List<String> cut = new ArrayList<>();
+  /** The start of a fact in no more lines than these, whole words in each. */
+  private List<String> wholeLines(int most, String fact) {
+    List<String> whole = new ArrayList<>();
     String rest = fact;
-    while (cut.size() + 1 < most) {
+    while (whole.size() < most) {
       String line = wholeWords(rest);
       if (line.isEmpty() || line.length() == rest.length()) {
         break;
       }
-      cut.add(line);
+      whole.add(line);
       rest = rest.substring(line.length()).strip();
     }
-    String start = measure.start(rest, width - measure.width(ellipsis)).strip();
-    if (start.isEmpty()) {
-      return List.of();
-    }
-    cut.add(start + ellipsis);
-    return List.copyOf(cut);
+    return List.copyOf(whole);
   }
 
   /** As many words of the start as a line has room for. */

@@ -23,15 +23,27 @@ final class Derivation {
 
   /** What {@code code} stands for, by the statements now in force; empty when none gives it out. */
   static Optional<Item> item(RegisterView view, Code code) {
-    return fold(view, code).map(ItemFold::item);
+    return fold(view, code, WHOLE_BOOK).map(ItemFold::item);
+  }
+
+  /**
+   * What {@code code} stood for when that statement about it was made: by all that are read before
+   * it; empty when none of them gives it out.
+   */
+  static Optional<Item> itemBefore(RegisterView view, Code code, long entry) {
+    return fold(view, code, entry).map(ItemFold::item);
   }
 
   /** The first statement that took more from {@code code} than was there; empty when none did. */
   static Optional<Overdraft> overdraft(RegisterView view, Code code) {
-    return fold(view, code).flatMap(ItemFold::overdraft);
+    return fold(view, code, WHOLE_BOOK).flatMap(ItemFold::overdraft);
   }
 
-  private static Optional<ItemFold> fold(RegisterView view, Code code) {
+  /** No entry has that number. */
+  private static final long WHOLE_BOOK = -1;
+
+  /** All that is said of it, or what is read before one entry. */
+  private static Optional<ItemFold> fold(RegisterView view, Code code, long before) {
     List<Said> others = new ArrayList<>();
     Said introduction = null;
     Item.Kind kind = null;
@@ -50,7 +62,7 @@ final class Derivation {
         others.add(new Said(entry, statement, said));
       }
     }
-    if (introduction == null || kind == null) {
+    if (introduction == null || kind == null || introduction.entry() == before) {
       return Optional.empty();
     }
     others.sort(Comparator.comparingLong(Said::day).thenComparingLong(Said::entry));
@@ -62,6 +74,9 @@ final class Derivation {
             introduction.statement(),
             guess(view, introduction.entry()));
     for (Said said : others) {
+      if (said.entry() == before) {
+        break;
+      }
       fold.read(said.entry(), said.statement());
     }
     return Optional.of(fold);

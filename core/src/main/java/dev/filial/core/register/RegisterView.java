@@ -103,6 +103,16 @@ public interface RegisterView {
     return taken(code).filter(item -> !item.struck());
   }
 
+  /**
+   * What a thing was when a statement about it was made, by all that is said of it of an earlier
+   * day, or of the same day in an earlier entry; empty if nothing is.
+   *
+   * @param entry the entry of that statement
+   */
+  default Optional<Item> itemBefore(Code code, long entry) {
+    return Derivation.itemBefore(this, code, entry);
+  }
+
   /** What {@code code} stands for, read as the record it was joined with. */
   default Optional<Item> resolved(Code code) {
     Optional<Item> item = item(code);

@@ -179,6 +179,44 @@ public record GerminationCurve(int sown, List<Step> steps) {
   }
 
   /**
+   * T50 of several sowings together, each seedling by the days from its own sowing. How many were
+   * up in all is known only of a day on which each of them was counted, or between two of whose
+   * counts no more came up; so the line is drawn between such days alone, and where half were up on
+   * the first of them already, its day is an upper bound. Of sowings that were counted on the same
+   * days it is that of {@link #plus}. Empty if nothing came up.
+   */
+  public static Optional<HalfTime> halfTime(List<GerminationCurve> together) {
+    TreeMap<Integer, Integer> up = new TreeMap<>();
+    together.forEach(curve -> curve.steps.forEach(step -> up.put(step.day(), 0)));
+    int sown = 0;
+    for (GerminationCurve curve : together) {
+      sown = Math.addExact(sown, curve.sown);
+      up.keySet().removeIf(day -> curve.upAfter(day) != curve.upBy(day));
+      up.replaceAll((day, others) -> others + curve.upBy(day));
+    }
+    return sown == 0 ? Optional.empty() : of(sown, up).halfTime();
+  }
+
+  /** How many were up at the last count to that day. */
+  private int upBy(int day) {
+    int by = 0;
+    for (Step step : steps) {
+      by = step.day() <= day ? step.up() : by;
+    }
+    return by;
+  }
+
+  /** How many were up at the first count from that day on; after the last, as many as at that. */
+  private int upAfter(int day) {
+    for (Step step : steps) {
+      if (step.day() >= day) {
+        return step.up();
+      }
+    }
+    return up();
+  }
+
+  /**
    * The speed of germination, in seedlings a day: Σ n/t, n being how many came up newly at the
    * count on day t (Maguire 1962, Crop Science 2:176-177, from memory). It rises with the number
    * sown, so that only sowings of one size are compared by it. Empty if some were up on the day of

@@ -22,6 +22,7 @@ import static dev.filial.core.answer.SeasonFigure.PACKET_SEED;
 import static dev.filial.core.answer.SeasonFigure.PLANTS;
 import static dev.filial.core.answer.SeasonFigure.SEED;
 import static dev.filial.core.answer.SeasonFigure.SEED_GIVEN;
+import static dev.filial.core.answer.SeasonFigure.SEED_LOST;
 import static dev.filial.core.answer.SeasonFigure.SET;
 import static dev.filial.core.answer.SeasonFigure.SOWINGS;
 import static dev.filial.core.answer.SeasonFigure.SOWINGS_COUNTED;
@@ -208,13 +209,33 @@ class SeasonsQuestionTest {
     fate(Fate.GIVEN, "2026-02-01", null, null, numberedIn2025(), numberedIn2025());
     fate(Fate.KEPT, "2026-02-01", null, null, numberedIn2025());
     fate(Fate.GIVEN, "2026-02-01", Count.of(20), null, lot);
-    fate(Fate.GIVEN, "2026-02-02", null, null, lot);
 
     Season season = year(2026);
     assertThat(season.of(DISCARDED)).isEqualTo(SeasonSum.of(1));
     assertThat(season.of(GIVEN)).isEqualTo(SeasonSum.of(2));
-    assertThat(season.of(SEED_GIVEN)).isEqualTo(new SeasonSum(20, 0, 0, 1));
+    assertThat(season.of(SEED_GIVEN)).isEqualTo(SeasonSum.of(20));
     assertThat(year(2025).of(NUMBERED)).isEqualTo(SeasonSum.of(4));
+  }
+
+  @Test
+  void aSeedLotGivenAwayWholeIsAsManySeedsAsWereLeftInIt() {
+    Code cross = story.cross(laui, agavoides, Count.of(3));
+    Code counted = story.harvest(cross, "2025-06-01", "200");
+    bench.sowing(counted, "2025-07-01", 0);
+    fate(Fate.GIVEN, "2026-02-01", Count.of(20), null, counted);
+    fate(Fate.GIVEN, "2026-02-02", null, null, counted);
+    fate(Fate.GIVEN, "2026-02-03", null, null, counted);
+    Code guessed = story.harvest(cross, "2025-06-01", "~90");
+    fate(Fate.GIVEN, "2026-02-02", null, null, guessed);
+    Code many = story.harvest(cross, "2025-06-01", "many");
+    fate(Fate.GIVEN, "2026-02-02", null, null, many);
+    Code lost = story.harvest(cross, "2025-06-01", "30");
+    fate(Fate.DEAD, "2026-02-02", null, "mice", lost);
+
+    assertThat(year(2026).of(SEED_GIVEN))
+        .as("20 and the 130 that were left of 200, 50 of them sown; about 90; and many")
+        .isEqualTo(new SeasonSum(150, 90, 1, 1));
+    assertThat(year(2026).of(SEED_LOST)).isEqualTo(SeasonSum.of(30));
   }
 
   @Test

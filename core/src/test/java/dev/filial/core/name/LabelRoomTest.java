@@ -126,6 +126,8 @@ class LabelRoomTest {
 
     assertThat(text.front()).containsExactly("26-013E  F1");
     assertThat(text.back()).containsExactly("affinis", "× (laui × a…");
+    assertThat(text.missing())
+        .containsExactly("gavoides), the end of affinis × (laui × agavoides)");
   }
 
   /** Parents are written with p to r, × and commas, all else without; so each can be told. */
@@ -164,6 +166,16 @@ class LabelRoomTest {
     assertThat(shown).allMatch(start -> said.stream().anyMatch(way -> way.startsWith(start)));
     boolean cut = text.lines().stream().anyMatch(line -> line.contains("…"));
     assertThat(shown).allMatch(start -> cut || said.contains(start));
+    assertThat(text.cut() != null).isEqualTo(cut || shown.isEmpty());
+    if (text.cut() != null) {
+      String shortest = said.get(said.size() - 1);
+      assertThat(text.cut().of()).isEqualTo(shortest);
+      assertThat(shortest).endsWith(text.cut().lost());
+      String left = shortest.substring(0, shortest.length() - text.cut().lost().length());
+      assertThat(shown).allMatch(left::startsWith);
+      assertThat(left.isBlank()).isEqualTo(shown.isEmpty());
+      assertThat(text.missing()).hasSize(text.leftOut().size() + 1);
+    }
   }
 
   /** The words with × or a comma between them, by turns as told. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import net.jqwik.api.Arbitraries;
@@ -11,6 +12,7 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 
 /** Values by R 4.2.2, in core/src/test/reference/germination.R. */
@@ -122,6 +124,54 @@ class GerminationCurveTest {
         .isEqualTo(
             GerminationCurve.ofNewly(sum(other) + 1, other)
                 .plus(GerminationCurve.ofNewly(sum(one) + 1, one)));
+  }
+
+  @Test
+  void halfOfSeveralIsOnTheLineBetweenDaysOnWhichAllWereCounted() {
+    GerminationCurve often = GerminationCurve.of(20, Map.of(10, 3, 15, 5, 20, 5));
+    GerminationCurve seldom = GerminationCurve.of(20, Map.of(7, 0, 10, 2, 20, 8));
+
+    // 5 of 13 by day 10, all by day 20; how many of the second were up on day 15 nobody saw.
+    assertThat(GerminationCurve.halfTime(List.of(often, seldom)))
+        .contains(new GerminationCurve.HalfTime(10 + 1.5 * 10 / 8, false));
+    assertThat(often.plus(seldom).halfTime()).contains(new GerminationCurve.HalfTime(13.75, false));
+  }
+
+  @Test
+  void halfOfSowingsThatWereNeverCountedOnOneDayIsKnownFromAboveOnly() {
+    GerminationCurve one = GerminationCurve.of(20, Map.of(10, 5, 20, 10));
+    GerminationCurve other = GerminationCurve.of(20, Map.of(7, 0, 14, 4, 21, 10));
+
+    assertThat(GerminationCurve.halfTime(List.of(one, other)))
+        .contains(new GerminationCurve.HalfTime(21, true));
+  }
+
+  @Property
+  void halfOfSowingsCountedOnTheSameDaysIsThatOfAllTheirSeed(
+      @ForAll("newly") Map<Integer, Integer> one, @ForAll @IntRange(min = 0, max = 9) int more) {
+    Map<Integer, Integer> other = new TreeMap<>(one);
+    other.replaceAll((day, number) -> (number + more) % 5);
+    GerminationCurve first = GerminationCurve.ofNewly(sum(one) + 1, one);
+    GerminationCurve second = GerminationCurve.ofNewly(sum(other) + 1, other);
+
+    assertThat(GerminationCurve.halfTime(List.of(first))).isEqualTo(first.halfTime());
+    assertThat(GerminationCurve.halfTime(List.of(first, second)))
+        .isEqualTo(first.plus(second).halfTime());
+  }
+
+  @Property
+  void halfOfSeveralIsNoEarlierThanAnybodyWasSeen(
+      @ForAll("newly") Map<Integer, Integer> one, @ForAll("newly") Map<Integer, Integer> other) {
+    GerminationCurve first = GerminationCurve.ofNewly(sum(one) + 1, one);
+    GerminationCurve second = GerminationCurve.ofNewly(sum(other) + 1, other);
+
+    GerminationCurve.halfTime(List.of(first, second))
+        .filter(GerminationCurve.HalfTime::byFirstCount)
+        .ifPresent(
+            half ->
+                assertThat(half.days())
+                    .isGreaterThanOrEqualTo(
+                        first.plus(second).halfTime().orElseThrow().days() - 1e-9));
   }
 
   @Property
