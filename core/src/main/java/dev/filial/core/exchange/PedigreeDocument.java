@@ -138,12 +138,7 @@ public final class PedigreeDocument {
     DOTExporter<String, Parentage> exporter =
         new DOTExporter<>(plant -> '"' + forDot(node(plant).code()).replace("\"", "'") + '"');
     exporter.setGraphAttributeProvider(
-        () ->
-            Map.of(
-                "rankdir",
-                DefaultAttribute.createAttribute("LR"),
-                "charset",
-                DefaultAttribute.createAttribute("UTF-8")));
+        () -> Map.of("rankdir", DefaultAttribute.createAttribute("LR")));
     exporter.setVertexAttributeProvider(
         plant -> {
           Map<String, String> attributes = node(plant).attributes();
