@@ -165,8 +165,7 @@ class ExportVerbTest {
     requireRefused(bench.type("export", "entries", "26-001"), 2, "the whole book");
     requireRefused(bench.type("export", "crosses", "--people"), 2, "crosses tells neither");
     requireRefused(bench.type("export", "dot", "--institute", "DEU999"), 2, "no place for it");
-    requireRefused(
-        bench.type("export", "passport", "--institute", "mine"), 2, "as DEU999");
+    requireRefused(bench.type("export", "passport", "--institute", "mine"), 2, "as DEU999");
     requireRefused(
         bench.type("export", "crosses", "26-001", "--to", "none.csv"), 1, "there is no cross");
     assertThat(folder.resolve("none.csv")).doesNotExist();
