@@ -208,11 +208,11 @@ public final class PedigreeDocument {
   }
 
   /**
-   * Graphviz reads what follows a backslash as an order, and the exporter escapes quotes alone, so
-   * a backslash is doubled; control characters are left out but for ends of lines.
+   * Readers of DOT differ on what a backslash is, above all before a quote, so a backslash becomes a
+   * slash; ends of lines are written as DOT has them, and quotes are escaped by the exporter.
    */
   static String forDot(String text) {
-    return forXml(text).replace("\t", " ").replace("\\", "\\\\").replace("\n", "\\n");
+    return forXml(text).replace("\t", " ").replace('\\', '/').replace("\n", "\\n");
   }
 
   private static void export(Runnable export, Writer out) throws IOException {
