@@ -52,7 +52,7 @@ class ExportVerbTest {
     assertThat(outcome.err().replaceAll("\\s+", " ")).contains(words);
   }
 
-  /** The row of the first code that begins so, by column; no cell of these has a comma in it. */
+  /** The row of a code, by column; only the last cells of these rows have commas in them. */
   private Map<String, String> row(String code, String... words) {
     Outcome outcome = bench.type(words);
     assertThat(outcome.status()).as(outcome.err()).isZero();
@@ -61,7 +61,7 @@ class ExportVerbTest {
     Map<String, String> cells = new LinkedHashMap<>();
     for (List<String> row : rows) {
       if (row.contains(code)) {
-        for (int i = 0; i < row.size(); i++) {
+        for (int i = 0; i < rows.get(0).size(); i++) {
           cells.put(rows.get(0).get(i), row.get(i));
         }
         return cells;

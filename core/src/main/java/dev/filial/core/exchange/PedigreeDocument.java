@@ -208,8 +208,8 @@ public final class PedigreeDocument {
   }
 
   /**
-   * Readers of DOT differ on what a backslash is, above all before a quote, so a backslash becomes a
-   * slash; ends of lines are written as DOT has them, and quotes are escaped by the exporter.
+   * Readers of DOT differ on what a backslash is, above all before a quote, so a backslash becomes
+   * a slash; ends of lines are written as DOT has them, and quotes are escaped by the exporter.
    */
   static String forDot(String text) {
     return forXml(text).replace("\t", " ").replace('\\', '/').replace("\n", "\\n");
