@@ -98,7 +98,7 @@ public final class OccurrenceTable implements TableForm<Accession> {
   /** The date is none of collecting in the wild, and says so. */
   private static String event(Kind kind) {
     return switch (kind) {
-      case PLANT -> "day it came into cultivation here, not of collecting";
+      case PLANT -> "day it came into cultivation here and not of collecting";
       case OFFSET -> "day it was taken off the plant it is of";
       case SEEDLING -> "day it was numbered as a seedling";
       case SEED_LOT -> "day the seed was harvested or came";
