@@ -10,6 +10,7 @@
 module dev.filial.core {
   requires static transitive org.jspecify;
   requires transitive org.jgrapht.core;
+  requires org.jgrapht.io;
   requires com.fasterxml.jackson.annotation;
   requires tools.jackson.core;
   requires tools.jackson.databind;

@@ -30,7 +30,8 @@ class TypedPagesTest {
     "fast-entry.md, 45",
     "season.md, 200",
     "labels.md, 20",
-    "pages.md, 5"
+    "pages.md, 5",
+    "hand-on.md, 30"
   })
   void whatThePageShowsIsWhatIsPrinted(String page, int least) throws IOException {
     Files.writeString(folder.resolve("rosa.jpg"), "a picture");

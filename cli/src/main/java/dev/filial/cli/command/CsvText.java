@@ -2,7 +2,7 @@ package dev.filial.cli.command;
 
 import dev.filial.cli.frame.Trouble;
 import dev.filial.cli.frame.Words;
-import dev.filial.core.spreadsheet.SafeCell;
+import dev.filial.core.exchange.CsvRows;
 import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.function.BooleanSupplier;
@@ -64,8 +64,7 @@ final class CsvText {
     if (value instanceof Number) {
       return value.toString();
     }
-    String cell = SafeCell.written(value.toString());
-    return cell.matches("(?s).*[\",\r\n].*") ? '"' + cell.replace("\"", "\"\"") + '"' : cell;
+    return CsvRows.cell(value.toString());
   }
 
   /** All rows. */

@@ -97,6 +97,10 @@ public final class NewFile {
       // A full disk gives no name.
       throw new FileSystemException(
           file.toString(), null, e.getMessage() + "; nothing was left of it");
+    } catch (RuntimeException e) {
+      // What was to be written could not be found out to its end.
+      Files.deleteIfExists(file);
+      throw e;
     }
   }
 }

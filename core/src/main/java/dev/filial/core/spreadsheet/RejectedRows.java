@@ -1,5 +1,6 @@
 package dev.filial.core.spreadsheet;
 
+import dev.filial.core.exchange.SafeCell;
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.OutputStreamWriter;

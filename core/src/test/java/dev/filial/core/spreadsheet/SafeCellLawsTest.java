@@ -2,6 +2,7 @@ package dev.filial.core.spreadsheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.filial.core.exchange.SafeCell;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;

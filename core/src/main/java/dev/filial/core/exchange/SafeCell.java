@@ -1,4 +1,4 @@
-package dev.filial.core.spreadsheet;
+package dev.filial.core.exchange;
 
 import java.util.regex.Pattern;
 
