@@ -98,7 +98,7 @@ class CrossPageVerbTest {
     demo.type("page", "24-011", "--to", "a.html");
     assertThat(written("a.html"))
         .contains("What is not reckoned")
-        .contains("what 23-001A carries (tips)");
+        .contains("what <span class=\"whole\">23-001A</span> carries (tips)");
     demo.type("page", "25-001", "--to", "b.html");
     assertThat(written("b.html")).contains("is a mixed packet of which no two parents");
     demo.type("page", "22-011", "--to", "c.html");
