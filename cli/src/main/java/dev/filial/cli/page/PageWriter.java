@@ -1,9 +1,9 @@
 package dev.filial.cli.page;
 
 import dev.filial.cli.paper.Markup;
+import dev.filial.core.name.CodesInText;
 import java.util.List;
 import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -11,10 +11,6 @@ import org.jspecify.annotations.Nullable;
  * tables that move sideways by themselves where the page is narrow, and the foot.
  */
 final class PageWriter {
-
-  /** What looks like a code, with the number of a seedling, pot, lot or sowing behind it. */
-  private static final Pattern CODE =
-      Pattern.compile("\\b\\d{2}-\\d{3,9}[A-Z](?:-\\d+|[ \u00A0][PHS]\\d+)?\\b");
 
   private final Markup html = new Markup();
   private final PageLinks links;
@@ -166,7 +162,7 @@ final class PageWriter {
 
   /** Text in which no code is parted at the end of a line: half of one is no code. */
   void text(String text) {
-    Matcher code = CODE.matcher(text);
+    Matcher code = CodesInText.in(text);
     int from = 0;
     while (code.find()) {
       html.text(text.substring(from, code.start())).element("span", code.group(), "class", "whole");

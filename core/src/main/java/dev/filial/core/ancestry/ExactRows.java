@@ -9,7 +9,6 @@ import dev.filial.core.pedigree.Standing;
 import java.math.BigInteger;
 import java.util.Arrays;
 import java.util.Collections;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -28,7 +27,7 @@ import java.util.Optional;
  * the low half. Those of a plant sum to 2<sup>e+g</sup>, which is at most 2<sup>31</sup>, so none
  * ever runs over into its neighbour, and both are added or shifted at once.
  */
-final class ExactRows implements ShareRows {
+final class ExactRows implements ShareRows, FounderRows {
 
   /** The highest power of two that is a denominator. */
   static final int MOST_HALVINGS = 31;
@@ -84,7 +83,7 @@ final class ExactRows implements ShareRows {
             ? old.pairs
             : new long[needed];
     ExactRows rows = new ExactRows(pedigree, taxa, width, founderHalvings, pairs);
-    LevelByLevel.run(pedigree, ExpectedShares.chunk(width), rows::fill);
+    LevelByLevel.run(pedigree, ExpectedShares.chunk(width), rows::fillPlants);
     return Optional.of(rows);
   }
 
@@ -125,13 +124,13 @@ final class ExactRows implements ShareRows {
         || cross.seedSets() == cross.pollenSets();
   }
 
-  private void fill(int from, int to) {
+  private void fillPlants(int from, int to) {
     int level = pedigree.level(from);
     int at = from;
     while (at < to) {
       int end = Math.min(to, pedigree.levelStart(level + 1));
       if (level == 0) {
-        fillFounders(at, end);
+        FounderRows.each(pedigree, at, end, this);
       } else {
         fillLevel(level, at, end);
       }
@@ -140,21 +139,13 @@ final class ExactRows implements ShareRows {
     }
   }
 
-  /** Many founders are of one statement, whose row is worked out once and copied. */
-  private void fillFounders(int from, int to) {
-    IdentityHashMap<Founder, Integer> done = new IdentityHashMap<>();
-    for (int plant = from; plant < to; plant++) {
-      Founder founder = Objects.requireNonNull(pedigree.founder(plant), "level 0 is founders");
-      Integer same = done.putIfAbsent(founder, plant);
-      if (same != null) {
-        System.arraycopy(pairs, same * stride, pairs, plant * stride, stride);
-      } else {
-        fillFounder(plant, founder.makeup());
-      }
-    }
+  @Override
+  public void copy(int from, int to) {
+    System.arraycopy(pairs, from * stride, pairs, to * stride, stride);
   }
 
-  private void fillFounder(int plant, Makeup makeup) {
+  @Override
+  public void fill(int plant, Makeup makeup) {
     Arrays.fill(pairs, plant * stride, (plant + 1) * stride, 0);
     makeup
         .shares()

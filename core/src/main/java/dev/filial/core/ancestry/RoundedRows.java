@@ -2,14 +2,11 @@ package dev.filial.core.ancestry;
 
 import dev.filial.core.number.Fraction;
 import dev.filial.core.pedigree.Descent;
-import dev.filial.core.pedigree.Founder;
 import dev.filial.core.pedigree.Makeup;
 import dev.filial.core.pedigree.Pedigree;
 import java.util.Arrays;
 import java.util.Collections;
-import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -18,7 +15,7 @@ import java.util.Optional;
  *
  * <p>Each share is a mean of shares, so its error grows by a rounding or two a generation.
  */
-final class RoundedRows implements ShareRows {
+final class RoundedRows implements ShareRows, FounderRows {
 
   private final Pedigree pedigree;
   private final List<String> taxa;
@@ -45,33 +42,25 @@ final class RoundedRows implements ShareRows {
             ? old.shares
             : new double[needed];
     RoundedRows rows = new RoundedRows(pedigree, taxa, width, shares);
-    LevelByLevel.run(pedigree, ExpectedShares.chunk(width), rows::fill);
+    LevelByLevel.run(pedigree, ExpectedShares.chunk(width), rows::fillPlants);
     return rows;
   }
 
-  private void fill(int from, int to) {
+  private void fillPlants(int from, int to) {
     int founders = Math.min(to, pedigree.levelStart(1));
     if (from < founders) {
-      fillFounders(from, founders);
+      FounderRows.each(pedigree, from, founders, this);
     }
     fillBred(Math.max(from, founders), to);
   }
 
-  /** Many founders are of one statement, whose row is worked out once and copied. */
-  private void fillFounders(int from, int to) {
-    IdentityHashMap<Founder, Integer> done = new IdentityHashMap<>();
-    for (int plant = from; plant < to; plant++) {
-      Founder founder = Objects.requireNonNull(pedigree.founder(plant), "level 0 is founders");
-      Integer same = done.putIfAbsent(founder, plant);
-      if (same != null) {
-        System.arraycopy(shares, same * width, shares, plant * width, width);
-      } else {
-        fillFounder(plant, founder.makeup());
-      }
-    }
+  @Override
+  public void copy(int from, int to) {
+    System.arraycopy(shares, from * width, shares, to * width, width);
   }
 
-  private void fillFounder(int plant, Makeup makeup) {
+  @Override
+  public void fill(int plant, Makeup makeup) {
     Arrays.fill(shares, plant * width, (plant + 1) * width, 0.0);
     makeup
         .shares()

@@ -25,7 +25,7 @@ import java.util.TreeSet;
 record ChosenCodes(List<Code> codes, Map<Code, List<Code>> joined, int gone, int neverHeld) {
 
   /** So many are looked up at once; more would share more ancestors, and take more memory. */
-  static final int CHUNK = 4096;
+  private static final int CHUNK = 4096;
 
   /**
    * Chooses.
@@ -35,11 +35,17 @@ record ChosenCodes(List<Code> codes, Map<Code, List<Code>> joined, int gone, int
    */
   static ChosenCodes of(RegisterView view, Chosen chosen, Set<Item.Kind> kinds, boolean elsewhere) {
     Choice choice = new Choice(view, chosen, kinds, elsewhere);
-    List<Code> candidates = candidates(view, chosen, kinds);
-    for (int from = 0; from < candidates.size(); from += CHUNK) {
-      choice.among(candidates.subList(from, Math.min(candidates.size(), from + CHUNK)));
-    }
+    chunks(candidates(view, chosen, kinds)).forEach(choice::among);
     return new ChosenCodes(choice.codes, choice.joined, choice.gone, choice.neverHeld);
+  }
+
+  /** Codes in their order, as many at a time as are looked up at once. */
+  static List<List<Code>> chunks(List<Code> codes) {
+    List<List<Code>> chunks = new ArrayList<>();
+    for (int from = 0; from < codes.size(); from += CHUNK) {
+      chunks.add(codes.subList(from, Math.min(codes.size(), from + CHUNK)));
+    }
+    return chunks;
   }
 
   private static List<Code> candidates(RegisterView view, Chosen chosen, Set<Item.Kind> kinds) {
@@ -98,10 +104,10 @@ record ChosenCodes(List<Code> codes, Map<Code, List<Code>> joined, int gone, int
             .ifPresent(
                 kept ->
                     joined.computeIfAbsent(kept.code(), any -> new ArrayList<>()).add(item.code()));
-      } else if (item.neverHeld() && !elsewhere) {
-        neverHeld++;
       } else if (!chosen.isOfYear(item.code())) {
         return;
+      } else if (item.neverHeld() && !elsewhere) {
+        neverHeld++;
       } else if (isWanted(item)) {
         codes.add(item.code());
         if (!chosen.only().isEmpty()) {

@@ -164,7 +164,10 @@ public final class NotationQuestion {
         } else if (seen.add(here)) {
           Founder founder = pedigree.founder(here);
           if (founder == null) {
-            parents(pedigree, here).forEach(open::push);
+            List<Integer> parents = SeedFirst.parents(pedigree, here);
+            // The seed parent last, so that it is the first to be taken off the pile.
+            Collections.reverse(parents);
+            parents.forEach(open::push);
           } else {
             complete &= founder.makeup().unknownShare().isZero();
             taxa.addAll(founder.makeup().shares().keySet());
@@ -180,24 +183,6 @@ public final class NotationQuestion {
         notes.add("there are unknown plants or shares in it, which the formula cannot name");
       }
       return new Walk(taxa, notes);
-    }
-
-    /** The parents, last of all the seed parent, so that it is the first to be taken off a pile. */
-    private static List<Integer> parents(Pedigree pedigree, int plant) {
-      List<Integer> parents = new ArrayList<>();
-      if (pedigree.isRamet(plant)) {
-        parents.add(pedigree.rametOf(plant));
-      }
-      for (Descent descent : pedigree.descents(plant)) {
-        if (descent instanceof Descent.Sexual cross) {
-          parents.add(cross.seed());
-          parents.add(cross.pollen());
-        } else if (descent instanceof Descent.Copy copy) {
-          parents.add(copy.of());
-        }
-      }
-      Collections.reverse(parents);
-      return parents;
     }
   }
 }

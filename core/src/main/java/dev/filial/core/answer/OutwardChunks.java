@@ -31,8 +31,8 @@ final class OutwardChunks {
   }
 
   void each(List<Code> codes, Look look) throws IOException {
-    for (int from = 0; from < codes.size(); from += ChosenCodes.CHUNK) {
-      chunk(codes.subList(from, Math.min(codes.size(), from + ChosenCodes.CHUNK)), look);
+    for (List<Code> chunk : ChosenCodes.chunks(codes)) {
+      chunk(chunk, look);
     }
   }
 

@@ -1,11 +1,11 @@
 package dev.filial.core.answer;
 
 import dev.filial.core.name.Code;
+import dev.filial.core.name.CodesInText;
 import dev.filial.core.name.GrowersMark;
 import dev.filial.core.name.TravellingCode;
 import dev.filial.core.register.RegisterRefusal;
 import dev.filial.core.register.RegisterView;
-import java.util.regex.Pattern;
 
 /**
  * Codes as they leave the house, with the grower's mark before them.
@@ -13,8 +13,6 @@ import java.util.regex.Pattern;
  * @param mark the grower's mark
  */
 record OutwardCodes(GrowersMark mark) {
-
-  private static final Pattern CODE = Pattern.compile("\\b\\d{2}-\\d{3,9}[A-Z]\\b");
 
   /**
    * Those of a register.
@@ -38,6 +36,6 @@ record OutwardCodes(GrowersMark mark) {
 
   /** A text of ours that has codes in it; none of a grower's, who may have written anything. */
   String in(String text) {
-    return CODE.matcher(text).replaceAll(mark.letters() + " $0");
+    return CodesInText.in(text).replaceAll(mark.letters() + " $0");
   }
 }

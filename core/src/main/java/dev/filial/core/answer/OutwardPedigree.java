@@ -70,9 +70,11 @@ final class OutwardPedigree {
       if (founder != null) {
         ofIts.addAll(founder.makeup().shares().keySet());
       }
-      for (int parent : parents(plant)) {
-        doubtful[plant] |= doubtful[parent];
-        ofIts.addAll(taxa.get(parent));
+      for (int parent : SeedFirst.parents(pedigree, plant)) {
+        if (parent != Pedigree.UNKNOWN) {
+          doubtful[plant] |= doubtful[parent];
+          ofIts.addAll(taxa.get(parent));
+        }
       }
       taxa.add(List.copyOf(ofIts));
       doubtful[plant] |= !ownDoubts(pedigree.code(plant)).isEmpty();
@@ -269,30 +271,13 @@ final class OutwardPedigree {
   /** What is doubtful about a plant: its own record, its cross, and that there is more behind. */
   List<String> doubts(String plant) {
     List<String> doubts = new ArrayList<>(ownDoubts(plant));
-    for (int parent : parents(pedigree.indexOf(plant))) {
+    for (int parent : pedigree.parents(pedigree.indexOf(plant))) {
       if (doubtful[parent]) {
         doubts.add(FURTHER_BACK);
         break;
       }
     }
     return doubts;
-  }
-
-  private Set<Integer> parents(int plant) {
-    Set<Integer> parents = new LinkedHashSet<>();
-    if (pedigree.isRamet(plant)) {
-      parents.add(pedigree.rametOf(plant));
-    }
-    for (Descent descent : pedigree.descents(plant)) {
-      if (descent instanceof Descent.Sexual cross) {
-        parents.add(cross.seed());
-        parents.add(cross.pollen());
-      } else if (descent instanceof Descent.Copy copy) {
-        parents.add(copy.of());
-      }
-    }
-    parents.remove(Pedigree.UNKNOWN);
-    return parents;
   }
 
   private Set<String> ownDoubts(String plant) {
@@ -319,8 +304,13 @@ final class OutwardPedigree {
       doubts.add("what is recorded of it is partly a guess");
     }
     String written = item.determination().taxon();
-    if (written != null && name(written).qualifier().isPresent()) {
-      doubts.add("identity in doubt (" + name(written).qualifier().orElseThrow().text() + ")");
+    if (written != null) {
+      TaxonName name = name(written);
+      name.qualifier()
+          .ifPresent(
+              sign ->
+                  doubts.add(
+                      "determined only as " + sign.text() + " " + name.unqualified().shortName()));
     }
     if (item.unprotected()) {
       doubts.add("unprotected flowers");

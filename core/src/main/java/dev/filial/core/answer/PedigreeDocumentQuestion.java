@@ -67,18 +67,14 @@ public final class PedigreeDocumentQuestion {
                 Item.Kind.MIXTURE),
             true);
     List<Code> roots = new ArrayList<>();
-    Map<Code, Item> items = Map.of();
-    for (int i = 0; i < found.codes().size(); i++) {
-      if (i % ChosenCodes.CHUNK == 0) {
-        items =
-            view.lineage(
-                found.codes().subList(i, Math.min(found.codes().size(), i + ChosenCodes.CHUNK)));
-      }
-      Code code = found.codes().get(i);
-      Item item = items.get(code);
-      boolean family = item != null && item.kind().isFamily();
-      if (!family || view.lastSuffix(code, Item.Kind.SEEDLING) == 0) {
-        roots.add(code);
+    for (List<Code> chunk : ChosenCodes.chunks(found.codes())) {
+      Map<Code, Item> items = view.lineage(chunk);
+      for (Code code : chunk) {
+        Item item = items.get(code);
+        boolean family = item != null && item.kind().isFamily();
+        if (!family || view.lastSuffix(code, Item.Kind.SEEDLING) == 0) {
+          roots.add(code);
+        }
       }
     }
     return roots;

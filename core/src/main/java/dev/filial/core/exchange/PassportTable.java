@@ -176,9 +176,6 @@ public final class PassportTable implements TableForm<Accession> {
     if (named.taxon() == null && !named.formula().isEmpty()) {
       remarks.add(named.formula());
     }
-    if (named.doubt() != null) {
-      remarks.add("determined only as " + named.doubt());
-    }
     if (!accession.behind().generation().isEmpty() && accession.behind().raised()) {
       remarks.add("generation " + accession.behind().generation());
     }

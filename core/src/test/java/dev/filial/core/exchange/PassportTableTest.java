@@ -127,10 +127,11 @@ class PassportTableTest {
   }
 
   @Test
-  void aDoubtfulNameIsRemarkedOn() {
+  void aDoubtfulNameIsRemarkedOnOnce() {
     Named doubted =
         new Named(TaxonName.parse("Echeveria laui"), "cf. laui", null, "Echeveria laui", List.of());
-    assertThat(cell(accession(doubted, Status.UNKNOWN, List.of()), "REMARKS"))
+    List<String> doubts = List.of("determined only as cf. laui");
+    assertThat(cell(accession(doubted, Status.UNKNOWN, doubts), "REMARKS"))
         .isEqualTo("determined only as cf. laui");
   }
 

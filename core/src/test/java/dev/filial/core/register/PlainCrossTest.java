@@ -11,6 +11,7 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** The shorter way to write and read a cross is the longer one, wherever it is gone. */
@@ -22,12 +23,30 @@ class PlainCrossTest {
           + "\"date\":\"2026-03-04\",\"flowers\":\"~3\",\"place\":\"shelf 2\"}";
 
   private static Pollinated cross(Pollen pollen) {
-    return new Pollinated(
+    return cross(
         Code.of(26, 3),
         Code.of(24, 1),
         pollen,
         PartialDate.parse("2026-03-04"),
         Count.parse("~3"),
+        "shelf 2",
+        null);
+  }
+
+  private static Pollinated cross(
+      Code code,
+      Code seedParent,
+      Pollen pollen,
+      @Nullable PartialDate date,
+      @Nullable Count flowers,
+      @Nullable String place,
+      @Nullable String remark) {
+    return new Pollinated(
+        code,
+        seedParent,
+        pollen,
+        date,
+        flowers,
         List.of(),
         Fraction.ZERO,
         Fraction.ZERO,
@@ -35,8 +54,8 @@ class PlainCrossTest {
         null,
         null,
         false,
-        "shelf 2",
-        null);
+        place,
+        remark);
   }
 
   @Test
@@ -133,23 +152,7 @@ class PlainCrossTest {
                 StatementArbitraries.count().injectNull(0.5),
                 StatementArbitraries.maybeText(),
                 StatementArbitraries.maybeText())
-            .as(
-                (code, seedParent, from, date, flowers, place, remark) ->
-                    new Pollinated(
-                        code,
-                        seedParent,
-                        from,
-                        date,
-                        flowers,
-                        List.of(),
-                        Fraction.ZERO,
-                        Fraction.ZERO,
-                        Fraction.ZERO,
-                        null,
-                        null,
-                        false,
-                        place,
-                        remark));
+            .as(PlainCrossTest::cross);
     return Arbitraries.oneOf(
         plainer, StatementArbitraries.pollinated().map(Pollinated.class::cast));
   }
