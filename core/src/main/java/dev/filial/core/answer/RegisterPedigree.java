@@ -69,8 +69,9 @@ public final class RegisterPedigree {
     Map<Code, Item> lineage = view.lineage(roots);
     Builder builder = new Builder(view, lineage, new Founders(view, countingIntoSpecies));
     List<String> asked = new ArrayList<>();
+    Set<Code> before = new HashSet<>();
     for (Code root : roots) {
-      asked.add(asked.contains(root.text()) ? builder.again(root) : builder.need(root));
+      asked.add(before.add(root) ? builder.need(root) : builder.again(root));
     }
     return new RegisterPedigree(
         Pedigree.of(builder.build()),
