@@ -18,7 +18,7 @@ class WhatIsInThisSeedlingTest {
             """
             backcross: Echeveria agavoides/Echeveria laui//Echeveria agavoides
               Echeveria agavoides 75 %, Echeveria laui 25 %
-              BC1 to Echeveria agavoides, the other being Echeveria laui; the same plant each time
+              BC1 to Echeveria agavoides, the other being Echeveria laui; the plant of the first cross again
               seed-parent line backcross <- offset <- first cross <- ruby (Echeveria agavoides)
             second generation: Echeveria agavoides/Echeveria laui//Echeveria agavoides/Echeveria laui
               Echeveria agavoides 50 %, Echeveria laui 50 %

@@ -128,7 +128,7 @@ public sealed interface GenerationClass {
           + ", the other being "
           + donor
           + "; "
-          + plant.text()
+          + plant.text(generation == 1 && filial == 1)
           + raising(last, steps);
     }
   }

@@ -110,7 +110,8 @@ class GenerationClassTest {
   @Test
   void aBackcrossCountsWhicheverBoreTheSeed() {
     assertThat(classOf("BC1").text())
-        .isEqualTo("BC1 to E. agavoides, the other being E. laui; the same plant each time");
+        .isEqualTo(
+            "BC1 to E. agavoides, the other being E. laui; the plant of the first cross again");
     assertThat(classOf("X", PlantRecord.cross("X", "A1", "F1a")).label()).isEqualTo("BC1");
     assertThat(classOf("X", PlantRecord.cross("X", "A1", "BC1")).label()).isEqualTo("BC2");
   }

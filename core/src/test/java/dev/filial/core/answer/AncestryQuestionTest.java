@@ -80,10 +80,10 @@ class AncestryQuestionTest {
 
     assertThat(bench.generationInWords(bench.cross(f1, laui)))
         .startsWith("BC1 to " + LAUI)
-        .contains("the same plant each time");
+        .contains("the plant of the first cross again");
     assertThat(bench.generationInWords(bench.cross(otherLaui, f1)))
         .startsWith("BC1 to " + LAUI)
-        .contains("not the same plant each time");
+        .contains("not the plant of the first cross");
     assertThat(bench.shares(bench.cross(f1, laui))).isEqualTo("3/4 " + LAUI + ", 1/4 " + AGAVOIDES);
   }
 
@@ -166,7 +166,7 @@ class AncestryQuestionTest {
     assertThat(ask(cross).ancestors()).isEqualTo(2);
     Code f1 = bench.seedling(cross);
     assertThat(bench.generationInWords(bench.cross(f1, agavoides)))
-        .contains("the same plant each time");
+        .contains("the plant of the first cross again");
   }
 
   @Test
