@@ -13,7 +13,6 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -62,11 +61,11 @@ final class Blooms {
   /** Everything that was ever seen in flower, in order of entry. */
   List<Bloomer> all() {
     List<Bloomer> all = new ArrayList<>();
-    for (Item item : view.items(EnumSet.of(Item.Kind.PLANT, Item.Kind.SEEDLING, Item.Kind.GROUP))) {
-      if (item.sameAs() == null) {
-        of(item).ifPresent(all::add);
-      }
-    }
+    ThingsTold.of(view, Flowered.class).stream()
+        .flatMap(item -> view.resolved(item.code()).stream())
+        .distinct()
+        .sorted(Item.IN_ORDER)
+        .forEach(item -> of(item).ifPresent(all::add));
     return all;
   }
 

@@ -172,7 +172,10 @@ final class LearnedIntervals {
   }
 
   private void flowering(Map<String, List<Long>> found) {
-    for (Item plant : view.items(Set.of(Item.Kind.PLANT, Item.Kind.SEEDLING))) {
+    for (Item plant : ThingsTold.of(view, Flowered.class)) {
+      if (!plant.kind().isPlant()) {
+        continue; // in a pot they are several, and one may open when another is over
+      }
       // By the day, since a season is often entered at its end; the first open flower counts.
       TreeMap<LocalDate, Bloom> seen = new TreeMap<>();
       for (long entry : view.entriesOn(Subject.of(plant.code()))) {

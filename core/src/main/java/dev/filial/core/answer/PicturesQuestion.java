@@ -16,6 +16,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -78,12 +79,10 @@ public final class PicturesQuestion {
     return new PicturesQuestion(view, folder);
   }
 
-  /** All pictures, in order of entry. Cost: the whole book, and all pictures. */
+  /** All pictures, in order of entry. Cost: all observations, and all pictures. */
   public List<Picture> all() {
     List<Picture> found = new ArrayList<>();
-    for (long entry = 1; entry <= view.size(); entry++) {
-      add(entry, found);
-    }
+    view.entriesOf(Set.of(Photographed.class, Observed.class)).forEach(entry -> add(entry, found));
     return List.copyOf(found);
   }
 

@@ -11,7 +11,6 @@ import dev.filial.core.register.RegisterView;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -64,12 +63,12 @@ public final class PollenQuestion {
       IntervalDays keeps,
       boolean old) {}
 
-  /** All of it, by plant and day. One pass over all plants and pots. */
+  /** All of it, by plant and day. */
   public List<Line> ask() {
     Intervals intervals = Intervals.in(view);
     TaxaBehind taxa = TaxaBehind.in(view);
     List<Line> lines = new ArrayList<>();
-    for (Item item : view.items(EnumSet.of(Item.Kind.PLANT, Item.Kind.SEEDLING, Item.Kind.GROUP))) {
+    for (Item item : ThingsTold.of(view, PollenKept.class)) {
       for (PollenBatch batch : PollenStore.of(view, item.code()).batches()) {
         if (gone || batch.isLeft()) {
           lines.add(

@@ -5,11 +5,12 @@ import dev.filial.core.register.Interval;
 import dev.filial.core.register.Item;
 import dev.filial.core.register.PartialDate;
 import dev.filial.core.register.RegisterView;
-import dev.filial.core.register.Subject;
 import dev.filial.core.register.Tended;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** Tags to be written anew: of plants and pots, by when they were written last. */
@@ -28,6 +29,7 @@ final class TagWork {
   /** Those due by {@code day}. */
   List<Task> tasks(LocalDate day) {
     List<Task> tasks = new ArrayList<>();
+    Map<Code, LocalDate> rewritten = rewritten();
     for (Item item : view.items(Set.of(Item.Kind.PLANT, Item.Kind.SEEDLING, Item.Kind.GROUP))) {
       PartialDate since = item.since();
       if (since == null
@@ -38,9 +40,12 @@ final class TagWork {
         continue;
       }
       int days = intervals.daysOf(Interval.TAG_FADING, () -> taxa.of(item.code()).one()).days();
-      // Only of tags that may be old enough is it looked up when they were written last.
-      if (!since.latest().plusDays(days).isAfter(day)) {
-        LocalDate written = written(item.code(), since.latest());
+      LocalDate written = since.latest();
+      LocalDate anew = rewritten.get(item.code());
+      if (anew != null && anew.isAfter(written)) {
+        written = anew;
+      }
+      if (!written.plusDays(days).isAfter(day)) {
         tasks.add(
             new Task(
                 Task.Work.REWRITE_TAG,
@@ -57,14 +62,17 @@ final class TagWork {
     return item.count() != null && item.count().size().orElse(1) == 0;
   }
 
-  private LocalDate written(Code code, LocalDate first) {
-    LocalDate last = first;
-    for (long entry : view.entriesOn(Subject.of(code))) {
-      if (view.effective(entry).orElseThrow() instanceof Tended tended
+  /** When tags were written anew, the last time of each. */
+  private Map<Code, LocalDate> rewritten() {
+    Map<Code, LocalDate> last = new HashMap<>();
+    for (long entry : view.entriesOf(Set.of(Tended.class))) {
+      if (view.effective(entry).orElse(null) instanceof Tended tended
           && tended.care() == Tended.Care.TAG_REWRITTEN
-          && tended.date() != null
-          && tended.date().latest().isAfter(last)) {
-        last = tended.date().latest();
+          && tended.date() != null) {
+        LocalDate day = tended.date().latest();
+        for (Code code : tended.codes()) {
+          last.merge(code, day, (one, other) -> one.isAfter(other) ? one : other);
+        }
       }
     }
     return last;

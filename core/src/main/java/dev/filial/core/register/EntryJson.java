@@ -185,6 +185,20 @@ public final class EntryJson {
     return builder.build();
   }
 
+  /**
+   * The word in the property {@code kind} of a kind of statement.
+   *
+   * @throws IllegalArgumentException if no entry makes such a statement
+   */
+  public static String kind(Class<? extends Statement> statement) {
+    for (Map.Entry<String, Class<? extends Statement>> kind : KINDS.entrySet()) {
+      if (kind.getValue().equals(statement)) {
+        return kind.getKey();
+      }
+    }
+    throw new IllegalArgumentException("no entry is of the kind " + statement.getSimpleName());
+  }
+
   /** A statement as one line of JSON. */
   public static String write(Statement statement) {
     String plain = null;

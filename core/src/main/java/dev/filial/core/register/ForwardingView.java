@@ -33,6 +33,11 @@ public abstract class ForwardingView implements RegisterView {
   }
 
   @Override
+  public List<Long> entriesOf(Set<Class<? extends Statement>> kinds) {
+    return view().entriesOf(kinds);
+  }
+
+  @Override
   public List<Long> entriesOn(Subject subject) {
     return view().entriesOn(subject);
   }

@@ -2,6 +2,7 @@ package dev.filial.core.register;
 
 import dev.filial.core.name.Code;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Deque;
 import java.util.HashSet;
@@ -28,6 +29,20 @@ public interface RegisterView {
 
   /** What that entry says now: amended where it was amended; empty when struck or not there. */
   Optional<Statement> effective(long number);
+
+  /**
+   * The entries that now make a statement of one of those kinds, by number, in order. Cost: here,
+   * reading the whole book; a store looks only at what kind each entry is of.
+   */
+  default List<Long> entriesOf(Set<Class<? extends Statement>> kinds) {
+    List<Long> entries = new ArrayList<>();
+    for (long entry = 1; entry <= size(); entry++) {
+      if (effective(entry).filter(statement -> kinds.contains(statement.getClass())).isPresent()) {
+        entries.add(entry);
+      }
+    }
+    return List.copyOf(entries);
+  }
 
   /** The entries that now change something about {@code subject}, by number. */
   List<Long> entriesOn(Subject subject);

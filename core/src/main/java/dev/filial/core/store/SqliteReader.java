@@ -123,6 +123,32 @@ final class SqliteReader implements RegisterView {
         : entry(number).map(Entry::statement);
   }
 
+  /**
+   * By what each entry says now; one that was struck says nothing, and one that cannot be read is
+   * left to whoever reads it, who then tells so.
+   */
+  private static final String OF_KINDS =
+      """
+      WITH now(number, body) AS (
+        SELECT number, CASE WHEN in_force.entry IS NULL THEN entry.body ELSE in_force.body END
+        FROM entry LEFT JOIN in_force ON in_force.entry = number
+      )
+      SELECT number FROM now
+      WHERE CASE WHEN json_valid(body)
+          THEN json_extract(body, '$.kind') IN (SELECT value FROM json_each(?))
+          ELSE body IS NOT NULL END
+      ORDER BY number
+      """;
+
+  @Override
+  public List<Long> entriesOf(Set<Class<? extends Statement>> kinds) {
+    String words =
+        kinds.stream()
+            .map(kind -> '"' + EntryJson.kind(kind) + '"')
+            .collect(Collectors.joining(",", "[", "]"));
+    return sql.all(OF_KINDS, row -> row.getLong(1), words);
+  }
+
   @Override
   public List<Long> entriesOn(Subject subject) {
     return concerns(subject, 0);

@@ -6,6 +6,8 @@ import dev.filial.core.name.Code;
 import dev.filial.core.register.Accepted;
 import dev.filial.core.register.Item;
 import dev.filial.core.register.Places;
+import dev.filial.core.register.PlantAcquired;
+import dev.filial.core.register.Pollinated;
 import dev.filial.core.register.RegisterRefusal;
 import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.Statement;
@@ -100,6 +102,12 @@ class StoresAgreeTest {
     assertThat(disk.items(EnumSet.allOf(Item.Kind.class)))
         .isEqualTo(memory.items(EnumSet.allOf(Item.Kind.class)));
     assertThat(disk.items(EnumSet.noneOf(Item.Kind.class))).isEmpty();
+    for (Class<?> kind : Statement.class.getPermittedSubclasses()) {
+      Set<Class<? extends Statement>> one = Set.of(kind.asSubclass(Statement.class));
+      assertThat(disk.entriesOf(one)).as("%s", kind).isEqualTo(memory.entriesOf(one));
+    }
+    assertThat(disk.entriesOf(Set.of(Pollinated.class, PlantAcquired.class)))
+        .isEqualTo(memory.entriesOf(Set.of(Pollinated.class, PlantAcquired.class)));
     Set<Subject> subjects = new LinkedHashSet<>();
     for (long number = 1; number <= memory.size(); number++) {
       assertThat(disk.entry(number)).isEqualTo(memory.entry(number));
