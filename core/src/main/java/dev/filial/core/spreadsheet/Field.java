@@ -126,6 +126,11 @@ public enum Field {
       "acquired on",
       "erworben am",
       "kaufdatum",
+      "received",
+      "received on",
+      "erhalten am",
+      "bekommen am",
+      "gekauft am",
       "cross date",
       "kreuzungsdatum"),
   /** Where it stands. */
@@ -219,7 +224,15 @@ public enum Field {
   /** The day of that. */
   FRUIT_DATE("the day that was seen; without, that of the harvest", "fruit date", "ansatzdatum"),
   /** Fruits harvested. */
-  FRUITS("from how many fruits the seed is", "fruits", "capsules", "kapseln", "früchte", "pods"),
+  FRUITS(
+      "from how many fruits the seed is",
+      "fruits",
+      "capsules",
+      "kapseln",
+      "früchte",
+      "pods",
+      "fruit",
+      "frucht"),
   /** The day of the harvest. */
   HARVEST_DATE(
       "the day of the harvest",

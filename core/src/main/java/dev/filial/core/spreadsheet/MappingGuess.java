@@ -36,6 +36,16 @@ public final class MappingGuess {
   private static final Pattern WITH_COMMA = Pattern.compile("[+-]?\\d+,\\d+");
   private static final Pattern WITH_POINT = Pattern.compile("[+-]?\\d+\\.\\d+");
 
+  private static final List<Field> TOLD_BY =
+      List.of(
+          Field.TAXON,
+          Field.CULTIVAR,
+          Field.CODE,
+          Field.OLD_CODE,
+          Field.NAME,
+          Field.DONOR_CODE,
+          Field.FIELD_NUMBER);
+
   private final Sheet sheet;
   private final List<SheetRow> sample;
   private final RegisterView register;
@@ -129,7 +139,9 @@ public final class MappingGuess {
     }
     Optional<DayOrder> order = dayOrder(found);
     Optional<DecimalSign> decimal = decimal();
+    noteKept(kept);
     try {
+      requireTold(kind, found);
       return new Proposal(
           new Mapping(kind, order, decimal, fields, traits, kept, List.of()), notes);
     } catch (SheetException e) {
@@ -140,6 +152,36 @@ public final class MappingGuess {
               + String.join(", ", sheet.columns())
               + "; write the mapping yourself, or say what the rows are",
           e);
+    }
+  }
+
+  /** A column of days or numbers is seldom a remark: it is one that nothing was guessed of. */
+  private void noteKept(List<String> kept) {
+    for (int place = 0; place < sheet.columns().size(); place++) {
+      String name = sheet.nameOf(place);
+      String what =
+          !kept.contains(name)
+              ? null
+              : share(place, this::isDate) * 2 >= 1
+                  ? "dates"
+                  : share(place, MappingGuess::isNumber) * 2 >= 1 ? "numbers" : null;
+      if (what != null) {
+        notes.add(
+            "the column "
+                + name
+                + " holds "
+                + what
+                + " and goes into the remark; if it is one of what else can be said, write that"
+                + " instead of keep");
+      }
+    }
+  }
+
+  /** A row that says neither what it is nor which one is none of a plant. */
+  private static void requireTold(RowKind kind, Map<Field, Integer> found) {
+    boolean acquired = kind == RowKind.PLANTS || kind == RowKind.SEED;
+    if (acquired && TOLD_BY.stream().noneMatch(found::containsKey)) {
+      throw new SheetException("no column has a species, a name or a number of what was acquired");
     }
   }
 
@@ -322,6 +364,11 @@ public final class MappingGuess {
 
   /** Whether four of five values look so, of those that are there. */
   private boolean most(int place, Predicate<String> looks) {
+    return share(place, looks) * 5 >= 4;
+  }
+
+  /** Which share of the values look so, of those that are there; 0 if none is. */
+  private double share(int place, Predicate<String> looks) {
     int there = 0;
     int so = 0;
     for (SheetRow row : sample) {
@@ -331,7 +378,7 @@ public final class MappingGuess {
         so += looks.test(cell) ? 1 : 0;
       }
     }
-    return there > 0 && so * 5 >= there * 4;
+    return there == 0 ? 0 : (double) so / there;
   }
 
   private boolean isDate(String cell) {
@@ -343,6 +390,10 @@ public final class MappingGuess {
     } catch (IllegalArgumentException e) {
       return SLASHED.matcher(cell).matches();
     }
+  }
+
+  private static boolean isNumber(String cell) {
+    return cell.matches("[+-]?\\d+([.,]\\d+)?");
   }
 
   private static boolean isCode(String cell) {

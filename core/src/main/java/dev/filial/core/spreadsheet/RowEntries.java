@@ -77,7 +77,33 @@ final class RowEntries {
     };
   }
 
+  /** What tells one plant or packet from another, beside a number of its row. */
+  private static final List<Field> TELLING =
+      List.of(
+          Field.TAXON,
+          Field.CULTIVAR,
+          Field.GENERATION,
+          Field.PLOIDY,
+          Field.NAME,
+          Field.DONOR,
+          Field.DONOR_CODE,
+          Field.FIELD_NUMBER,
+          Field.LOCALITY,
+          Field.DATE,
+          Field.SEEDS,
+          Field.PLACE);
+
+  /** A row with a number alone is one that was never filled in. */
+  private static void requireAnything(RowReading row) {
+    if (row.remark() == null && TELLING.stream().allMatch(field -> row.text(field) == null)) {
+      throw new CellRefusal(
+          "",
+          "nothing is said of it; write ? for its taxon if nothing is known, or take the row out");
+    }
+  }
+
   private List<Statement> plant(RowReading row) {
+    requireAnything(row);
     boolean neverHeld = row.yes(Field.ELSEWHERE);
     PartialDate date = row.date(Field.DATE);
     Code code = code(row, date);
@@ -118,6 +144,7 @@ final class RowEntries {
   }
 
   private List<Statement> seed(RowReading row) {
+    requireAnything(row);
     PartialDate date = row.date(Field.DATE);
     Code code = code(row, date);
     String old = oldCode(row);

@@ -90,6 +90,35 @@ class MappingTest {
   }
 
   @Test
+  void aColumnOfDaysOrNumbersThatGoesIntoTheRemarkIsPointedAt() throws IOException {
+    Proposal proposal =
+        guess(
+            TableFile.lines(
+                "Art;Datum;umgetopft;Preis;Wetter",
+                "Echeveria laui;4.3.2024;5.3.2025;3,50;heiß",
+                "Echeveria agavoides;2024;März 2025;4;"));
+    assertThat(proposal.mapping().kept()).containsExactly("umgetopft", "Preis", "Wetter");
+    assertThat(proposal.notes())
+        .anyMatch(note -> note.startsWith("the column umgetopft holds dates"))
+        .anyMatch(note -> note.startsWith("the column Preis holds numbers"))
+        .noneMatch(note -> note.contains("Wetter"));
+  }
+
+  @Test
+  void theDayItCameAndTheFruitAreKnownInGerman() throws IOException {
+    assertThat(guessed("Art;erhalten am\nEcheveria laui;?\n")).contains("date = erhalten am");
+    assertThat(guessed("Mutter;Vater;Blüten;Frucht\nE-17;E-18;4;3\n")).contains("fruits = Frucht");
+  }
+
+  @Test
+  void columnsThatTellNothingOfPlantsAreNotTakenForThem() {
+    assertThatThrownBy(() -> guess("a,b\n1,2\n"))
+        .isInstanceOf(SheetException.class)
+        .hasMessageContaining("no column has a species, a name or a number")
+        .hasMessageContaining("The columns are a, b; write the mapping yourself");
+  }
+
+  @Test
   void crossesAreGuessedInEnglishWithTheirHarvest() throws IOException {
     assertThat(
             guessed(

@@ -114,6 +114,17 @@ class SheetImportTest {
   }
 
   @Test
+  void aRowWithANumberAloneWasNeverFilledIn() throws IOException {
+    TableFile table = table("Nr;Art;Von\nE-17;;\nE-18;?;\nE-19;;Jonas Muster\n");
+    Outcome outcome = table.applied(PLANTS + "donor = Von\n");
+    assertThat(outcome.written()).isFalse();
+    assertThat(complaints(outcome))
+        .containsExactly(
+            "2 nothing is said of it; write ? for its taxon if nothing is known, or take the"
+                + " row out");
+  }
+
+  @Test
   void oneBadRowLeavesTheRegisterAsItWas() throws IOException {
     TableFile table = table("Nr;Art\nA;Echeveria laui\nB;laui\n");
     Outcome outcome = table.applied(PLANTS);
