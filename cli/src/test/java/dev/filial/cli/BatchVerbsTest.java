@@ -99,12 +99,13 @@ class BatchVerbsTest {
         "fruit @z --set 1",
         "@z: note Rosa more",
         "harvest @z 4",
-        "@z: note Rosa \"and more\"");
+        "@z: note Rosa \"and more\"",
+        "A: note Rosa more");
 
     String said = bench.refused(1, "batch", "bad.txt");
 
     assertThat(said)
-        .contains("12 lines of 14 cannot be taken; nothing was written")
+        .contains("13 lines of 15 cannot be taken; nothing was written")
         .contains("Line 2: there is no verb \"crss\". Did you mean: filial cross?")
         .contains("Line 3: show writes no entry")
         .contains("Line 4: nothing here is called \"Nobody\"; type a code")
@@ -117,6 +118,7 @@ class BatchVerbsTest {
         .contains("Line 11: no line before this one is called @z")
         .contains("Line 13: line 12, @z, gave out no code.")
         .contains("Line 14: @z is the name of line 12 already")
+        .contains("Line 15: \"A:\" is no verb; a name for what a line gives out stands so: @A:")
         .doesNotContain("Line 1:")
         .doesNotContain("Line 12:")
         .endsWith("Mend them and try again. ");

@@ -193,6 +193,10 @@ final class Batch {
         throw new IllegalArgumentException("there is no verb in it");
       }
       verb = words.get(first).text();
+      if (label == null && verb.endsWith(":")) {
+        throw new IllegalArgumentException(
+            "\"" + verb + "\" is no verb; a name for what a line gives out stands so: @" + verb);
+      }
       List<ShellWords.Word> following = words.subList(first + 1, words.size());
       if (verb.equals("on")) {
         setDay(following, label);

@@ -59,7 +59,15 @@ public final class IndexCommand implements BenchCommand {
   record Written(String file, int things) implements Answer {
     @Override
     public void show(Screen screen) {
-      screen.say("Wrote a list of " + things + " into " + file + ".");
+      screen
+          .say(
+              "Wrote a list of "
+                  + things
+                  + (things == 1 ? " plant, cross, lot or pot" : " plants, crosses, lots and pots")
+                  + " into "
+                  + file
+                  + ".")
+          .next("look at it in a browser; with a page of each thing: filial pages FOLDER");
     }
   }
 

@@ -36,7 +36,7 @@ public record Failure(Status status, String message, String remedy) {
       return new Failure(
           trouble.status(),
           words(trouble),
-          wrongLine ? (trouble.remedy() + " " + helpHint).strip() : trouble.remedy());
+          wrongLine ? inSentences(trouble.remedy(), helpHint) : trouble.remedy());
     }
     if (cause instanceof StoreException store) {
       return new Failure(
@@ -69,6 +69,12 @@ public record Failure(Status status, String message, String remedy) {
         Status.DEFECT,
         "this is a defect in Filial: " + cause.getClass().getSimpleName() + ", " + words(cause),
         "Set FILIAL_TRACE=1 and repeat the command to see where it happened, and report that.");
+  }
+
+  /** A remedy may end with what is to be typed, and then has no full stop. */
+  private static String inSentences(String remedy, String hint) {
+    boolean ended = remedy.isEmpty() || ".?!".indexOf(remedy.charAt(remedy.length() - 1)) >= 0;
+    return (remedy + (ended ? " " : ". ") + hint).strip();
   }
 
   private static String remedy(NotReckoned without) {

@@ -95,9 +95,21 @@ public record SeedLine(List<String> line, List<Source> sources, Fraction unknown
     return founder.standing() == Standing.PURE ? founder.makeup().shares().firstKey() : null;
   }
 
-  /** The line in words, as {@code 26-013E <- 24-002A <- 22-001C (Echeveria agavoides)}. */
+  /** A line of more plants than this is told by its ends. */
+  private static final int LONGEST = 24;
+
+  /** So many of a longer line are told from the plant back. */
+  private static final int FIRST = 12;
+
+  /** And so many up to its end. */
+  private static final int LAST = 4;
+
+  /**
+   * The line in words, as {@code 26-013E <- 24-002A <- 22-001C (Echeveria agavoides)}; of more than
+   * {@value #LONGEST} plants those in the middle are told by how many they are.
+   */
   public String text() {
-    StringBuilder text = new StringBuilder(String.join(" <- ", line));
+    StringBuilder text = new StringBuilder(String.join(" <- ", told()));
     if (unknown.isZero() && sources.size() == 1) {
       Source only = sources.get(0);
       if (line.get(line.size() - 1).equals(only.code())) {
@@ -116,5 +128,15 @@ public record SeedLine(List<String> line, List<Source> sources, Fraction unknown
       ends.add(unknown.isOne() ? "unknown" : "unknown " + unknown.toPercent(2));
     }
     return text.append(String.join(" or ", ends)).toString();
+  }
+
+  private List<String> told() {
+    if (line.size() <= LONGEST) {
+      return line;
+    }
+    List<String> told = new ArrayList<>(line.subList(0, FIRST));
+    told.add("… " + (line.size() - FIRST - LAST) + " more …");
+    told.addAll(line.subList(line.size() - LAST, line.size()));
+    return told;
   }
 }

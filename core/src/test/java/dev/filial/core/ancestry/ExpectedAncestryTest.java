@@ -57,6 +57,22 @@ class ExpectedAncestryTest {
   }
 
   @Test
+  void aLongSeedParentLineIsToldByItsEnds() {
+    List<PlantRecord> selfed = new ArrayList<>(List.of(AGAVOIDES, LAUI));
+    selfed.add(PlantRecord.cross("F1", "A", "L"));
+    for (int k = 2; k <= 30; k++) {
+      selfed.add(PlantRecord.selfing("F" + k, "F" + (k - 1)));
+    }
+    Pedigree pedigree = Pedigree.of(selfed);
+    assertThat(SeedLine.of(pedigree, "F30").line()).hasSize(31);
+    assertThat(SeedLine.of(pedigree, "F30").text())
+        .isEqualTo(
+            "F30 <- F29 <- F28 <- F27 <- F26 <- F25 <- F24 <- F23 <- F22 <- F21 <- F20 <- F19 <- … 15"
+                + " more … <- F3 <- F2 <- F1 <- A (E. agavoides)");
+    assertThat(SeedLine.of(pedigree, "F23").text()).doesNotContain("…");
+  }
+
+  @Test
   void thirtyBackcrossesAreExact() {
     List<PlantRecord> records = new ArrayList<>(List.of(AGAVOIDES, LAUI));
     records.add(PlantRecord.cross("BC0", "A", "L"));
