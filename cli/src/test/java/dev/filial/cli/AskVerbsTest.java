@@ -180,6 +180,11 @@ class AskVerbsTest {
     assertThat(demo.told("list", "--kind", "pots", "--year", "24", "--all"))
         .contains("24-011L P1")
         .contains("used up");
+    // 22-009R is the cross of Rosa, Echeveria laui, with Anna, Echeveria agavoides.
+    assertThat(demo.told("list", "rosa", "anna", "--kind", "crosses"))
+        .contains("22-009R  22-001E × 22-003J")
+        .doesNotContain("22-010T");
+    assertThat(demo.told("list", "laui", "agavoides", "--kind", "seedlings")).contains("22-009R-1");
     assertThat(demo.told("list", "nothing-like-it"))
         .isEqualTo("Nothing to list. What is gone is listed too with: filial list --all\n");
     assertThat(demo.json("list", "--kind", "crosses", "--year", "2022").get("things")).hasSize(2);

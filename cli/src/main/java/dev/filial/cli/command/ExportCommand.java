@@ -100,13 +100,14 @@ public final class ExportCommand implements BenchCommand {
    * @param file where it was written
    * @param rows how many rows, plants or entries
    * @param of what these are, in the plural
+   * @param next what comes next with it
    * @param notes what was left out, and what to mind
    */
-  record Written(String form, String file, long rows, String of, List<String> notes)
+  record Written(String form, String file, long rows, String of, String next, List<String> notes)
       implements Answer {
     @Override
     public void show(Screen screen) {
-      screen.say("Wrote " + rows + " " + of + " into " + file + ".");
+      screen.say("Wrote " + rows + " " + of + " into " + file + ".").next(next);
     }
 
     @Override
@@ -152,11 +153,13 @@ public final class ExportCommand implements BenchCommand {
             throw e.getCause();
           }
         });
+    String typed = NewFile.asTyped(to, bench);
     return new Written(
         form.get().word(),
-        NewFile.asTyped(to, bench),
+        typed,
         told.get(0).rows(),
         told.get(0).of(),
+        form.get().next(typed),
         told.get(0).notes());
   }
 

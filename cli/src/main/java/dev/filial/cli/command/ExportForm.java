@@ -1,5 +1,6 @@
 package dev.filial.cli.command;
 
+import dev.filial.cli.frame.CommandLine;
 import dev.filial.cli.frame.Trouble;
 import dev.filial.core.answer.AccessionsQuestion;
 import dev.filial.core.answer.Cautions;
@@ -70,6 +71,22 @@ enum ExportForm {
   /** Whether it has a place for the code of an institute. */
   boolean namesInstitute() {
     return this == PASSPORT || this == OCCURRENCES;
+  }
+
+  /** What comes next with the file it was written into. */
+  String next(String file) {
+    String typed = CommandLine.quoted(file);
+    return switch (this) {
+      case PLANTS, PASSPORT, OCCURRENCES ->
+          "read it through in a spreadsheet before it leaves the house; a plant or seed that goes"
+              + " with it: filial give CODE --to NAME";
+      case CROSSES -> "read it through in a spreadsheet before it leaves the house";
+      case GRAPHML ->
+          "open it in a program that reads GraphML; for a picture of one plant's pedigree:"
+              + " filial draw CODE";
+      case DOT -> "have Graphviz draw it: dot -Tsvg -O " + typed;
+      case ENTRIES -> "make a new register of them: filial import " + typed + " --register NEW";
+    };
   }
 
   /**

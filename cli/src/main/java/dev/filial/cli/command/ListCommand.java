@@ -58,7 +58,7 @@ public final class ListCommand implements BenchCommand {
         words.arguments(
             "WORD",
             "Only what has each of these words, or pieces of words, in its code, name, taxon,"
-                + " parents, field number or place.",
+                + " field number or place, or in its parents' codes, names or taxa.",
             false,
             Reading.TEXT);
     kinds =

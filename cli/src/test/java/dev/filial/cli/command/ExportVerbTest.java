@@ -150,6 +150,23 @@ class ExportVerbTest {
   }
 
   @Test
+  void whatIsInAFileComesWithWhatToDoWithItNext() {
+    assertThat(next("plants")).contains("spreadsheet", "filial give CODE --to NAME");
+    assertThat(next("passport")).contains("spreadsheet");
+    assertThat(next("occurrences")).contains("spreadsheet");
+    assertThat(next("crosses")).contains("spreadsheet").doesNotContain("filial give");
+    assertThat(next("graphml")).contains("GraphML", "filial draw CODE");
+    assertThat(next("dot")).endsWith("dot -Tsvg -O 'of dot'");
+    assertThat(next("entries")).endsWith("filial import 'of entries' --register NEW");
+  }
+
+  private String next(String form) {
+    String told = bench.type("export", form, "--to", "of " + form).out().replaceAll("\\s+", " ");
+    assertThat(told).contains(" Next: ");
+    return told.substring(told.indexOf(" Next: ")).strip();
+  }
+
+  @Test
   void whatWasWrittenWhereIsAnsweredAsJson() {
     Outcome outcome = bench.type("export", "crosses", "--to", "crosses.csv", "--json");
     JsonNode json = JsonMapper.shared().readTree(outcome.out());

@@ -25,7 +25,7 @@ import java.util.TreeSet;
 record ChosenCodes(List<Code> codes, Map<Code, List<Code>> joined, int gone, int neverHeld) {
 
   /** So many are looked up at once; more would share more ancestors, and take more memory. */
-  private static final int CHUNK = 4096;
+  private static final int CHUNK = 16384;
 
   /**
    * Chooses.
@@ -91,7 +91,7 @@ record ChosenCodes(List<Code> codes, Map<Code, List<Code>> joined, int gone, int
     }
 
     void among(List<Code> candidates) {
-      Map<Code, Item> items = view.lineage(candidates);
+      Map<Code, Item> items = view.itemsOf(candidates);
       for (Code code : candidates) {
         Optional<Item> item = Optional.ofNullable(items.get(code));
         item.filter(found -> kinds.contains(found.kind())).ifPresent(this::choose);

@@ -76,15 +76,23 @@ final class Emergence {
    *
    * @param up how many came up in all
    * @param newly how many came up since the count before, by the day, in days from sowing
+   * @param pots the same of each pot that was counted by itself
    * @param dated whether all that came up are in {@code newly}
    * @param fell whether a later count was lower than an earlier one
    */
-  private record Series(long up, SortedMap<Integer, Long> newly, boolean dated, boolean fell) {
+  private record Series(
+      long up,
+      SortedMap<Integer, Long> newly,
+      List<SortedMap<Integer, Long>> pots,
+      boolean dated,
+      boolean fell) {
 
     Series plus(Series other) {
       SortedMap<Integer, Long> both = new TreeMap<>(newly);
       other.newly.forEach((day, number) -> both.merge(day, number, Long::sum));
-      return new Series(up + other.up, both, dated && other.dated, fell || other.fell);
+      List<SortedMap<Integer, Long>> all = new ArrayList<>(pots);
+      all.addAll(other.pots);
+      return new Series(up + other.up, both, all, dated && other.dated, fell || other.fell);
     }
   }
 
@@ -166,16 +174,38 @@ final class Emergence {
   }
 
   /**
-   * How they came up over the days, where there is no doubt; empty if the day of the sowing is not
-   * known, or that of a count that found more than those before.
+   * How they came up over the days, each seedling dated to the count of its pot that found it,
+   * where there is no doubt; empty if the day of the sowing is not known, or that of a count that
+   * found more than those before. Of pots counted on different days each stands at its own last
+   * count, so that between them fewer are in it than were up.
    */
   Optional<GerminationCurve> curve() {
     if (doubt != null || !counted().dated() || !isDay(sown.date())) {
       return Optional.empty();
     }
-    Map<Integer, Integer> newly = new TreeMap<>();
-    counted().newly().forEach((day, number) -> newly.put(day, number.intValue()));
-    return Optional.of(GerminationCurve.ofNewly(seeds(), newly));
+    return Optional.of(GerminationCurve.ofNewly(seeds(), byDay(counted().newly())));
+  }
+
+  /**
+   * The curve of each pot that was counted by itself, or that of the sowing counted as a whole;
+   * none where {@link #curve} is empty. They tell when, and not how large a share: seeds that did
+   * not come up may be left out of them.
+   */
+  List<GerminationCurve> potByPot() {
+    return curve().isEmpty()
+        ? List.of()
+        : counted().pots().stream().map(Emergence::ofThoseThatCameUp).toList();
+  }
+
+  private static GerminationCurve ofThoseThatCameUp(SortedMap<Integer, Long> newly) {
+    int up = newly.values().stream().mapToInt(Long::intValue).sum();
+    return GerminationCurve.ofNewly(Math.max(1, up), byDay(newly));
+  }
+
+  private static Map<Integer, Integer> byDay(SortedMap<Integer, Long> newly) {
+    Map<Integer, Integer> numbers = new TreeMap<>();
+    newly.forEach((day, number) -> numbers.put(day, number.intValue()));
+    return numbers;
   }
 
   private Series counted() {
@@ -208,7 +238,7 @@ final class Emergence {
     }
 
     Series none() {
-      return new Series(0, new TreeMap<>(), true, false);
+      return new Series(0, new TreeMap<>(), List.of(), true, false);
     }
 
     /** By day, on one day in order of entry; what has no day stands where it was entered. */
@@ -281,7 +311,7 @@ final class Emergence {
           }
         }
       }
-      return Optional.of(new Series(up, newly, dated == up, fell));
+      return Optional.of(new Series(up, newly, List.of(newly), dated == up, fell));
     }
 
     private static long exact(@Nullable Count count) {

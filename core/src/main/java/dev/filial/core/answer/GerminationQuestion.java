@@ -102,9 +102,10 @@ public final class GerminationQuestion {
    * @param meanDays the mean germination time in days; null if nothing came up
    * @param deviationDays its standard deviation in days; null if fewer than two came up
    * @param halfDays T50, the days until half of those that came up at all were up, of several
-   *     sowings on the line between days on which all were counted; null if nothing came up
-   * @param halfByFirstCount whether half were up at the first count already, of several sowings at
-   *     the first of all: {@code halfDays} is then the day of that count, and an upper bound
+   *     sowings or pots on the line between days on which all were counted; null if nothing came up
+   * @param halfByFirstCount whether half were up at the first count already, of several sowings or
+   *     pots at the first of all: {@code halfDays} is then the day of that count, and an upper
+   *     bound
    * @param speed the speed of germination by Maguire, in seedlings a day; null if some were up on
    *     the day of sowing
    * @param curve the counts, from the first on
@@ -298,6 +299,7 @@ public final class GerminationQuestion {
     List<Code> codes = new ArrayList<>();
     List<long[]> each = new ArrayList<>();
     List<GerminationCurve> dated = new ArrayList<>();
+    List<GerminationCurve> pots = new ArrayList<>();
     for (Emergence one : sowings) {
       seeds += one.seeds();
       up += one.up();
@@ -306,6 +308,7 @@ public final class GerminationQuestion {
       GerminationCurve its = one.curve().orElse(null);
       if (its != null && !its.isAllAtFirstCount()) {
         dated.add(its);
+        pots.addAll(one.potByPot());
       }
     }
     if (seeds > Integer.MAX_VALUE) {
@@ -322,12 +325,12 @@ public final class GerminationQuestion {
         ends.lower(),
         ends.upper(),
         LikeCrosses.of(each).differences().map(LikeCrosses.Differences::p).orElse(null),
-        dated.isEmpty() ? null : times(dated));
+        dated.isEmpty() ? null : times(dated, pots));
   }
 
-  private static Times times(List<GerminationCurve> sowings) {
+  private static Times times(List<GerminationCurve> sowings, List<GerminationCurve> pots) {
     GerminationCurve curve = sowings.stream().reduce(GerminationCurve::plus).orElseThrow();
-    GerminationCurve.HalfTime half = GerminationCurve.halfTime(sowings).orElse(null);
+    GerminationCurve.HalfTime half = GerminationCurve.halfTime(pots).orElse(null);
     return new Times(
         sowings.size(),
         curve.sown(),

@@ -52,8 +52,8 @@ public final class ListQuestion {
   }
 
   /**
-   * The same, only where code, kind, name, taxon (also as it came), parents, field number or place
-   * hold all of these words, in either case.
+   * The same, only where code, kind, name, taxon (also as it came), field number, place, and the
+   * codes, names and taxa of the parents hold all of these words, in either case.
    */
   public ListQuestion withText(@Nullable String words) {
     return new ListQuestion(view, kinds, gone, words, year);
@@ -91,12 +91,13 @@ public final class ListQuestion {
   /** The list, in order of entry. */
   public List<Line> ask() {
     List<Line> lines = new ArrayList<>();
+    ParentNames parents = ParentNames.in(view);
     for (Item item : view.items(kinds)) {
       if (item.sameAs() == null
           && (gone || (item.fate().isHere() && !item.neverHeld()))
           && (year == null || item.code().year() == Math.floorMod(year, 100))) {
         Line line = line(item);
-        if (holdsText(item, line)) {
+        if (holdsText(item, line, parents)) {
           lines.add(line);
         }
       }
@@ -118,7 +119,7 @@ public final class ListQuestion {
   }
 
   /** Whether each of the words stands somewhere in what is said of it, in any order. */
-  private boolean holdsText(Item item, Line line) {
+  private boolean holdsText(Item item, Line line, ParentNames parents) {
     if (text == null) {
       return true;
     }
@@ -130,8 +131,16 @@ public final class ListQuestion {
     add(all, item.fieldNumber());
     add(all, item.place());
     String said = all.toString().toLowerCase(Locale.ROOT);
-    return Arrays.stream(text.strip().toLowerCase(Locale.ROOT).split("\\s+", -1))
-        .allMatch(said::contains);
+    List<String> missing =
+        Arrays.stream(text.strip().toLowerCase(Locale.ROOT).split("\\s+", -1))
+            .filter(word -> !said.contains(word))
+            .toList();
+    if (missing.isEmpty()) {
+      return true;
+    }
+    // Looked up only now: most lines have what is asked for, or parents whose names are known.
+    String behind = String.join("\n", parents.of(item.code())).toLowerCase(Locale.ROOT);
+    return missing.stream().allMatch(behind::contains);
   }
 
   private static void add(StringJoiner all, @Nullable String words) {

@@ -42,6 +42,7 @@ final class OutwardPedigree {
 
   private static final String FURTHER_BACK = "doubts further back in its pedigree";
   private static final FormulaStyle FORMULA = FormulaStyle.PLAIN.withoutAuthors();
+  private static final Notation.Style NOTATION = Notation.Style.BACKCROSS_NUMBER_FIRST;
 
   /** Notation of more generations, or longer, is no help to anybody. */
   private static final int MOST_GENERATIONS = 10;
@@ -225,10 +226,8 @@ final class OutwardPedigree {
       return "";
     }
     try {
-      String text =
-          NotationOf.of(pedigree, pedigree.code(genet), new Sources())
-              .text(Notation.Style.BACKCROSS_NUMBER_FIRST);
-      return text.length() > LONGEST_NOTATION ? "" : text;
+      Notation notation = NotationOf.of(pedigree, pedigree.code(genet), new Sources());
+      return notation.length(NOTATION) > LONGEST_NOTATION ? "" : notation.text(NOTATION);
     } catch (IllegalArgumentException e) {
       return ""; // longer than can be written
     }

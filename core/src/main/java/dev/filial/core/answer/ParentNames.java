@@ -17,6 +17,9 @@ public final class ParentNames {
   private final RegisterView view;
   private final Map<Code, List<String>> known = new HashMap<>();
 
+  /** What each parent is called: one plant may be a parent of many. */
+  private final Map<Code, List<String>> called = new HashMap<>();
+
   private ParentNames(RegisterView view) {
     this.view = view;
   }
@@ -39,19 +42,20 @@ public final class ParentNames {
   private List<String> ofParents(Item item) {
     Set<String> names = new LinkedHashSet<>();
     for (Descent descent : item.descent()) {
-      add(names, descent.seed());
+      names.addAll(called(descent.seed()));
       if (descent.pollen() != null) {
-        add(names, descent.pollen());
+        names.addAll(called(descent.pollen()));
       }
     }
     return List.copyOf(names);
   }
 
-  private void add(Set<String> names, Code parent) {
-    Item item = view.resolved(parent).orElse(null);
-    if (item == null) {
-      return;
-    }
+  private List<String> called(Code parent) {
+    return called.computeIfAbsent(
+        parent, code -> view.resolved(code).map(this::names).orElse(List.of()));
+  }
+
+  private List<String> names(Item item) {
     List<String> its = new ArrayList<>(item.names());
     if (item.determination().taxon() != null) {
       its.add(Describing.of(view, item));
@@ -59,6 +63,6 @@ public final class ParentNames {
     } else if (item.determination().cultivar() != null) {
       its.add(Describing.of(view, item));
     }
-    names.addAll(its);
+    return its;
   }
 }

@@ -68,7 +68,7 @@ public final class PedigreeDocumentQuestion {
             true);
     List<Code> roots = new ArrayList<>();
     for (List<Code> chunk : ChosenCodes.chunks(found.codes())) {
-      Map<Code, Item> items = view.lineage(chunk);
+      Map<Code, Item> items = view.itemsOf(chunk);
       for (Code code : chunk) {
         Item item = items.get(code);
         boolean family = item != null && item.kind().isFamily();

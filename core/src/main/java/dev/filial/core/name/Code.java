@@ -296,7 +296,10 @@ public final class Code implements Comparable<Code> {
 
   @Override
   public int hashCode() {
-    return ((year * 31 + Long.hashCode(number)) * 31 + part.order()) * 31 + part.number();
+    // Years and numbers are small and dense: times 31, those of 40 years would share few hashes. An
+    // odd multiplier near 2^64 divided by the golden ratio spreads them over the upper half.
+    long places = (number * 100 + year) * 8 + part.order();
+    return (int) ((places * 0x9E3779B97F4A7C15L + part.number() * 0xC2B2AE3D27D4EB4FL) >>> 32);
   }
 
   /** The same as {@link #text()}. */

@@ -140,6 +140,11 @@ public record Notation(List<Node> nodes) {
     return new NotationWriter(nodes, style).text();
   }
 
+  /** How many characters {@link #text(Style)} has, or would have, without writing it. */
+  public long length(Style style) {
+    return new NotationWriter(nodes, style).length();
+  }
+
   /**
    * The pedigree as reading its text would give it: every use of a node a node of its own, the
    * parents of a cross right before it. Text says nothing about which sources were one plant.

@@ -88,9 +88,14 @@ final class NotationWriter {
     return rightDoses[i] > 1 && rightDoses[i] <= Notation.MOST_DOSES;
   }
 
+  /** How long the text is. */
+  long length() {
+    return lengths[nodes.size() - 1];
+  }
+
   String text() {
     int root = nodes.size() - 1;
-    if (lengths[root] > Notation.MOST) {
+    if (length() > Notation.MOST) {
       throw new IllegalArgumentException(
           "this pedigree written out on one line has more than "
               + Notation.MOST

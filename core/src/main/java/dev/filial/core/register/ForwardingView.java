@@ -123,6 +123,11 @@ public abstract class ForwardingView implements RegisterView {
   }
 
   @Override
+  public Map<Code, Item> itemsOf(Collection<Code> codes) {
+    return view().itemsOf(codes);
+  }
+
+  @Override
   public Map<Code, Item> lineage(Collection<Code> roots) {
     return view().lineage(roots);
   }

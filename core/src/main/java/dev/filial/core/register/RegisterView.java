@@ -118,6 +118,15 @@ public interface RegisterView {
     return taken(code).filter(item -> !item.struck());
   }
 
+  /** What those of {@code codes} stand for that were given out and not struck, by code. */
+  default Map<Code, Item> itemsOf(Collection<Code> codes) {
+    Map<Code, Item> found = new LinkedHashMap<>();
+    for (Code code : codes) {
+      item(code).ifPresent(item -> found.put(code, item));
+    }
+    return found;
+  }
+
   /**
    * What a thing was when a statement about it was made, by all that is said of it of an earlier
    * day, or of the same day in an earlier entry; empty if nothing is.

@@ -62,6 +62,18 @@ final class SqliteReader implements RegisterView {
   private static final String ITEMS =
       "SELECT " + ItemRows.ALONE + " FROM item i LEFT JOIN descent d ON d.code = i.code ";
 
+  /** Items by their codes, each looked up; a descent lies in the key in its order. */
+  static final String ITEMS_OF =
+      "SELECT "
+          + ItemRows.ALONE
+          + """
+
+              FROM (SELECT DISTINCT value AS code FROM json_each(?)) wanted
+                CROSS JOIN item i ON i.code = wanted.code
+                LEFT JOIN descent d ON d.code = i.code
+              WHERE i.struck = 0
+              """;
+
   /** No character sorts behind it, in the UTF-8 by which SQLite compares. */
   private static final String LAST = Character.toString(Character.MAX_CODE_POINT);
 
@@ -226,17 +238,26 @@ final class SqliteReader implements RegisterView {
   }
 
   @Override
+  public Map<Code, Item> itemsOf(Collection<Code> codes) {
+    return itemsIn(ITEMS_OF, array(codes));
+  }
+
+  @Override
   public Map<Code, Item> lineage(Collection<Code> roots) {
-    StringBuilder array = new StringBuilder("[");
-    for (Code root : roots) {
-      array.append(array.length() > 1 ? "," : "").append('"').append(root.text()).append('"');
-    }
-    array.append(']');
     ItemRows rows = new ItemRows();
-    sql.each(LINEAGE, rows::withFamily, unused -> {}, array.toString());
+    sql.each(LINEAGE, rows::withFamily, unused -> {}, array(roots));
     // Few, and their other columns would have to be asked for with every seedling.
     rows.sayingMore().forEach(family -> taken(family).ifPresent(rows::put));
     return rows.found();
+  }
+
+  /** Codes as one value of a query; they hold nothing that JSON would escape. */
+  private static String array(Collection<Code> codes) {
+    StringBuilder array = new StringBuilder("[");
+    for (Code code : codes) {
+      array.append(array.length() > 1 ? "," : "").append('"').append(code.text()).append('"');
+    }
+    return array.append(']').toString();
   }
 
   /** Reads items with their descent, the rows of one thing's descent beside each other. */

@@ -111,10 +111,11 @@ class CardAndListTest {
     assertThat(list(all().withKinds(Set.of(Item.Kind.CROSS)))).containsExactly(cross);
     assertThat(list(all().withYear(2024))).containsExactly(laui, agavoides);
     assertThat(list(all().withYear(25))).containsExactly(cross);
-    assertThat(list(all().withText("nova"))).containsExactly(agavoides);
+    assertThat(list(all().withText("nova"))).containsExactly(agavoides, cross);
     assertThat(list(all().withText("AGAVOIDES"))).as("the name it came under").contains(agavoides);
     assertThat(list(all().withText("12 rosa laui"))).containsExactly(laui);
-    assertThat(list(all().withText("rosa agavoides"))).isEmpty();
+    assertThat(list(all().withText("rosa agavoides"))).as("its parents").containsExactly(cross);
+    assertThat(list(all().withText("rosa nothing"))).isEmpty();
   }
 
   @Test

@@ -93,6 +93,51 @@ class GerminationQuestionTest {
   }
 
   @Test
+  void potsCountedOnDifferentDaysAreHalfUpBetweenDaysOnWhichAllWereCounted() {
+    Code inPots = sown.sown(lot, "2025-10-01", "20", 2, null);
+    Code one = lot.whole().group(1);
+    Code other = lot.whole().group(2);
+    sown.counted(one, "2025-10-06", "2", null);
+    sown.counted(other, "2025-10-06", "0", null);
+    sown.counted(one, "2025-10-11", "6", null);
+    sown.counted(other, "2025-10-16", "1", null);
+    sown.counted(one, "2025-10-21", "8", null);
+    sown.counted(other, "2025-10-21", "6", null);
+
+    Group group = by(By.SOWING).groups().get(0);
+    assertThat(group.label()).isEqualTo(inPots.text());
+    // Worked by hand. Both were counted on days 5 and 20, with 2 and 14 up: the 7th is up on day
+    // 5 + (7 - 2) / 12 of the 15 days. Were the one pot to stand still on day 15, where nobody
+    // looked at it, 7 would be up then and not before.
+    assertThat(group.times().halfDays()).isCloseTo(11.25, within(1e-12));
+    assertThat(group.times().halfByFirstCount()).isFalse();
+    // Each seedling by the count of its own pot: (2*5 + 4*10 + 2*20 + 1*15 + 5*20) / 14.
+    assertThat(group.times().meanDays()).isCloseTo(205.0 / 14, within(1e-12));
+    assertThat(group.times().curve())
+        .containsExactly(
+            new Point(5, 2, 2, 0.1),
+            new Point(10, 4, 6, 0.3),
+            new Point(15, 1, 7, 0.35),
+            new Point(20, 7, 14, 0.7));
+  }
+
+  @Test
+  void beforeEveryPotWasCountedOnceNobodyKnowsHowManyWereUp() {
+    sown.sown(lot, "2025-10-01", "20", 2, null);
+    sown.counted(lot.whole().group(1), "2025-10-08", "4", null);
+    sown.counted(lot.whole().group(2), "2025-10-11", "6", null);
+    sown.counted(lot.whole().group(1), "2025-10-15", "10", null);
+    sown.counted(lot.whole().group(2), "2025-10-15", "8", null);
+
+    // Worked by hand: on day 7 the other pot, on day 10 this one may have had any number; the first
+    // day of which both are known is 14, with all 18 up. Added up as they were counted it would be
+    // 7 + (9 - 4) / 6 of 3 days.
+    Group group = by(By.SOWING).groups().get(0);
+    assertThat(group.times().halfDays()).isEqualTo(14.0);
+    assertThat(group.times().halfByFirstCount()).isTrue();
+  }
+
+  @Test
   void aPotThatNobodyCountedKeepsTheSowingOut() {
     sown.sown(lot, "2025-10-01", "20", 2, null);
     sown.counted(lot.whole().group(1), "2025-10-29", "7", null);

@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -169,6 +171,23 @@ class CodeTest {
     } catch (CodeException e) {
       assertThat(e.getMessage()).isNotBlank().hasSizeLessThan(400);
     }
+  }
+
+  @Test
+  void theCodesOfFortySeasonsHardlyShareAHash() {
+    Set<Integer> hashes = new HashSet<>();
+    int codes = 0;
+    for (int year = 1; year <= 40; year++) {
+      for (int number = 1; number <= 2500; number++) {
+        Code cross = Code.of(year, number);
+        hashes.add(cross.hashCode());
+        hashes.add(cross.seedling(1).hashCode());
+        hashes.add(cross.seedling(2).hashCode());
+        codes += 3;
+      }
+    }
+    // Of 300,000 drawn at random out of 2^32 some ten pairs would be alike (n^2 / 2^33).
+    assertThat(codes - hashes.size()).isLessThan(100);
   }
 
   @Property

@@ -20,6 +20,7 @@ class NotationLawsTest {
     assertThat(Notation.parse(pedigree.text(style))).isEqualTo(written);
     assertThat(written.asWritten()).isEqualTo(written);
     assertThat(written.text(style)).isEqualTo(pedigree.text(style));
+    assertThat(pedigree.length(style)).isEqualTo(pedigree.text(style).length());
     assertThat(written.sources()).containsExactlyInAnyOrderElementsOf(pedigree.sources());
     assertThat(written.generations()).isEqualTo(pedigree.generations());
   }

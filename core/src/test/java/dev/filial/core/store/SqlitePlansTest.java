@@ -26,6 +26,19 @@ class SqlitePlansTest {
   }
 
   @Test
+  void itemsAskedForByTheirCodesAreLookedUp() {
+    try (Sql sql = SqliteFile.inMemory()) {
+      SqliteSchema.layOut(sql);
+
+      assertThat(plan(sql, SqliteReader.ITEMS_OF, "[]"))
+          .noneMatch(step -> step.matches("SCAN (i|d|item|descent)\\b.*"))
+          .noneMatch(step -> step.contains("AUTOMATIC"))
+          .anyMatch(step -> step.startsWith("SEARCH i USING PRIMARY KEY"))
+          .anyMatch(step -> step.startsWith("SEARCH d USING PRIMARY KEY"));
+    }
+  }
+
+  @Test
   void whatStandsUnderAFamilyIsLookedUp() {
     try (Sql sql = SqliteFile.inMemory()) {
       SqliteSchema.layOut(sql);

@@ -160,6 +160,8 @@ class StoresAgreeTest {
       assertThat(disk.lastSuffix(code.whole(), kind))
           .isEqualTo(memory.lastSuffix(code.whole(), kind));
     }
+    List<Code> twice = List.of(code, Code.of(24, 1), code.whole(), code);
+    assertThat(disk.itemsOf(twice)).isEqualTo(memory.itemsOf(twice));
     // The one asks SQLite to climb, the other climbs step by step.
     assertThat(disk.lineage(List.of(code))).isEqualTo(memory.lineage(List.of(code)));
     assertThat(disk.lineage(List.of(code, Code.of(24, 1))))
