@@ -144,8 +144,9 @@ public final class NextCommand implements BenchCommand {
         screen.field(
             "more",
             crosses.further()
-                + (crosses.further() == 1 ? " other first cross leads" : " other first crosses lead")
-                + " there too and would take more, or as many");
+                + (crosses.further() == 1
+                    ? " other first cross leads there too"
+                    : " other first crosses lead there too"));
       }
       notes().forEach(note -> screen.field("note", note));
       if (telling) {
@@ -181,8 +182,7 @@ public final class NextCommand implements BenchCommand {
           + ChanceWords.certainty(crosses.certainty())
           + " sure. "
           + plants(crosses.parents())
-          + (crosses.parents() == 1 ? " can" : " can")
-          + " be parents.";
+          + " can be parents.";
     }
 
     private static String plants(int number) {
@@ -201,12 +201,7 @@ public final class NextCommand implements BenchCommand {
 
     private void show(Screen screen, int number, Plan plan) {
       screen.heading(
-          number
-              + ". "
-              + seasons(plan.seasons().size())
-              + ", "
-              + amount(plan.total())
-              + " in all");
+          number + ". " + seasons(plan.seasons().size()) + ", " + amount(plan.total()) + " in all");
       for (int i = 0; i < plan.seasons().size(); i++) {
         season(screen, i + 1, plan.seasons().get(i), i == plan.seasons().size() - 1, plan);
       }
@@ -238,8 +233,7 @@ public final class NextCommand implements BenchCommand {
     }
 
     private void season(Screen screen, int number, Season season, boolean last, Plan plan) {
-      boolean several =
-          number > 1 && plan.seasons().get(number - 2).kept() > 1;
+      boolean several = number > 1 && plan.seasons().get(number - 2).kept() > 1;
       screen.indented(
           1,
           "season "
@@ -284,7 +278,7 @@ public final class NextCommand implements BenchCommand {
     private static String side(Side side) {
       Plant plant = side.plant();
       if (side.part() == Part.PLANT && plant != null) {
-        return plant.code().text() + " " + plant.what();
+        return plant.code().text() + " (" + plant.what() + ")";
       }
       return side.part() == Part.SIB ? "its sib" : "the one kept";
     }
@@ -293,13 +287,12 @@ public final class NextCommand implements BenchCommand {
       if (crosses.plans().isEmpty()) {
         return crosses.parents() == 0
             ? "enter what you have: filial plant TAXON"
-            : "see what a plant carries: filial carries PLANT";
+            : crosses.seasons() < 3
+                ? "look further ahead: the same with --seasons 3"
+                : "see what a plant carries: filial carries PLANT";
       }
       Season first = crosses.plans().get(0).seasons().get(0);
-      return "when you pollinate: filial cross "
-          + word(first.seed())
-          + " "
-          + word(first.pollen());
+      return "when you pollinate: filial cross " + word(first.seed()) + " " + word(first.pollen());
     }
 
     private static String word(Side side) {
@@ -340,8 +333,7 @@ public final class NextCommand implements BenchCommand {
       question = question.showing(show.get().get());
     }
     if (misread.get().isPresent()) {
-      question =
-          question.weighing(Weighing.PLAIN.withMisreading(misread.get().get().toDouble()));
+      question = question.weighing(Weighing.PLAIN.withMisreading(misread.get().get().toDouble()));
     }
     return new Told(question.ask(), method.getAsBoolean());
   }

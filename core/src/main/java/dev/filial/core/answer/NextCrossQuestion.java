@@ -35,6 +35,8 @@ import dev.filial.core.register.Subject;
 import dev.filial.core.register.TraitDeclared;
 import dev.filial.core.trial.Proportion;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -44,7 +46,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Which plants of a register to cross for a seedling that is wanted, this season and the next ones,
@@ -91,7 +96,8 @@ public final class NextCrossQuestion {
 
   /** For that seedling, up to two seasons ahead, of all plants that stand here. */
   public static NextCrossQuestion of(RegisterView view, Wanted wanted) {
-    return new NextCrossQuestion(view, wanted, 2, List.of(), 1, Map.of(), USUALLY_SHOWN, Weighing.PLAIN);
+    return new NextCrossQuestion(
+        view, wanted, 2, List.of(), 1, Map.of(), USUALLY_SHOWN, Weighing.PLAIN);
   }
 
   /**
@@ -115,7 +121,8 @@ public final class NextCrossQuestion {
 
   /** The same of these plants only; of all that stand here if none is named. */
   public NextCrossQuestion of(List<Code> plants) {
-    return new NextCrossQuestion(view, wanted, seasons, plants, mostInbred, shares, shown, weighing);
+    return new NextCrossQuestion(
+        view, wanted, seasons, plants, mostInbred, shares, shown, weighing);
   }
 
   /**
@@ -173,9 +180,9 @@ public final class NextCrossQuestion {
     if (here.isEmpty()) {
       return answer(what, 0, leftOut, List.of(), 0, List.of(), 0, List.of(), method(genes, 0));
     }
-    GeneEvidence evidence =
-        GeneEvidence.of(view, genes, weighing, here.stream().map(Item::code).toList());
-    return new Answering(genes, wish, looked, evidence, leftOut).among(here, what);
+    List<Code> codes = here.stream().map(Item::code).toList();
+    GeneEvidence evidence = GeneEvidence.of(view, genes, weighing, codes);
+    return new Answering(genes, wish, looked, evidence, codes, leftOut).among(here, what);
   }
 
   /** The traits that are mentioned, and those that the genes that are mentioned show by. */
@@ -278,6 +285,10 @@ public final class NextCrossQuestion {
         method);
   }
 
+  private List<String> doubts(Collection<Code> plants) {
+    return LineageNotes.of(view, view.lineage(plants).values(), plants);
+  }
+
   private List<String> method(GenesInPlay genes, int reckoned) {
     List<String> method = new ArrayList<>();
     method.add(
@@ -319,12 +330,15 @@ public final class NextCrossQuestion {
     private final GeneEvidence.Scenario scenario;
     private final Map<String, Integer> leftOut;
     private final Set<String> notes = new LinkedHashSet<>();
+    private final Map<List<String>, JointOdds> together = new HashMap<>();
+    private @Nullable IllegalArgumentException tooMany;
 
     Answering(
         GenesInPlay genes,
         Wish wish,
         List<TraitModel> looked,
         GeneEvidence evidence,
+        List<Code> here,
         Map<String, Integer> leftOut) {
       this.genes = genes;
       this.wish = wish;
@@ -334,6 +348,8 @@ public final class NextCrossQuestion {
       this.scenario = ways.get(0);
       this.leftOut = leftOut;
       notes.addAll(evidence.notes());
+      // Doubts about plants that are in no plan are not doubts about the answer.
+      notes.removeAll(doubts(here));
       notes.addAll(ReckoningTelling.noted(genes));
       if (ways.size() > 1) {
         notes.add("Reckoned as if " + scenario.assuming() + ", which nobody stated.");
@@ -351,6 +367,13 @@ public final class NextCrossQuestion {
       KinBehind kin = KinBehind.of(view, plants.stream().map(Plant::code).toList());
       notes.addAll(kin.kinNotes());
       double[][] made = shares(kin);
+      int asked = 0;
+      for (String taxon : shares.keySet()) {
+        int which = asked++;
+        if (Arrays.stream(made).allMatch(its -> its[which] == 0)) {
+          notes.add("No plant here has any expected share of " + taxon + ".");
+        }
+      }
       CoancestryMatrix matrix = kin.coancestry().matrix(kin.plants());
       List<Plant> already = new ArrayList<>();
       List<Integer> kept = new ArrayList<>();
@@ -391,15 +414,15 @@ public final class NextCrossQuestion {
         own[i] = made[kept.get(i)];
       }
       Goal goal =
-          new Goal(
-              wanted.atLeast(), wanted.certainty(), mostInbred, shareList(Fraction::toDouble));
+          new Goal(wanted.atLeast(), wanted.certainty(), mostInbred, shareList(Fraction::toDouble));
       Relations relations = Relations.of(coancestry, own);
       PlanSearch search =
           PlanSearch.of(tables, candidates, relations, goal)
               .withSeasons(seasons)
               .withComing(
-                  wanted.rates().stream().mapToDouble(rate -> rate.share().toDouble()).reduce(
-                      1, (one, other) -> one * other))
+                  wanted.rates().stream()
+                      .mapToDouble(rate -> rate.share().toDouble())
+                      .reduce(1, (one, other) -> one * other))
               .withSettings(
                   (seed, pollen) ->
                       !refusing.contains(
@@ -414,12 +437,16 @@ public final class NextCrossQuestion {
             .forEach(way -> all.add(reckoned(tables, candidates, goal, way, parents)));
       }
       List<Reckoned> best = best(all);
+      if (best.isEmpty() && tooMany != null) {
+        throw tooMany;
+      }
       List<Plan> plans =
-          best.stream()
-              .limit(shown)
-              .map(one -> plan(tables, one, parents, relations))
-              .toList();
-      long firsts = ways.stream().map(way -> List.of(way.path().seed(), way.path().pollen())).distinct().count();
+          best.stream().limit(shown).map(one -> plan(tables, one, parents, relations)).toList();
+      long firsts =
+          ways.stream()
+              .map(way -> List.of(way.path().seed(), way.path().pollen()))
+              .distinct()
+              .count();
       long told =
           best.stream()
               .limit(shown)
@@ -486,7 +513,7 @@ public final class NextCrossQuestion {
       return is;
     }
 
-    private <T> List<T> shareList(java.util.function.Function<Fraction, T> as) {
+    private <T> List<T> shareList(Function<Fraction, T> as) {
       return shares.values().stream().map(as).toList();
     }
 
@@ -514,11 +541,15 @@ public final class NextCrossQuestion {
 
     /** Pairs, seed parent first, that set no seed by their S alleles. */
     private Set<List<Code>> refusing(List<Plant> parents) {
-      if (parents.isEmpty() || view.loci().stream().filter(LocusDeclared::incompatibility).count() != 1) {
+      if (parents.isEmpty()
+          || view.loci().stream().filter(LocusDeclared::incompatibility).count() != 1) {
         return Set.of();
       }
       try {
-        return CompatibilityQuestion.of(view).ask(parents.stream().map(Plant::code).toList()).pairs().stream()
+        return CompatibilityQuestion.of(view)
+            .ask(parents.stream().map(Plant::code).toList())
+            .pairs()
+            .stream()
             .filter(pair -> pair.verdict() == Compatibility.Verdict.NONE)
             .map(pair -> List.of(pair.seed(), pair.pollen()))
             .collect(Collectors.toSet());
@@ -562,16 +593,14 @@ public final class NextCrossQuestion {
           certain *= rate.share().toDouble();
         }
       }
-      Optional<Sowing> sowing;
+      Optional<Sowing> sowing = Optional.empty();
       try {
         sowing = Optional.of(Sowing.of(chances, goal, certain, counted));
       } catch (IllegalArgumentException e) {
-        sowing = Optional.empty(); // more seed than anybody sows
+        tooMany = e; // more seed than anybody sows
       }
       return new Reckoned(way, chances, sowing, joint);
     }
-
-    private final Map<List<String>, JointOdds> together = new HashMap<>();
 
     /** The best first; a longer way only if it takes fewer seeds than all shorter ones. */
     private List<Reckoned> best(List<Reckoned> all) {
@@ -599,8 +628,7 @@ public final class NextCrossQuestion {
       return best;
     }
 
-    private Plan plan(
-        PlanGenes tables, Reckoned one, List<Plant> parents, Relations relations) {
+    private Plan plan(PlanGenes tables, Reckoned one, List<Plant> parents, Relations relations) {
       CrossPath path = one.way().path();
       Sowing sowing = one.sown();
       List<Season> told = new ArrayList<>();
@@ -614,9 +642,7 @@ public final class NextCrossQuestion {
                 sides[0],
                 sides[1],
                 isBackcross(path, season),
-                later == null
-                    ? "the wanted ones"
-                    : looks(tables.appearances().get(later.keep())),
+                later == null ? "the wanted ones" : looks(tables.appearances().get(later.keep())),
                 chance > 1 - 1e-9,
                 chance,
                 sowing.seeds().get(season),
@@ -637,7 +663,20 @@ public final class NextCrossQuestion {
           sowing.reachable(),
           one.way().inbreeding(),
           asked,
-          ReckoningTelling.leaning(one.joint().reckoning()));
+          leaning(told, one));
+    }
+
+    /** What was taken for granted of the plants of a plan. */
+    private List<String> leaning(List<Season> told, Reckoned one) {
+      Set<Code> plants = new LinkedHashSet<>();
+      for (Season season : told) {
+        Stream.of(season.seed().plant(), season.pollen().plant())
+            .flatMap(Stream::ofNullable)
+            .forEach(plant -> plants.add(plant.code()));
+      }
+      List<String> all = new ArrayList<>(ReckoningTelling.leaning(one.joint().reckoning()));
+      all.addAll(doubts(plants));
+      return all;
     }
 
     private String looks(List<String> states) {

@@ -35,7 +35,8 @@ record Chances(List<Branch> branches, int each) {
   static Chances of(List<Branch> branches, int each) {
     Map<Branch, Double> weights = new LinkedHashMap<>();
     for (Branch one : branches) {
-      weights.merge(new Branch(1, one.living(), one.share(), one.next()), one.weight(), Double::sum);
+      weights.merge(
+          new Branch(1, one.living(), one.share(), one.next()), one.weight(), Double::sum);
     }
     return new Chances(
         weights.entrySet().stream()

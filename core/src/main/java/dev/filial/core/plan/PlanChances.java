@@ -161,9 +161,7 @@ public final class PlanChances {
         add(
             next,
             kept[plant],
-            other.asSeed()
-                ? season(season, its, plant, known)
-                : season(season, plant, its, known));
+            other.asSeed() ? season(season, its, plant, known) : season(season, plant, its, known));
       }
     }
 

@@ -29,6 +29,8 @@ public final class PlanSearch {
 
   private static final double NOTHING = 1e-12;
 
+  private static final int MOST_EXACT = 20;
+
   private final PlanGenes genes;
   private final List<Candidate> candidates;
   private final Relations relations;
@@ -245,6 +247,9 @@ public final class PlanSearch {
 
   /** The mean at which so many come with that certainty, rare as each is. */
   private static double expected(int atLeast, double certainty) {
+    if (atLeast > MOST_EXACT) {
+      return atLeast + 2 * Math.sqrt(atLeast); // near enough to compare ways by
+    }
     double low = 0;
     double high = 10 + 10.0 * atLeast;
     for (int step = 0; step < 60; step++) {
@@ -266,7 +271,8 @@ public final class PlanSearch {
 
   private List<Kept> firsts(Pair pair) {
     boolean selfing = pair.seed() == pair.pollen();
-    long key = ((long) type[pair.seed()] * odds.size() + type[pair.pollen()]) * 2 + (selfing ? 1 : 0);
+    long key =
+        ((long) type[pair.seed()] * odds.size() + type[pair.pollen()]) * 2 + (selfing ? 1 : 0);
     return firsts.computeIfAbsent(
         key,
         any ->
@@ -291,7 +297,8 @@ public final class PlanSearch {
   private Optional<Found> two(Pair pair) {
     Best best = new Best();
     for (Kept kept : firsts(pair)) {
-      last(best, new CrossPath(pair.seed(), pair.pollen(), List.of()), kept, 0, 2, 1, selfing(pair));
+      last(
+          best, new CrossPath(pair.seed(), pair.pollen(), List.of()), kept, 0, 2, 1, selfing(pair));
     }
     return best.found();
   }

@@ -177,12 +177,7 @@ public record Sowing(
             "more than " + MOST + " seeds would be needed; be less certain, or ask for fewer");
       }
       return new Sowing(
-          list(bestSeeds),
-          list(bestKeep),
-          best,
-          success(bestSeeds, bestKeep),
-          reachable,
-          reached);
+          list(bestSeeds), list(bestKeep), best, success(bestSeeds, bestKeep), reachable, reached);
     }
 
     private int mostKept() {
