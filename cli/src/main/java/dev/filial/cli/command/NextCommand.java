@@ -115,13 +115,13 @@ public final class NextCommand implements BenchCommand {
 
     @Override
     public void show(Screen screen) {
-      screen.say(sentence());
       if (!crosses.already().isEmpty()) {
         screen.say(
             "As wanted already: "
                 + crosses.already().stream().map(Told::named).collect(Collectors.joining(", "))
                 + ".");
       }
+      screen.say(sentence());
       int number = 0;
       for (Plan plan : crosses.plans()) {
         number++;
@@ -164,12 +164,16 @@ public final class NextCommand implements BenchCommand {
     private String sentence() {
       String wanted = crosses.what();
       if (crosses.plans().isEmpty()) {
+        if (!crosses.already().isEmpty()) {
+          return "to breed from what is as wanted, name it: the same with --from "
+              + CommandLine.quoted(crosses.already().get(0).code().text());
+        }
         return crosses.parents() == 0
             ? "No plant is here that could be a parent of seedlings that are " + wanted + "."
             : "Within "
                 + seasons(crosses.seasons())
-                + " no cross of these "
-                + plants(crosses.parents())
+                + " no cross of "
+                + (crosses.parents() == 1 ? "the one plant there is" : "these " + plants(crosses.parents()))
                 + " leads to seedlings that are "
                 + wanted
                 + ".";
@@ -239,7 +243,7 @@ public final class NextCommand implements BenchCommand {
           "season "
               + number
               + "  "
-              + cross(season)
+              + cross(season, several)
               + ": "
               + (crosses.rates().isEmpty() ? "raise " : "sow ")
               + season.seeds()
@@ -263,28 +267,32 @@ public final class NextCommand implements BenchCommand {
           + number
           + (season.all()
               ? ", all are alike to look at (" + season.keep() + ")"
-              : " with " + season.keep() + " (" + chance(season) + ")");
+              : " with " + season.keep() + ", " + chance(season));
     }
 
-    private static String cross(Season season) {
+    private static String cross(Season season, boolean several) {
       Side seed = season.seed();
       Side pollen = season.pollen();
       boolean selfed = seed.equals(pollen);
-      return side(seed)
-          + (selfed ? " selfed" : " × " + side(pollen))
+      return side(seed, several)
+          + (selfed ? " selfed" : " × " + side(pollen, several))
           + (season.backcross() ? ", a backcross" : "");
     }
 
-    private static String side(Side side) {
+    private static String side(Side side, boolean several) {
       Plant plant = side.plant();
       if (side.part() == Part.PLANT && plant != null) {
         return plant.code().text() + " (" + plant.what() + ")";
       }
-      return side.part() == Part.SIB ? "its sib" : "the one kept";
+      return side.part() == Part.SIB ? "its sib" : several ? "each one kept" : "the one kept";
     }
 
     private String next() {
       if (crosses.plans().isEmpty()) {
+        if (!crosses.already().isEmpty()) {
+          return "to breed from what is as wanted, name it: the same with --from "
+              + CommandLine.quoted(crosses.already().get(0).code().text());
+        }
         return crosses.parents() == 0
             ? "enter what you have: filial plant TAXON"
             : crosses.seasons() < 3

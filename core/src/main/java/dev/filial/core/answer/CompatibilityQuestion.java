@@ -105,7 +105,8 @@ public final class CompatibilityQuestion {
       boolean narrowed = !texts.isEmpty() && !texts.get(0).endsWith("…");
       known.add(new Plant(plant, narrowed ? texts.get(0) : null));
     }
-    List<Optional<Genotype>> single = asked.stream().map(plant -> genes.of(plant).single()).toList();
+    List<Optional<Genotype>> single =
+        asked.stream().map(plant -> genes.of(plant).single()).toList();
     List<Pair> pairs = new ArrayList<>();
     for (int i = 0; i < asked.size(); i++) {
       for (int j = 0; j < asked.size(); j++) {

@@ -154,7 +154,9 @@ public record Sowing(
       int[] endless = new int[seasons];
       Arrays.fill(endless, ENDLESS);
       int[] most = new int[seasons - 1];
-      Arrays.fill(most, mostKept());
+      for (int season = 0; season < most.length; season++) {
+        most[season] = mostKept(season);
+      }
       double reachable = success(endless, most);
       boolean reached = reachable > goal.certainty();
       double target = reached ? goal.certainty() : NEARLY * reachable;
@@ -180,8 +182,9 @@ public record Sowing(
           list(bestSeeds), list(bestKeep), best, success(bestSeeds, bestKeep), reachable, reached);
     }
 
-    private int mostKept() {
-      return seasons == 3 ? 4 : MOST_KEPT;
+    /** What is kept of the first of three seasons goes on into several plants again. */
+    private int mostKept(int season) {
+      return seasons == 3 && season == 0 ? MOST_KEPT / 2 : MOST_KEPT;
     }
 
     private List<int[]> keeps() {
@@ -189,7 +192,7 @@ public record Sowing(
       for (int season = 0; season < seasons - 1; season++) {
         List<int[]> more = new ArrayList<>();
         for (int[] keep : all) {
-          for (int kept = 1; kept <= mostKept(); kept++) {
+          for (int kept = 1; kept <= mostKept(season); kept++) {
             int[] next = keep.clone();
             next[season] = kept;
             more.add(next);

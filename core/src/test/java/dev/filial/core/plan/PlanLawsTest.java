@@ -125,10 +125,7 @@ class PlanLawsTest {
       coancestry[i][i] = 0.5;
     }
     return PlanSearch.of(
-            GENES,
-            plants,
-            Relations.of(coancestry, new double[plants.size()][0]),
-            Goal.of(1, 0.95))
+            GENES, plants, Relations.of(coancestry, new double[plants.size()][0]), Goal.of(1, 0.95))
         .withSeasons(2)
         .ways();
   }
