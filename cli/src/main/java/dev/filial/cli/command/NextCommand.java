@@ -164,16 +164,14 @@ public final class NextCommand implements BenchCommand {
     private String sentence() {
       String wanted = crosses.what();
       if (crosses.plans().isEmpty()) {
-        if (!crosses.already().isEmpty()) {
-          return "to breed from what is as wanted, name it: the same with --from "
-              + CommandLine.quoted(crosses.already().get(0).code().text());
-        }
         return crosses.parents() == 0
             ? "No plant is here that could be a parent of seedlings that are " + wanted + "."
             : "Within "
                 + seasons(crosses.seasons())
                 + " no cross of "
-                + (crosses.parents() == 1 ? "the one plant there is" : "these " + plants(crosses.parents()))
+                + (crosses.parents() == 1
+                    ? "the one plant there is"
+                    : "these " + plants(crosses.parents()))
                 + " leads to seedlings that are "
                 + wanted
                 + ".";
@@ -300,7 +298,9 @@ public final class NextCommand implements BenchCommand {
                 : "see what a plant carries: filial carries PLANT";
       }
       Season first = crosses.plans().get(0).seasons().get(0);
-      return "when you pollinate: filial cross " + word(first.seed()) + " " + word(first.pollen());
+      return "when you pollinate: filial cross "
+          + word(first.seed())
+          + (first.seed().equals(first.pollen()) ? " --selfed" : " " + word(first.pollen()));
     }
 
     private static String word(Side side) {
