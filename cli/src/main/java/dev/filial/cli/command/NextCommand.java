@@ -170,7 +170,7 @@ public final class NextCommand implements BenchCommand {
                 + seasons(crosses.seasons())
                 + " no cross of "
                 + (crosses.parents() == 1
-                    ? "the one plant there is"
+                    ? (crosses.already().isEmpty() ? "the one plant" : "the one other plant")
                     : "these " + plants(crosses.parents()))
                 + " leads to seedlings that are "
                 + wanted
@@ -184,7 +184,7 @@ public final class NextCommand implements BenchCommand {
           + ChanceWords.certainty(crosses.certainty())
           + " sure. "
           + plants(crosses.parents())
-          + " can be parents.";
+          + (crosses.parents() == 1 ? " can be a parent." : " can be parents.");
     }
 
     private static String plants(int number) {
