@@ -66,6 +66,12 @@ public final class NextCrossQuestion {
   /** So many ways are reckoned in full for each one that is shown. */
   private static final int RECKONED = 3;
 
+  /**
+   * A longer way that takes more seeds than a shorter one is not shown; by the mean odds alone, and
+   * an even division between the seasons, it may look worse than it is by not more than this.
+   */
+  private static final double HARDLY_BETTER = 0.6;
+
   private final RegisterView view;
   private final Wanted wanted;
   private final int seasons;
@@ -429,12 +435,22 @@ public final class NextCrossQuestion {
                           List.of(parents.get(seed).code(), parents.get(pollen).code())));
       List<PlanSearch.Found> ways = search.ways();
       List<Reckoned> all = new ArrayList<>();
+      long fewest = Long.MAX_VALUE;
       for (int season = 1; season <= seasons; season++) {
         int of = season;
-        ways.stream()
-            .filter(way -> way.path().seasons() == of)
-            .limit((long) RECKONED * shown)
-            .forEach(way -> all.add(reckoned(tables, candidates, goal, way, parents)));
+        double worth = fewest / HARDLY_BETTER;
+        List<Reckoned> these =
+            ways.stream()
+                .filter(way -> way.path().seasons() == of && way.cost() < worth)
+                .limit((long) RECKONED * shown)
+                .map(way -> reckoned(tables, candidates, goal, way, parents))
+                .toList();
+        all.addAll(these);
+        for (Reckoned one : these) {
+          if (one.sowing().isPresent() && one.sown().reached()) {
+            fewest = Math.min(fewest, one.sown().total());
+          }
+        }
       }
       List<Reckoned> best = best(all);
       if (best.isEmpty() && tooMany != null) {

@@ -31,6 +31,9 @@ public final class PlanSearch {
 
   private static final int MOST_EXACT = 20;
 
+  /** Below it log(1 - x) is -x to the precision that ways are compared with. */
+  private static final double RARE = 1e-6;
+
   private final PlanGenes genes;
   private final List<Candidate> candidates;
   private final Relations relations;
@@ -49,6 +52,9 @@ public final class PlanSearch {
   private final List<double[]> laterByGrain = new ArrayList<>();
   private final double[] wantedOfSelfed;
   private final double[] laterOfSelfed;
+  private final double[] logFailing = new double[4];
+  private final double[] meanOfTwo = new double[4];
+  private final double[] meanWanted = new double[4];
   private final Map<Long, List<Kept>> firsts = new HashMap<>();
 
   private PlanSearch(
@@ -72,6 +78,12 @@ public final class PlanSearch {
       double[] seeds = genes.seeds(n, n);
       laterOfSelfed[n] =
           Math.max(wantedOfSelfed[n], PlanGenes.dot(seeds, wantedOfSelfed)) * genes.lives(n);
+    }
+    for (int of = 1; of < logFailing.length; of++) {
+      double certainty = Math.pow(goal.certainty(), 1.0 / of);
+      logFailing[of] = Math.log1p(-certainty);
+      meanOfTwo[of] = expected(2, certainty);
+      meanWanted[of] = expected(goal.atLeast(), certainty);
     }
     this.type = types();
   }
@@ -235,14 +247,16 @@ public final class PlanSearch {
     if (mass < NOTHING) {
       return Double.POSITIVE_INFINITY;
     }
-    double certainty = Math.pow(goal.certainty(), 1.0 / of);
     double share = Math.min(1, mass * coming);
-    if (atLeast == 1) {
-      return share >= 1 - NOTHING ? 1 : Math.max(1, Math.log1p(-certainty) / Math.log1p(-share));
+    if (atLeast > 1) {
+      double mean = atLeast == 2 ? meanOfTwo[of] : meanWanted[of];
+      return atLeast + (1 - share) * mean / share;
     }
-    return atLeast
-        + (1 - share) * (expected(atLeast, certainty) - atLeast) / share
-        + atLeast * (1 - share) / share;
+    if (share >= 1 - NOTHING) {
+      return 1;
+    }
+    double missing = share < RARE ? -share : Math.log(1 - share);
+    return Math.max(1, logFailing[of] / missing);
   }
 
   /** The mean at which so many come with that certainty, rare as each is. */
@@ -317,12 +331,30 @@ public final class PlanSearch {
     }
     double sibs = PlanGenes.dot(kept.eggs, genes.wantedByEgg(kept.grains, genes.wantedSeeds()));
     best.take(before, kept, new Mate.Sib(), spent + cost(kept.share, 2, of), sibs, of);
+    double[] asPollen = new double[odds.size()];
+    double[] asSeed = new double[odds.size()];
+    double most = 0;
+    for (int t = 0; t < asPollen.length; t++) {
+      asPollen[t] = PlanGenes.dot(kept.eggs, wantedByEgg.get(t));
+      asSeed[t] = genes.isDirected() ? PlanGenes.dot(kept.grains, wantedByGrain.get(t)) : 0;
+      most = Math.max(most, Math.max(asPollen[t], asSeed[t]));
+    }
+    // Fewer wanted ones never take fewer seeds, so most kept seedlings are done with here.
+    if (!best.mayTake(keeping + cost(most, goal.atLeast(), of))) {
+      return;
+    }
+    double taken = 0;
     for (int c = 0; c < candidates.size(); c++) {
-      double asPollen = PlanGenes.dot(kept.eggs, wantedByEgg.get(type[c]));
-      best.take(before, kept, new Mate.Plant(c, false), keeping, asPollen, of);
-      if (genes.isDirected()) {
-        double asSeed = PlanGenes.dot(kept.grains, wantedByGrain.get(type[c]));
-        best.take(before, kept, new Mate.Plant(c, true), keeping, asSeed, of);
+      double pollen = asPollen[type[c]];
+      if (pollen >= taken - NOTHING
+          && best.take(before, kept, new Mate.Plant(c, false), keeping, pollen, of)) {
+        taken = pollen;
+      }
+      double seed = asSeed[type[c]];
+      if (seed > 0
+          && seed >= taken - NOTHING
+          && best.take(before, kept, new Mate.Plant(c, true), keeping, seed, of)) {
+        taken = seed;
       }
     }
   }
@@ -331,10 +363,15 @@ public final class PlanSearch {
   private final class Best {
     private @Nullable Found best;
 
-    void take(CrossPath before, Kept kept, Mate mate, double spent, double mass, int of) {
+    boolean mayTake(double cost) {
+      return cost < Double.POSITIVE_INFINITY && (best == null || cost <= best.cost() + NOTHING);
+    }
+
+    /** Whether it is the best now. */
+    boolean take(CrossPath before, Kept kept, Mate mate, double spent, double mass, int of) {
       double cost = spent + cost(mass, goal.atLeast(), of);
-      if (cost == Double.POSITIVE_INFINITY || (best != null && cost > best.cost() + NOTHING)) {
-        return;
+      if (!mayTake(cost)) {
+        return false;
       }
       List<CrossPath.Later> later = new ArrayList<>(before.later());
       later.add(new CrossPath.Later(kept.appearance, mate));
@@ -344,7 +381,9 @@ public final class PlanSearch {
           best == null || cost < best.cost() - NOTHING || inbreeding < best.inbreeding() - NOTHING;
       if (better && goal.allows(relations, path)) {
         best = new Found(path, cost, inbreeding);
+        return true;
       }
+      return false;
     }
 
     Optional<Found> found() {

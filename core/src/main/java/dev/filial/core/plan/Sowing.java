@@ -78,6 +78,9 @@ public record Sowing(
   private static final class Reckoner {
     private static final int ENDLESS = Integer.MAX_VALUE;
 
+    /** Of more the binomial is summed by the beta function. */
+    private static final int FEW = 16;
+
     private final Chances root;
     private final int seasons;
     private final Goal goal;
@@ -136,8 +139,8 @@ public record Sowing(
         return 0;
       }
       double comes = Math.min(1, share * certain);
-      if (counted.isEmpty() && atLeast == 1) {
-        return comes >= 1 ? 1 : -Math.expm1(seeds * Math.log1p(-comes));
+      if (counted.isEmpty() && atLeast <= FEW) {
+        return binomial(atLeast, seeds, comes);
       }
       return tails.computeIfAbsent(
           List.of(atLeast, seeds, share),
@@ -148,6 +151,23 @@ public record Sowing(
             }
             return sowing.chanceOf(atLeast, seeds);
           });
+    }
+
+    private static double binomial(int atLeast, int seeds, double comes) {
+      if (comes >= 1) {
+        return 1;
+      }
+      double none = Math.log1p(-comes) * seeds;
+      if (atLeast == 1) {
+        return -Math.expm1(none);
+      }
+      double term = Math.exp(none);
+      double fewer = 0;
+      for (int k = 0; k < atLeast; k++) {
+        fewer += term;
+        term *= (double) (seeds - k) / (k + 1) * comes / (1 - comes);
+      }
+      return Math.max(0, 1 - fewer);
     }
 
     Sowing fewest() {
@@ -325,7 +345,7 @@ public record Sowing(
           if (better) {
             seeds = best.clone();
           }
-          if (fewest > 4 * below && below < Long.MAX_VALUE / 4) {
+          if (fewest / 2 > below) {
             return best;
           }
         }
