@@ -610,6 +610,10 @@ public final class NextCrossQuestion {
         }
       }
       Optional<Sowing> sowing = Optional.empty();
+      List<Double> each = chances.seasonChances();
+      if (each.get(each.size() - 1) == 0) {
+        return new Reckoned(way, chances, sowing, joint); // by the odds of both they cannot give it
+      }
       try {
         sowing = Optional.of(Sowing.of(chances, goal, certain, counted));
       } catch (IllegalArgumentException e) {
