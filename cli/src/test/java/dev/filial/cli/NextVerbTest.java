@@ -174,7 +174,7 @@ class NextVerbTest {
                 "--from",
                 "24-001-1",
                 "--most-related",
-                "49%",
+                "60%",
                 "--show",
                 "1")
             .get("plans")
