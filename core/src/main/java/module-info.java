@@ -3,8 +3,8 @@
  *
  * <p>The packages stand on floors, each importing only what is below it: {@code number} and {@code
  * name}; {@code pedigree}, {@code heredity} and {@code trial}; {@code ancestry} and {@code
- * inference}; {@code register}; {@code store} and {@code exchange}; {@code answer}; {@code
- * spreadsheet}.
+ * inference}; {@code register} and {@code plan}; {@code store} and {@code exchange}; {@code
+ * answer}; {@code spreadsheet}.
  */
 @org.jspecify.annotations.NullMarked
 module dev.filial.core {
@@ -30,6 +30,7 @@ module dev.filial.core {
   exports dev.filial.core.name;
   exports dev.filial.core.number;
   exports dev.filial.core.pedigree;
+  exports dev.filial.core.plan;
   exports dev.filial.core.register;
   exports dev.filial.core.spreadsheet;
   exports dev.filial.core.store;

@@ -10,6 +10,7 @@ import dev.filial.cli.command.HowmanyCommand;
 import dev.filial.cli.command.LinkageCommand;
 import dev.filial.cli.command.MakeupCommand;
 import dev.filial.cli.command.MistakesCommand;
+import dev.filial.cli.command.NextCommand;
 import dev.filial.cli.command.OddsCommand;
 import dev.filial.cli.command.PollinatorCommand;
 import dev.filial.cli.frame.BenchCommand;
@@ -23,6 +24,7 @@ final class ExpectVerbs extends VerbGroup {
   List<Verb> list() {
     return List.of(
         verb("odds", "Say what a cross will throw, and how many seeds to sow for it"),
+        verb("next", "Say which plants to cross next for a seedling you want"),
         verb("howmany", "Say how many seeds to sow for what comes up so often"),
         verb("fit", "Say whether what came up fits what was expected"),
         verb("genes", "List the genes, how traits hang on them, and what species carry"),
@@ -44,6 +46,7 @@ final class ExpectVerbs extends VerbGroup {
   BenchCommand command(String name, Words words) {
     return switch (name) {
       case "odds" -> new OddsCommand(words);
+      case "next" -> new NextCommand(words);
       case "howmany" -> new HowmanyCommand(words);
       case "fit" -> new FitCommand(words);
       case "genes" -> new GenesCommand(words);

@@ -74,6 +74,7 @@ public final class Rehearsal {
           onRegister("germination", "26-008"),
           onRegister("carries", "26-006-1", "--trait", "tips", "--why"),
           onRegister("carries", "26-006-1", "26-006-2", "--trait", "tips"),
+          onRegister("next", "--want", "tips=plain", "--seasons", "3"),
           onRegister("mistakes"),
           onRegister("flower", "26-001", "26-002", "--date", "2026-04-01"),
           onRegister("flowering", "--on", "2026-04-02"),

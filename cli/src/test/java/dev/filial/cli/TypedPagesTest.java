@@ -23,6 +23,7 @@ class TypedPagesTest {
   @CsvSource({
     "five-minutes.md, 25",
     "odds.md, 100",
+    "next-cross.md, 50",
     "how-sure.md, 80",
     "what-it-carries.md, 80",
     "flowers-and-seed.md, 80",

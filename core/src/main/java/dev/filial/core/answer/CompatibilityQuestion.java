@@ -105,10 +105,12 @@ public final class CompatibilityQuestion {
       boolean narrowed = !texts.isEmpty() && !texts.get(0).endsWith("…");
       known.add(new Plant(plant, narrowed ? texts.get(0) : null));
     }
+    List<Optional<Genotype>> single =
+        asked.stream().map(plant -> genes.of(plant).single()).toList();
     List<Pair> pairs = new ArrayList<>();
-    for (Code seed : asked) {
-      for (Code pollen : asked) {
-        pairs.add(pair(seed, genes.of(seed).single(), pollen, genes.of(pollen).single()));
+    for (int i = 0; i < asked.size(); i++) {
+      for (int j = 0; j < asked.size(); j++) {
+        pairs.add(pair(asked.get(i), single.get(i), asked.get(j), single.get(j)));
       }
     }
     return new Compatible(name, locus.leak(), List.copyOf(known), List.copyOf(pairs));

@@ -123,6 +123,11 @@ final class GeneEvidence {
     return behind;
   }
 
+  /** Offsets that are sports for one of the traits, and so of a genotype of their own. */
+  Set<String> sports() {
+    return sports;
+  }
+
   List<Evidence> all() {
     return findings;
   }

@@ -1,6 +1,7 @@
 package dev.filial.core.heredity;
 
 import dev.filial.core.number.Fraction;
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -217,6 +218,20 @@ public record TraitModel(String trait, List<String> states, List<Row> rows) {
     changed.add(new Row(patterns, Outcome.lethal()));
     changed.addAll(rows);
     return new TraitModel(trait, states, changed);
+  }
+
+  /**
+   * What becomes of a plant of that genotype.
+   *
+   * @throws IllegalArgumentException if the table does not cover it
+   */
+  public Outcome outcomeOf(Genotype plant) {
+    Tables tables = Tables.together(plant.genome(), List.of(this));
+    BigInteger open = tables.open();
+    for (int group : tables.groups()) {
+      open = open.and(tables.open(group, plant.homologs(group)));
+    }
+    return tables.outcome(0, open);
   }
 
   /** The loci it depends on, in the order in which the table names them. */

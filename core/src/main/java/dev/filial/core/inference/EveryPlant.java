@@ -70,6 +70,20 @@ public final class EveryPlant {
         "the gene " + locus.name() + " is not among those reckoned with");
   }
 
+  /** The genotypes that {@link #odds} are of. */
+  public GenomeStates states() {
+    return states;
+  }
+
+  /**
+   * How likely a plant is of each genotype at a linkage group, by the numbers of {@link #states};
+   * sums to 1. What it has at one group tells of another where a trait hangs on both; that is not
+   * in these.
+   */
+  public double[] odds(String plant, int group) {
+    return done.marginal(network.variable(network.number(plant), group)).clone();
+  }
+
   /** How they were worked out. */
   public Reckoning reckoning() {
     return reckoning;

@@ -1,0 +1,348 @@
+package dev.filial.cli.command;
+
+import dev.filial.cli.frame.Answer;
+import dev.filial.cli.frame.Bench;
+import dev.filial.cli.frame.BenchCommand;
+import dev.filial.cli.frame.CommandLine;
+import dev.filial.cli.frame.OpenRegister;
+import dev.filial.cli.frame.Reading;
+import dev.filial.cli.frame.Trouble;
+import dev.filial.cli.frame.Words;
+import dev.filial.cli.screen.Screen;
+import dev.filial.cli.wording.ChanceWords;
+import dev.filial.core.answer.Finding;
+import dev.filial.core.answer.NextCrossQuestion;
+import dev.filial.core.answer.NextCrosses;
+import dev.filial.core.answer.NextCrosses.Part;
+import dev.filial.core.answer.NextCrosses.Plan;
+import dev.filial.core.answer.NextCrosses.Plant;
+import dev.filial.core.answer.NextCrosses.Season;
+import dev.filial.core.answer.NextCrosses.Side;
+import dev.filial.core.answer.SeedRate;
+import dev.filial.core.answer.Wanted;
+import dev.filial.core.answer.Weighing;
+import dev.filial.core.name.Code;
+import dev.filial.core.number.Decimal;
+import dev.filial.core.number.Fraction;
+import dev.filial.core.register.RegisterView;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+
+/** {@code filial next}. */
+public final class NextCommand implements BenchCommand {
+
+  private final WantedWords wanted;
+  private final Supplier<Optional<Integer>> seasons;
+  private final Supplier<List<String>> from;
+  private final Supplier<Optional<Fraction>> mostRelated;
+  private final Supplier<List<TaxonShare>> shares;
+  private final Supplier<Optional<Integer>> show;
+  private final Supplier<Optional<Fraction>> misread;
+  private final BooleanSupplier method;
+  private final OpenRegister register;
+
+  /** Declares its words. */
+  public NextCommand(Words words) {
+    wanted = new WantedWords(words);
+    seasons =
+        words.option(
+            "--seasons",
+            "NUMBER",
+            "How many seasons of crossing ahead, 1 to 3; 2 if not given.",
+            Reading.WHOLE_NUMBER);
+    from =
+        words.repeatedOption(
+            "--from",
+            "PLANT",
+            "Only with this plant, and others named so; also one that is as wanted already.",
+            Reading.THING);
+    mostRelated =
+        words.option(
+            "--most-related",
+            "SHARE",
+            "How inbred the seedlings at the end may be at most, as 1/8 or 12.5%.",
+            RecordReadings.SHARE);
+    shares =
+        words.repeatedOption(
+            "--share",
+            "TAXON=SHARE",
+            "The share of a species that the seedling is expected to have at least, as \"Echeveria"
+                + " laui=3/4\".",
+            TaxonShare.READING);
+    show =
+        words.option(
+            "--show",
+            "NUMBER",
+            "How many plans to show; " + NextCrossQuestion.USUALLY_SHOWN + " if not given.",
+            Reading.WHOLE_NUMBER);
+    misread =
+        words.option(
+            "--misread",
+            "SHARE",
+            "How often a state is misread or written down wrong, as 1%; never, if not given.",
+            RecordReadings.SHARE);
+    method = words.flag("--method", "Say how it was reckoned.");
+    register = OpenRegister.toRead(words);
+    words
+        .describe(
+            "Says which of your plants to cross for a seedling that you want, this season and the"
+                + " next ones: which with which, what to keep of the seedlings, how many seeds each"
+                + " season takes, and how inbred the seedlings at the end are.")
+        .describe(
+            "Every plant that stands here is taken for what it most likely carries, by everything"
+                + " that was seen. A plan of more seasons is shown only if it takes fewer seeds.")
+        .example("filial next --want tips=red --true-breeding tips --show 3")
+        .example("filial next --want tips=plain --share \"Echeveria laui=1/2\" --show 2");
+  }
+
+  /**
+   * The answer.
+   *
+   * @param crosses what was found
+   * @param telling whether the method is told
+   */
+  record Told(NextCrosses crosses, boolean telling) implements Answer {
+    @Override
+    public Object json() {
+      return crosses;
+    }
+
+    @Override
+    public void show(Screen screen) {
+      if (!crosses.already().isEmpty()) {
+        screen.say(
+            "As wanted already: "
+                + crosses.already().stream().map(Told::named).collect(Collectors.joining(", "))
+                + ".");
+      }
+      screen.say(sentence());
+      int number = 0;
+      for (Plan plan : crosses.plans()) {
+        number++;
+        show(screen, number, plan);
+      }
+      crosses
+          .leftOut()
+          .forEach(out -> screen.field("left out", plants(out.plants()) + " " + out.why()));
+      if (crosses.refused() > 0) {
+        screen.field(
+            "left out",
+            crosses.refused()
+                + (crosses.refused() == 1 ? " pair or selfing" : " pairs and selfings")
+                + " that set no seed by their S alleles");
+      }
+      for (SeedRate rate : crosses.rates()) {
+        screen.field(rate.what(), rate.text() + ", " + rate.from() + ", in every season");
+      }
+      if (crosses.further() > 0) {
+        screen.field(
+            "more",
+            crosses.further()
+                + (crosses.further() == 1
+                    ? " other first cross leads there too"
+                    : " other first crosses lead there too"));
+      }
+      notes().forEach(note -> screen.field("note", note));
+      if (telling) {
+        crosses.method().forEach(text -> screen.field("method", text));
+      }
+      screen.next(next());
+    }
+
+    private Set<String> notes() {
+      Set<String> notes = new LinkedHashSet<>(crosses.notes());
+      crosses.plans().forEach(plan -> notes.addAll(plan.notes()));
+      return notes;
+    }
+
+    private String sentence() {
+      String wanted = crosses.what();
+      if (crosses.plans().isEmpty()) {
+        return crosses.parents() == 0
+            ? "No plant is here that could be a parent of seedlings that are " + wanted + "."
+            : "Within "
+                + seasons(crosses.seasons())
+                + " no cross of "
+                + (crosses.parents() == 1
+                    ? (crosses.already().isEmpty() ? "the one plant" : "the one other plant")
+                    : "these " + plants(crosses.parents()))
+                + " leads to seedlings that are "
+                + wanted
+                + ".";
+      }
+      return "Wanted: "
+          + wanted
+          + "; "
+          + (crosses.atLeast() == 1 ? "one" : String.valueOf(crosses.atLeast()))
+          + " at least, "
+          + ChanceWords.certainty(crosses.certainty())
+          + " sure. "
+          + plants(crosses.parents())
+          + (crosses.parents() == 1 ? " can be a parent." : " can be parents.");
+    }
+
+    private static String plants(int number) {
+      return number == 1 ? "1 plant" : number + " plants";
+    }
+
+    private static String seasons(int number) {
+      return number == 1 ? "one season" : number == 2 ? "two seasons" : "three seasons";
+    }
+
+    private static String named(Plant plant) {
+      String others =
+          plant.sameClone().isEmpty() ? "" : " (also " + CodeList.text(plant.sameClone()) + ")";
+      return plant.code().text() + others + " " + plant.what();
+    }
+
+    private void show(Screen screen, int number, Plan plan) {
+      screen.heading(
+          number + ". " + seasons(plan.seasons().size()) + ", " + amount(plan.total()) + " in all");
+      for (int i = 0; i < plan.seasons().size(); i++) {
+        season(screen, i + 1, plan.seasons().get(i), i == plan.seasons().size() - 1, plan);
+      }
+      List<String> costs = new ArrayList<>();
+      costs.add("inbred " + ShareWords.text(plan.inbreeding()));
+      plan.shares()
+          .forEach(share -> costs.add(share.taxon() + " " + ShareWords.text(share.share())));
+      screen.indented(1, String.join("; ", costs));
+      if (!plan.reached()) {
+        screen.indented(
+            1,
+            "With so many it is "
+                + percent(plan.certainty())
+                + " sure; however many are sown, not more than "
+                + percent(plan.reachable())
+                + ", since a parent may not carry what it takes.");
+      }
+    }
+
+    private static String percent(double share) {
+      return Decimal.percent(share, 0);
+    }
+
+    private String amount(long number) {
+      return number
+          + (crosses.rates().isEmpty()
+              ? number == 1 ? " seedling" : " seedlings"
+              : number == 1 ? " seed" : " seeds");
+    }
+
+    private void season(Screen screen, int number, Season season, boolean last, Plan plan) {
+      boolean several = number > 1 && plan.seasons().get(number - 2).kept() > 1;
+      screen.indented(
+          1,
+          "season "
+              + number
+              + "  "
+              + cross(season, several)
+              + ": "
+              + (crosses.rates().isEmpty() ? "raise " : "sow ")
+              + season.seeds()
+              + (several ? " of each" : "")
+              + ", "
+              + (last
+                  ? (season.all() ? "all are wanted" : chance(season) + " wanted")
+                  : keep(season)));
+    }
+
+    private static String chance(Season season) {
+      return ShareWords.text(season.chance());
+    }
+
+    private static String keep(Season season) {
+      String number =
+          season.pairs()
+              ? season.kept() == 1 ? "a pair" : season.kept() + " pairs"
+              : season.kept() == 1 ? "one" : String.valueOf(season.kept());
+      return "keep "
+          + number
+          + (season.all()
+              ? ", all are alike to look at (" + season.keep() + ")"
+              : " with " + season.keep() + ", " + chance(season));
+    }
+
+    private static String cross(Season season, boolean several) {
+      Side seed = season.seed();
+      Side pollen = season.pollen();
+      boolean selfed = seed.equals(pollen);
+      return side(seed, several)
+          + (selfed ? " selfed" : " × " + side(pollen, several))
+          + (season.backcross() ? ", a backcross" : "");
+    }
+
+    private static String side(Side side, boolean several) {
+      Plant plant = side.plant();
+      if (side.part() == Part.PLANT && plant != null) {
+        return plant.code().text() + " (" + plant.what() + ")";
+      }
+      return side.part() == Part.SIB ? "its sib" : several ? "each one kept" : "the one kept";
+    }
+
+    private String next() {
+      if (crosses.plans().isEmpty()) {
+        if (!crosses.already().isEmpty()) {
+          return "to breed from what is as wanted, name it: the same with --from "
+              + CommandLine.quoted(crosses.already().get(0).code().text());
+        }
+        return crosses.parents() == 0
+            ? "enter what you have: filial plant TAXON"
+            : crosses.seasons() < 3
+                ? "look further ahead: the same with --seasons 3"
+                : "see what a plant carries: filial carries PLANT";
+      }
+      Season first = crosses.plans().get(0).seasons().get(0);
+      return "when you pollinate: filial cross "
+          + word(first.seed())
+          + (first.seed().equals(first.pollen()) ? " --selfed" : " " + word(first.pollen()));
+    }
+
+    private static String word(Side side) {
+      Plant plant = side.plant();
+      return plant == null ? "" : CommandLine.quoted(plant.code().text());
+    }
+  }
+
+  @Override
+  public Answer run(Bench bench) {
+    return register.read(bench, this::answer);
+  }
+
+  private Answer answer(RegisterView view) {
+    Wanted wish =
+        wanted
+            .in(view, null)
+            .orElseThrow(
+                () ->
+                    Trouble.usage(
+                        "which seedling do you hope for?",
+                        "Say it with --want \"TRAIT=STATE\", --want-genes or --true-breeding."));
+    List<Code> plants = new ArrayList<>();
+    for (String name : from.get()) {
+      plants.add(Finding.in(view).one(name).code());
+    }
+    NextCrossQuestion question = NextCrossQuestion.of(view, wish).of(plants);
+    if (seasons.get().isPresent()) {
+      question = question.withSeasons(seasons.get().get());
+    }
+    if (mostRelated.get().isPresent()) {
+      question = question.withMostInbred(mostRelated.get().get().toDouble());
+    }
+    for (TaxonShare share : shares.get()) {
+      question = question.withShare(share.taxon(), share.share());
+    }
+    if (show.get().isPresent()) {
+      question = question.showing(show.get().get());
+    }
+    if (misread.get().isPresent()) {
+      question = question.weighing(Weighing.PLAIN.withMisreading(misread.get().get().toDouble()));
+    }
+    return new Told(question.ask(), method.getAsBoolean());
+  }
+}

@@ -1,0 +1,744 @@
+package dev.filial.core.answer;
+
+import dev.filial.core.ancestry.CoancestryMatrix;
+import dev.filial.core.ancestry.ExpectedShares;
+import dev.filial.core.answer.NextCrosses.LeftOut;
+import dev.filial.core.answer.NextCrosses.Part;
+import dev.filial.core.answer.NextCrosses.Plan;
+import dev.filial.core.answer.NextCrosses.Plant;
+import dev.filial.core.answer.NextCrosses.Season;
+import dev.filial.core.answer.NextCrosses.Side;
+import dev.filial.core.heredity.Compatibility;
+import dev.filial.core.heredity.MapFunction;
+import dev.filial.core.heredity.TraitModel;
+import dev.filial.core.heredity.Wish;
+import dev.filial.core.inference.EveryPlant;
+import dev.filial.core.inference.JointOdds;
+import dev.filial.core.name.Code;
+import dev.filial.core.number.Fraction;
+import dev.filial.core.pedigree.Pedigree;
+import dev.filial.core.plan.Candidate;
+import dev.filial.core.plan.CrossPath;
+import dev.filial.core.plan.Goal;
+import dev.filial.core.plan.Mate;
+import dev.filial.core.plan.PlanChances;
+import dev.filial.core.plan.PlanGenes;
+import dev.filial.core.plan.PlanSearch;
+import dev.filial.core.plan.Relations;
+import dev.filial.core.plan.Sowing;
+import dev.filial.core.register.Item;
+import dev.filial.core.register.LocusDeclared;
+import dev.filial.core.register.ModelDeclared;
+import dev.filial.core.register.RegisterRefusal;
+import dev.filial.core.register.RegisterView;
+import dev.filial.core.register.Subject;
+import dev.filial.core.register.TraitDeclared;
+import dev.filial.core.trial.Proportion;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Which plants of a register to cross for a seedling that is wanted, this season and the next ones,
+ * how many seeds each season takes, and what it costs in relatedness.
+ */
+public final class NextCrossQuestion {
+
+  /** As many as stand in a short answer. */
+  public static final int USUALLY_SHOWN = 10;
+
+  /** A plant that is as wanted so surely counts as one that is. */
+  private static final double SURELY = 0.99;
+
+  /** So many ways are reckoned in full for each one that is shown. */
+  private static final int RECKONED = 3;
+
+  /**
+   * A longer way that takes more seeds than a shorter one is not shown; by the mean odds alone, and
+   * an even division between the seasons, it may look worse than it is by not more than this.
+   */
+  private static final double HARDLY_BETTER = 0.6;
+
+  private final RegisterView view;
+  private final Wanted wanted;
+  private final int seasons;
+  private final List<Code> from;
+  private final double mostInbred;
+  private final Map<String, Fraction> shares;
+  private final int shown;
+  private final Weighing weighing;
+
+  private NextCrossQuestion(
+      RegisterView view,
+      Wanted wanted,
+      int seasons,
+      List<Code> from,
+      double mostInbred,
+      Map<String, Fraction> shares,
+      int shown,
+      Weighing weighing) {
+    this.view = view;
+    this.wanted = wanted;
+    this.seasons = seasons;
+    this.from = List.copyOf(from);
+    this.mostInbred = mostInbred;
+    this.shares = new LinkedHashMap<>(shares);
+    this.shown = shown;
+    this.weighing = weighing;
+  }
+
+  /** For that seedling, up to two seasons ahead, of all plants that stand here. */
+  public static NextCrossQuestion of(RegisterView view, Wanted wanted) {
+    return new NextCrossQuestion(
+        view, wanted, 2, List.of(), 1, Map.of(), USUALLY_SHOWN, Weighing.PLAIN);
+  }
+
+  /**
+   * The same so many seasons ahead.
+   *
+   * @param number 1 to 3
+   * @throws RegisterRefusal if it is not
+   */
+  public NextCrossQuestion withSeasons(int number) {
+    if (number < 1 || number > 3) {
+      throw new RegisterRefusal(
+          number + " seasons ahead; plans are made for 1, 2 or 3 seasons of crossing");
+    }
+    return new NextCrossQuestion(view, wanted, number, from, mostInbred, shares, shown, weighing);
+  }
+
+  /** The same with what was seen weighed in that way; nothing is sampled here. */
+  public NextCrossQuestion weighing(Weighing other) {
+    return new NextCrossQuestion(view, wanted, seasons, from, mostInbred, shares, shown, other);
+  }
+
+  /** The same of these plants only; of all that stand here if none is named. */
+  public NextCrossQuestion of(List<Code> plants) {
+    return new NextCrossQuestion(
+        view, wanted, seasons, plants, mostInbred, shares, shown, weighing);
+  }
+
+  /**
+   * The same with seedlings at the end that are inbred by no more than that.
+   *
+   * @param coefficient 0 to 1
+   */
+  public NextCrossQuestion withMostInbred(double coefficient) {
+    return new NextCrossQuestion(view, wanted, seasons, from, coefficient, shares, shown, weighing);
+  }
+
+  /**
+   * The same with seedlings at the end that have at least that expected share of a taxon, those
+   * within it counted in.
+   *
+   * @param taxon its name, as it is written on a label
+   */
+  public NextCrossQuestion withShare(String taxon, Fraction least) {
+    Map<String, Fraction> all = new LinkedHashMap<>(shares);
+    String name = TaxonReading.in(view).read(taxon).text();
+    all.put(view.accepted(name).name(), least);
+    return new NextCrossQuestion(view, wanted, seasons, from, mostInbred, all, shown, weighing);
+  }
+
+  /**
+   * The same with so many plans.
+   *
+   * @param number 1 or more
+   * @throws RegisterRefusal if it is not
+   */
+  public NextCrossQuestion showing(int number) {
+    if (number < 1) {
+      throw new RegisterRefusal(number + " plans to show; ask for 1 or more");
+    }
+    return new NextCrossQuestion(view, wanted, seasons, from, mostInbred, shares, number, weighing);
+  }
+
+  /**
+   * The answer.
+   *
+   * @throws RegisterRefusal if a trait has no model, what is recorded of it cannot all be true, or
+   *     the odds would cost too much; the message says what would help
+   * @throws IllegalArgumentException if what is wanted cannot be read, or a number lies outside its
+   *     range
+   */
+  public NextCrosses ask() {
+    List<String> traits = traits();
+    GenesInPlay genes =
+        GenesInPlay.of(view, GeneEvidence.withLinked(view, traits), MapFunction.HALDANE, false);
+    Wish wish = wanted.wish(genes);
+    List<TraitModel> looked = genes.models().subList(0, traits.size());
+    Map<String, Integer> leftOut = new LinkedHashMap<>();
+    List<Item> here = here(leftOut);
+    String what = wanted.words(genes, wish);
+    if (here.isEmpty()) {
+      return answer(what, 0, leftOut, List.of(), 0, List.of(), 0, List.of(), method(genes, 0));
+    }
+    List<Code> codes = here.stream().map(Item::code).toList();
+    GeneEvidence evidence = GeneEvidence.of(view, genes, weighing, codes);
+    return new Answering(genes, wish, looked, evidence, codes, leftOut).among(here, what);
+  }
+
+  /** The traits that are mentioned, and those that the genes that are mentioned show by. */
+  private List<String> traits() {
+    Set<String> named = new LinkedHashSet<>();
+    wanted.states().forEach(state -> named.add(view.requiredTrait(state.trait()).trait()));
+    wanted.breedingTrue().forEach(trait -> named.add(view.requiredTrait(trait).trait()));
+    Set<String> loci = new HashSet<>();
+    named.forEach(trait -> loci.addAll(GenesInPlay.required(view, trait).loci()));
+    String text = wanted.genes();
+    if (text != null) {
+      for (String gene : GeneReading.in(view).meant(List.of(text))) {
+        if (!loci.contains(gene)) {
+          TraitDeclared trait = goingBy(gene);
+          named.add(trait.trait());
+          loci.addAll(GenesInPlay.required(view, trait.trait()).loci());
+        }
+      }
+    }
+    if (named.isEmpty()) {
+      throw new RegisterRefusal("say what the seedling you hope for is to show or to carry");
+    }
+    return List.copyOf(named);
+  }
+
+  private TraitDeclared goingBy(String gene) {
+    Map<TraitDeclared, ModelDeclared> models = new LinkedHashMap<>();
+    for (TraitDeclared trait : view.traits()) {
+      view.model(Subject.trait(trait.trait()).key())
+          .filter(model -> model.loci().contains(gene))
+          .ifPresent(model -> models.put(trait, model));
+    }
+    return models.entrySet().stream()
+        .min(Comparator.comparingInt(one -> one.getValue().loci().size()))
+        .map(Map.Entry::getKey)
+        .orElseThrow(
+            () ->
+                new RegisterRefusal(
+                    "no trait goes by the gene "
+                        + gene
+                        + ", so nothing that is seen tells who carries it; declare a model of a"
+                        + " trait that does"));
+  }
+
+  /** The plants that stand here, or those that were named. */
+  private List<Item> here(Map<String, Integer> leftOut) {
+    List<Item> here = new ArrayList<>();
+    if (!from.isEmpty()) {
+      Set<Code> seen = new HashSet<>();
+      for (Code code : from) {
+        Item item = Things.required(view, code);
+        if (!item.kind().isPlant()) {
+          throw new RegisterRefusal(
+              item.code().text() + " is a " + item.kind().word() + "; name single plants");
+        }
+        if (!item.fate().isHere() || item.neverHeld()) {
+          leftOut.merge("no longer here, or never were", 1, Integer::sum);
+        } else if (seen.add(item.code())) {
+          here.add(item);
+        }
+      }
+      return here;
+    }
+    for (Item item : view.items(Set.of(Item.Kind.PLANT, Item.Kind.SEEDLING))) {
+      if (item.sameAs() != null) {
+        continue;
+      }
+      if (!item.fate().isHere() || item.neverHeld()) {
+        leftOut.merge("no longer here, or never were", 1, Integer::sum);
+      } else {
+        here.add(item);
+      }
+    }
+    return here;
+  }
+
+  private NextCrosses answer(
+      String what,
+      int parents,
+      Map<String, Integer> leftOut,
+      List<Plant> already,
+      int refused,
+      List<Plan> plans,
+      int further,
+      List<String> notes,
+      List<String> method) {
+    return new NextCrosses(
+        what,
+        wanted.atLeast(),
+        wanted.certainty(),
+        wanted.rates(),
+        seasons,
+        parents,
+        leftOut.entrySet().stream().map(one -> new LeftOut(one.getKey(), one.getValue())).toList(),
+        already,
+        refused,
+        plans,
+        further,
+        notes,
+        method);
+  }
+
+  private List<String> doubts(Collection<Code> plants) {
+    return LineageNotes.of(view, view.lineage(plants).values(), plants);
+  }
+
+  private List<String> method(GenesInPlay genes, int reckoned) {
+    List<String> method = new ArrayList<>();
+    method.add(
+        "What each plant most likely carries was worked out from everything that was seen, for all"
+            + " of them in one go; ways were compared by the mean of what parents may carry.");
+    if (seasons > 1) {
+      method.add(
+          "After the first season a kept seedling is selfed, crossed with a sib that shows the same,"
+              + " or crossed with any of these plants; two seedlings of different crosses are not"
+              + " crossed. Of each first cross only the best way is shown, and a way of more seasons"
+              + " only if it takes fewer seeds.");
+    }
+    if (seasons > 2) {
+      method.add(
+          "For the third season not every kept seedling was followed: a beam of the "
+              + PlanSearch.BEAM
+              + " best of the first season was.");
+    }
+    if (reckoned > 0) {
+      method.add(
+          "The best "
+              + reckoned
+              + " were reckoned in full: the parents of the first cross with the odds of both"
+              + " together, and seeds counted over all that they may be, since seeds of one plant"
+              + " share what it is.");
+    }
+    if (!genes.genome().isExact()) {
+      method.add("Map distances were turned into recombination by Haldane's function.");
+    }
+    return method;
+  }
+
+  /** The candidates, what they carry, and what comes of them. */
+  private final class Answering {
+    private final GenesInPlay genes;
+    private final Wish wish;
+    private final List<TraitModel> looked;
+    private final GeneEvidence evidence;
+    private final GeneEvidence.Scenario scenario;
+    private final Map<String, Integer> leftOut;
+    private final Set<String> notes = new LinkedHashSet<>();
+    private final Map<List<String>, JointOdds> together = new HashMap<>();
+    private @Nullable IllegalArgumentException tooMany;
+
+    Answering(
+        GenesInPlay genes,
+        Wish wish,
+        List<TraitModel> looked,
+        GeneEvidence evidence,
+        List<Code> here,
+        Map<String, Integer> leftOut) {
+      this.genes = genes;
+      this.wish = wish;
+      this.looked = looked;
+      this.evidence = evidence;
+      List<GeneEvidence.Scenario> ways = evidence.scenarios();
+      this.scenario = ways.get(0);
+      this.leftOut = leftOut;
+      notes.addAll(evidence.notes());
+      // Doubts about plants that are in no plan are not doubts about the answer.
+      notes.removeAll(doubts(here));
+      notes.addAll(ReckoningTelling.noted(genes));
+      if (ways.size() > 1) {
+        notes.add("Reckoned as if " + scenario.assuming() + ", which nobody stated.");
+      }
+    }
+
+    NextCrosses among(List<Item> here, String what) {
+      List<Plant> plants = plants(here);
+      EveryPlant every = ReckoningTelling.told(() -> scenario.odds().everyPlant());
+      PlanGenes tables = PlanGenes.of(every.states(), looked, genes.losses(), wish);
+      List<double[]> carried = new ArrayList<>();
+      for (Plant plant : plants) {
+        carried.add(carried(tables, every, plant));
+      }
+      KinBehind kin = KinBehind.of(view, plants.stream().map(Plant::code).toList());
+      notes.addAll(kin.kinNotes());
+      double[][] made = shares(kin);
+      int asked = 0;
+      for (String taxon : shares.keySet()) {
+        int which = asked++;
+        if (Arrays.stream(made).allMatch(its -> its[which] == 0)) {
+          notes.add("No plant here has any expected share of " + taxon + ".");
+        }
+      }
+      CoancestryMatrix matrix = kin.coancestry().matrix(kin.plants());
+      List<Plant> already = new ArrayList<>();
+      List<Integer> kept = new ArrayList<>();
+      for (int i = 0; i < plants.size(); i++) {
+        boolean is = isWanted(tables, carried.get(i), 2 * matrix.between(i, i) - 1, made[i]);
+        if (is) {
+          already.add(plants.get(i));
+        }
+        if (!is || !from.isEmpty()) {
+          kept.add(i);
+        }
+      }
+      return plans(what, tables, plants, carried, already, kept, matrix, made);
+    }
+
+    private NextCrosses plans(
+        String what,
+        PlanGenes tables,
+        List<Plant> plants,
+        List<double[]> carried,
+        List<Plant> already,
+        List<Integer> kept,
+        CoancestryMatrix matrix,
+        double[][] made) {
+      List<Plant> parents = kept.stream().map(plants::get).toList();
+      Set<List<Code>> refusing = refusing(parents);
+      List<Candidate> candidates = new ArrayList<>();
+      double[][] coancestry = new double[kept.size()][kept.size()];
+      double[][] own = new double[kept.size()][];
+      for (int i = 0; i < kept.size(); i++) {
+        Code code = parents.get(i).code();
+        candidates.add(
+            Candidate.of(code.text(), carried.get(kept.get(i)))
+                .withSelfing(!refusing.contains(List.of(code, code))));
+        for (int j = 0; j < kept.size(); j++) {
+          coancestry[i][j] = matrix.between(kept.get(i), kept.get(j));
+        }
+        own[i] = made[kept.get(i)];
+      }
+      Goal goal =
+          new Goal(wanted.atLeast(), wanted.certainty(), mostInbred, shareList(Fraction::toDouble));
+      Relations relations = Relations.of(coancestry, own);
+      PlanSearch search =
+          PlanSearch.of(tables, candidates, relations, goal)
+              .withSeasons(seasons)
+              .withComing(
+                  wanted.rates().stream()
+                      .mapToDouble(rate -> rate.share().toDouble())
+                      .reduce(1, (one, other) -> one * other))
+              .withSettings(
+                  (seed, pollen) ->
+                      !refusing.contains(
+                          List.of(parents.get(seed).code(), parents.get(pollen).code())));
+      List<PlanSearch.Found> ways = search.ways();
+      List<Reckoned> all = new ArrayList<>();
+      long fewest = Long.MAX_VALUE;
+      for (int season = 1; season <= seasons; season++) {
+        int of = season;
+        double worth = fewest / HARDLY_BETTER;
+        List<Reckoned> these =
+            ways.stream()
+                .filter(way -> way.path().seasons() == of && way.cost() < worth)
+                .limit((long) RECKONED * shown)
+                .map(way -> reckoned(tables, candidates, goal, way, parents))
+                .toList();
+        all.addAll(these);
+        for (Reckoned one : these) {
+          if (one.sowing().isPresent() && one.sown().reached()) {
+            fewest = Math.min(fewest, one.sown().total());
+          }
+        }
+      }
+      List<Reckoned> best = best(all);
+      if (best.isEmpty() && tooMany != null) {
+        throw tooMany;
+      }
+      List<Plan> plans =
+          best.stream().limit(shown).map(one -> plan(tables, one, parents, relations)).toList();
+      long firsts =
+          ways.stream()
+              .map(way -> List.of(way.path().seed(), way.path().pollen()))
+              .distinct()
+              .count();
+      long told =
+          best.stream()
+              .limit(shown)
+              .map(one -> List.of(one.way().path().seed(), one.way().path().pollen()))
+              .distinct()
+              .count();
+      return answer(
+          what,
+          parents.size(),
+          leftOut,
+          already,
+          search.refused(),
+          plans,
+          (int) (firsts - told),
+          List.copyOf(notes),
+          method(genes, all.size()));
+    }
+
+    /** The plants that can be parents, one for each clone. */
+    private List<Plant> plants(List<Item> here) {
+      Pedigree pedigree = evidence.pedigree();
+      Map<Object, List<Item>> clones = new LinkedHashMap<>();
+      for (Item item : here) {
+        String name = item.code().text();
+        int index = pedigree.indexOf(name);
+        if (pedigree.ploidy(index) != 2) {
+          leftOut.merge("not of two chromosome sets", 1, Integer::sum);
+          continue;
+        }
+        Object key = evidence.sports().contains(name) ? name : pedigree.genet(index);
+        clones.computeIfAbsent(key, any -> new ArrayList<>()).add(item);
+      }
+      List<Plant> plants = new ArrayList<>();
+      for (List<Item> clone : clones.values()) {
+        Item first = clone.get(0);
+        plants.add(
+            new Plant(
+                first.code(),
+                Describing.of(view, first),
+                clone.stream().skip(1).map(Item::code).toList()));
+      }
+      return plants;
+    }
+
+    private double[] carried(PlanGenes tables, EveryPlant every, Plant plant) {
+      int groups = genes.genome().groups().size();
+      double[][] odds = new double[groups][];
+      for (int group = 0; group < groups; group++) {
+        odds[group] = every.odds(plant.code().text(), group);
+      }
+      return tables.together(odds);
+    }
+
+    private boolean isWanted(PlanGenes tables, double[] odds, double inbreeding, double[] made) {
+      double chance = 0;
+      for (int n = 0; n < odds.length; n++) {
+        chance += odds[n] * tables.chanceOf(n);
+      }
+      boolean is = chance >= SURELY && inbreeding <= mostInbred + 1e-9;
+      List<Double> least = shareList(Fraction::toDouble);
+      for (int i = 0; i < made.length; i++) {
+        is &= made[i] >= least.get(i) - 1e-9;
+      }
+      return is;
+    }
+
+    private <T> List<T> shareList(Function<Fraction, T> as) {
+      return shares.values().stream().map(as).toList();
+    }
+
+    /** Of each plant the expected share of each taxon asked of. */
+    private double[][] shares(KinBehind kin) {
+      ExpectedShares expected = ExpectedShares.of(kin.pedigree());
+      List<List<String>> counted = new ArrayList<>();
+      for (String taxon : shares.keySet()) {
+        counted.add(
+            expected.taxa().stream()
+                .filter(one -> TaxonProfile.upwards(view, one).contains(taxon))
+                .toList());
+      }
+      int[] plants = kin.plants();
+      double[][] made = new double[plants.length][counted.size()];
+      for (int i = 0; i < plants.length; i++) {
+        for (int k = 0; k < counted.size(); k++) {
+          for (String taxon : counted.get(k)) {
+            made[i][k] += expected.share(plants[i], taxon);
+          }
+        }
+      }
+      return made;
+    }
+
+    /** Pairs, seed parent first, that set no seed by their S alleles. */
+    private Set<List<Code>> refusing(List<Plant> parents) {
+      if (parents.isEmpty()
+          || view.loci().stream().filter(LocusDeclared::incompatibility).count() != 1) {
+        return Set.of();
+      }
+      try {
+        return CompatibilityQuestion.of(view)
+            .ask(parents.stream().map(Plant::code).toList())
+            .pairs()
+            .stream()
+            .filter(pair -> pair.verdict() == Compatibility.Verdict.NONE)
+            .map(pair -> List.of(pair.seed(), pair.pollen()))
+            .collect(Collectors.toSet());
+      } catch (RegisterRefusal e) {
+        notes.add(
+            "Which plants set seed on which is not reckoned with, for what is recorded of the S"
+                + " alleles cannot be true: "
+                + FamilyOddsQuestion.reason(e)
+                + ".");
+        return Set.of();
+      }
+    }
+
+    private Reckoned reckoned(
+        PlanGenes tables,
+        List<Candidate> candidates,
+        Goal goal,
+        PlanSearch.Found way,
+        List<Plant> parents) {
+      String seed = parents.get(way.path().seed()).code().text();
+      String pollen = parents.get(way.path().pollen()).code().text();
+      JointOdds joint =
+          together.computeIfAbsent(
+              List.of(seed, pollen),
+              any -> ReckoningTelling.told(() -> scenario.odds().jointly(seed, pollen)));
+      List<PlanChances.Both> both = new ArrayList<>();
+      for (JointOdds.Pair pair : joint.pairs()) {
+        both.add(
+            new PlanChances.Both(
+                tables.number(pair.first()).orElseThrow(),
+                tables.number(pair.second()).orElseThrow(),
+                pair.chance()));
+      }
+      PlanChances chances = PlanChances.of(tables, way.path(), both, candidates);
+      double certain = 1;
+      List<Proportion> counted = new ArrayList<>();
+      for (SeedRate rate : wanted.rates()) {
+        if (rate.counted().isPresent()) {
+          counted.add(rate.counted().get());
+        } else {
+          certain *= rate.share().toDouble();
+        }
+      }
+      Optional<Sowing> sowing = Optional.empty();
+      List<Double> each = chances.seasonChances();
+      if (each.get(each.size() - 1) == 0) {
+        return new Reckoned(way, chances, sowing, joint); // by the odds of both they cannot give it
+      }
+      try {
+        sowing = Optional.of(Sowing.of(chances, goal, certain, counted));
+      } catch (IllegalArgumentException e) {
+        tooMany = e; // more seed than anybody sows
+      }
+      return new Reckoned(way, chances, sowing, joint);
+    }
+
+    /** The best first; a longer way only if it takes fewer seeds than all shorter ones. */
+    private List<Reckoned> best(List<Reckoned> all) {
+      List<Reckoned> sorted = new ArrayList<>(all);
+      sorted.removeIf(one -> one.sowing().isEmpty());
+      sorted.sort(
+          Comparator.comparingInt((Reckoned one) -> one.way().path().seasons())
+              .thenComparing(one -> !one.sown().reached())
+              .thenComparingDouble(one -> one.sown().reached() ? 0 : -one.sown().reachable())
+              .thenComparingLong(one -> one.sown().total())
+              .thenComparingDouble(one -> one.way().inbreeding()));
+      List<Reckoned> best = new ArrayList<>();
+      for (Reckoned one : sorted) {
+        boolean beaten =
+            best.stream()
+                .anyMatch(
+                    other ->
+                        other.way().path().seasons() < one.way().path().seasons()
+                            && (other.sown().reached() || !one.sown().reached())
+                            && other.sown().total() <= one.sown().total());
+        if (!beaten) {
+          best.add(one);
+        }
+      }
+      return best;
+    }
+
+    private Plan plan(PlanGenes tables, Reckoned one, List<Plant> parents, Relations relations) {
+      CrossPath path = one.way().path();
+      Sowing sowing = one.sown();
+      List<Season> told = new ArrayList<>();
+      for (int season = 0; season < path.seasons(); season++) {
+        boolean last = season == path.seasons() - 1;
+        double chance = one.chances().seasonChances().get(season);
+        Side[] sides = sides(path, season, parents);
+        CrossPath.Later later = last ? null : path.later().get(season);
+        told.add(
+            new Season(
+                sides[0],
+                sides[1],
+                isBackcross(path, season),
+                later == null ? "the wanted ones" : looks(tables.appearances().get(later.keep())),
+                chance > 1 - 1e-9,
+                chance,
+                sowing.seeds().get(season),
+                last ? wanted.atLeast() : sowing.keep().get(season),
+                later != null && later.mate() instanceof Mate.Sib));
+      }
+      double[] made = relations.shares(path);
+      List<NextCrosses.Share> asked = new ArrayList<>();
+      int k = 0;
+      for (Map.Entry<String, Fraction> share : shares.entrySet()) {
+        asked.add(new NextCrosses.Share(share.getKey(), share.getValue(), made[k++]));
+      }
+      return new Plan(
+          told,
+          sowing.total(),
+          sowing.certainty(),
+          sowing.reached(),
+          sowing.reachable(),
+          one.way().inbreeding(),
+          asked,
+          leaning(told, one));
+    }
+
+    /** What was taken for granted of the plants of a plan. */
+    private List<String> leaning(List<Season> told, Reckoned one) {
+      Set<Code> plants = new LinkedHashSet<>();
+      for (Season season : told) {
+        Stream.of(season.seed().plant(), season.pollen().plant())
+            .flatMap(Stream::ofNullable)
+            .forEach(plant -> plants.add(plant.code()));
+      }
+      List<String> all = new ArrayList<>(ReckoningTelling.leaning(one.joint().reckoning()));
+      all.addAll(doubts(plants));
+      return all;
+    }
+
+    private String looks(List<String> states) {
+      List<String> words = new ArrayList<>();
+      for (int i = 0; i < states.size(); i++) {
+        words.add(looked.get(i).trait() + " " + states.get(i));
+      }
+      return String.join(", ", words);
+    }
+
+    private Side[] sides(CrossPath path, int season, List<Plant> parents) {
+      if (season == 0) {
+        return new Side[] {
+          new Side(Part.PLANT, parents.get(path.seed())),
+          new Side(Part.PLANT, parents.get(path.pollen()))
+        };
+      }
+      Side kept = new Side(Part.KEPT, null);
+      Mate mate = path.later().get(season - 1).mate();
+      if (mate instanceof Mate.Plant plant) {
+        Side other = new Side(Part.PLANT, parents.get(plant.candidate()));
+        return plant.asSeed() ? new Side[] {other, kept} : new Side[] {kept, other};
+      }
+      return new Side[] {kept, mate instanceof Mate.Sib ? new Side(Part.SIB, null) : kept};
+    }
+
+    private boolean isBackcross(CrossPath path, int season) {
+      if (season == 0 || !(path.later().get(season - 1).mate() instanceof Mate.Plant plant)) {
+        return false;
+      }
+      if (season == 1) {
+        return plant.candidate() == path.seed() || plant.candidate() == path.pollen();
+      }
+      return path.later().get(season - 2).mate() instanceof Mate.Plant before
+          && before.candidate() == plant.candidate();
+    }
+  }
+
+  private record Reckoned(
+      PlanSearch.Found way, PlanChances chances, Optional<Sowing> sowing, JointOdds joint) {
+    Sowing sown() {
+      return sowing.orElseThrow();
+    }
+  }
+}

@@ -1,0 +1,58 @@
+package dev.filial.core.plan;
+
+/** A plant that can be a parent, and what it most likely carries. */
+public final class Candidate {
+
+  private static final double ROUNDING = 1e-6;
+
+  private final String name;
+  private final double[] odds;
+  private final boolean selfs;
+
+  private Candidate(String name, double[] odds, boolean selfs) {
+    this.name = name;
+    this.odds = odds.clone();
+    this.selfs = selfs;
+  }
+
+  /**
+   * A plant on which its own pollen sets seed.
+   *
+   * @param name what it is called
+   * @param odds how likely it is of each genotype of {@link PlanGenes}; sums to 1
+   * @throws IllegalArgumentException if one is below 0, or they do not sum to 1
+   */
+  public static Candidate of(String name, double[] odds) {
+    double sum = 0;
+    for (double one : odds) {
+      if (!(one >= 0)) {
+        throw new IllegalArgumentException(name + " has odds of " + one + "; none is below 0");
+      }
+      sum += one;
+    }
+    if (Math.abs(sum - 1) > ROUNDING) {
+      throw new IllegalArgumentException("the odds of " + name + " sum to " + sum + ", not to 1");
+    }
+    return new Candidate(name, odds, true);
+  }
+
+  /** The same on which its own pollen sets seed, or none. */
+  public Candidate withSelfing(boolean sets) {
+    return new Candidate(name, odds, sets);
+  }
+
+  /** What it is called. */
+  public String name() {
+    return name;
+  }
+
+  /** How likely it is of each genotype. */
+  public double[] odds() {
+    return odds.clone();
+  }
+
+  /** Whether its own pollen sets seed on it. */
+  public boolean selfs() {
+    return selfs;
+  }
+}
