@@ -14,7 +14,6 @@ import dev.filial.core.inference.StateOdds;
 import dev.filial.core.inference.TestCross;
 import dev.filial.core.name.Code;
 import dev.filial.core.number.Decimal;
-import dev.filial.core.number.Fraction;
 import dev.filial.core.register.RegisterRefusal;
 import dev.filial.core.register.RegisterView;
 import java.util.ArrayList;
@@ -208,7 +207,10 @@ public final class LikelyGenesQuestion {
       StateOdds states = scenario.odds().states(name, model.trait());
       of.add(
           new LikelyGenes.OfTrait(
-              model.trait(), states(states), breedsTrue(odds, model), test(odds, model)));
+              model.trait(),
+              states(states),
+              breedsTrue(odds, model),
+              test(odds, model, scenario.tetraploids())));
     }
     return new LikelyGenes.Way(
         scenario.assuming(),
@@ -236,7 +238,8 @@ public final class LikelyGenesQuestion {
     }
   }
 
-  private LikelyGenes.@Nullable Test test(GenotypeOdds odds, TraitModel model) {
+  private LikelyGenes.@Nullable Test test(
+      GenotypeOdds odds, TraitModel model, Meiosis tetraploids) {
     int ploidy = odds.genotypes().get(0).genotype().ploidy();
     Optional<Genotype> tester = tester(odds.genotypes().get(0).genotype().genome(), ploidy);
     boolean nuclear = model.loci().stream().noneMatch(Locus::isCytoplasmic);
