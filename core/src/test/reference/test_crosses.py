@@ -73,3 +73,11 @@ fewest("stated 1/7", [n / 187 for n in (9, 48, 82, 48)], (0, 1 / 28, 3 / 14, 15 
 # What is named is one genotype: of AAAA and AAAa, which both throw none, AAAa.
 fewest("none", [n / 35 for n in (8, 18, 8)], (0, 1 / 6, 1 / 2), best=34 / 35)
 fewest("none, parted", [n / 35 for n in (9, 18, 8)], (0, 1 / 6, 1 / 2))
+
+# TTTt and TTTT throw none: TTTt, with 0.2, is named for both.
+n = 8
+right = sum(
+    max(p * binom.pmf(k, n, r) for p, r in zip((0.4, 0.3, 0.2), (1 / 2, 1 / 6, 0)))
+    for k in range(n + 1)
+)
+print(f"{'wrong one':<14} {n} {1 - right:.10f}")

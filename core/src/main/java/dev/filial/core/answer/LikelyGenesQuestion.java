@@ -247,19 +247,29 @@ public final class LikelyGenesQuestion {
       return null;
     }
     boolean disomic = odds.genotypes().get(0).genotype().isDisomic();
-    Meiosis meiosis = ploidy == 4 && !disomic ? Meiosis.tetrasomic(Fraction.ZERO) : Meiosis.REDUCED;
+    Meiosis meiosis = ploidy == 4 && !disomic ? tetraploids : Meiosis.REDUCED;
     TestCross cross;
     try {
       cross = TestCross.of(odds, meiosis, tester.get(), model);
     } catch (IllegalArgumentException e) {
       return null; // linked genes of polyploids, tables that leave something out
     }
-    if (cross.possibilities() < 2 || cross.after(0).doubt() <= 1 - sureness) {
+    boolean tellsNothing = cross.possibilities() < 2 && cross.alike().isEmpty();
+    if (tellsNothing || cross.after(0).wrong() <= 1 - sureness) {
       return null;
     }
-    OptionalInt needed = cross.seedlingsFor(sureness);
     return new LikelyGenes.Test(
-        tester.get().text(), sureness, needed.isPresent() ? needed.getAsInt() : null, cross.bits());
+        tester.get().text(),
+        sureness,
+        cross.atMost() < sureness ? null : number(cross.seedlingsFor(sureness)),
+        cross.bits(),
+        cross.alike(),
+        cross.atMost(),
+        number(cross.seedlingsToPart(sureness)));
+  }
+
+  private static @Nullable Integer number(OptionalInt seedlings) {
+    return seedlings.isPresent() ? (Integer) seedlings.getAsInt() : null;
   }
 
   /** Of every gene the last, most recessive allele alone. */
