@@ -88,6 +88,27 @@ class ExpectVerbsTest {
         .contains("raise");
   }
 
+  /**
+   * By hand: LL dies. Of Ll selfed ⅔ of those that live are Ll and ⅓ ll; of the seedlings of these,
+   * one each, 1/6 are LL and die, ⅓ are Ll and ½ ll. Of five raised all lack ll in 1/32, of four in
+   * 1/16; of eight all lack Ll in (⅔)⁸ = 256/6561 = 0.039, of seven in 0.059.
+   */
+  @Test
+  void seedlingsThatDieAfterASelfingAreRaisedToo() {
+    bench.done("gene", "gl", "L", "l");
+    bench.done("trait", "tl", "--states", "Ldom,lrec");
+    bench.done("model", "tl", "--dominant", "gl", "--lethal", "LL");
+    assertThat(selfedOnce("tl=lrec")).contains("3 in 5").contains("raise 5 seedlings");
+    assertThat(selfedOnce("tl=Ldom")).contains("2 in 5").contains("raise 8 seedlings");
+    assertThat(selfedOnce("tl=Ldom")).containsIgnoringCase("1 in 6 of the seedlings will die");
+  }
+
+  private String selfedOnce(String want) {
+    return bench
+        .done("odds", "--seed-genes", "Ll", "--selfed", "--want", want, "--selfings", "1")
+        .replaceAll("\\s+", " ");
+  }
+
   @Test
   void genesTypedInNeedNoPlants() {
     JsonNode classes =

@@ -319,7 +319,11 @@ public final class OddsQuestion {
               + selfings
               + (selfings == 1 ? " selfing" : " selfings")
               + ", each seedling being the only one of its parent"
-              + (keeping ? ", and only those as wanted being selfed on." : "; none was chosen."));
+              + (keeping ? ", and only those as wanted being selfed on." : "; none was chosen.")
+              + (wanted.isPresent()
+                  ? " How many to raise is of the last generation: lines that came to an end before"
+                      + " it are not counted."
+                  : ""));
     }
     return List.copyOf(method);
   }
