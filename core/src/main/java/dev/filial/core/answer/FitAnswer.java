@@ -133,7 +133,12 @@ public record FitAnswer(
     boolean testable = tested.stream().allMatch(one -> one.fit() != null && one.impossible() == 0);
     Families together = null;
     if (families.size() > 1 && alike && testable) {
-      together = Families.test(possible(first), kept(families, first));
+      together = Families.test(possible(first), kept(families, first), method);
+      if (method.equals(Optional.of(Fit.Method.EXACT))) {
+        notes.add(
+            "Exact probabilities of families do not add up; how much the families differ was tested"
+                + " by chi-square.");
+      }
     }
     return new FitAnswer(
         trait,
