@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.filial.cli.CommandLineRun.Outcome;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -143,6 +145,32 @@ class ExpectVerbsTest {
     assertThat(said).contains("do not fit 3:1").contains("9:7 fits best");
     assertThat(bench.done("fit", "--counts", "a=9,b=1,c=2,d=0", "--ratio", "9:3:3:1", "--method"))
         .contains("exact");
+  }
+
+  /**
+   * SciPy 1.17.1: of 40 with 3/4, binomial probabilities no larger than that of 31 sum to 0.8556,
+   * with 9/16 to 0.0064; by G, {@code power_divergence(..., lambda_="log-likelihood")}, the sums of
+   * two families have 4.97 and the families differ by 6.67.
+   */
+  @Test
+  void theTestThatIsAskedForIsUsedThroughout() {
+    assertThat(fitted("--counts", "a=31,b=9", "--or-ratio", "9:7", "--test", "exact"))
+        .contains("in 86 of 100")
+        .containsPattern("3:1 0[.0-9]+ 0\\.86")
+        .containsPattern("9:7 0[.0-9]+ 0\\.0064");
+    assertThat(fitted("--counts", "a=31,b=9", "--counts", "a=20,b=20", "--test", "g"))
+        .contains("pooled G 4.97, 1 degree of freedom; p 0.026")
+        .contains("heterogeneity G 6.67, 1 degree of freedom")
+        .doesNotContain("chi-square");
+    assertThat(fitted("--counts", "a=31,b=9", "--counts", "a=20,b=20", "--test", "exact"))
+        .contains("pooled exact")
+        .contains("Exact probabilities of families do not add up");
+  }
+
+  private String fitted(String... words) {
+    List<String> all = new ArrayList<>(List.of("fit", "--ratio", "3:1", "--method"));
+    all.addAll(List.of(words));
+    return bench.done(all.toArray(String[]::new)).replaceAll("\\s+", " ");
   }
 
   @Test

@@ -140,12 +140,18 @@ public record FitAnswer(
                 + " by chi-square.");
       }
     }
-    return new FitAnswer(
-        trait,
-        tested,
-        together,
-        others.isEmpty() ? List.of() : compared(states, families, first, alike, others),
-        List.copyOf(notes));
+    List<FittedModel> comparison =
+        others.isEmpty() ? List.of() : compared(states, families, first, alike, others, method);
+    boolean otherwise =
+        comparison.stream()
+            .flatMap(model -> model.fit().stream())
+            .anyMatch(fit -> method.isPresent() && fit.method() != method.get());
+    if (otherwise) {
+      notes.add(
+          "The families together have too many outcomes to sum for the exact test; the ratios"
+              + " compared were tested by chi-square.");
+    }
+    return new FitAnswer(trait, tested, together, comparison, List.copyOf(notes));
   }
 
   private static List<FittedModel> compared(
@@ -153,7 +159,8 @@ public record FitAnswer(
       List<Counts> families,
       Expected first,
       boolean alike,
-      List<Ratio> others) {
+      List<Ratio> others,
+      Optional<Fit.Method> method) {
     List<SegregationModel> models = new ArrayList<>();
     if (alike) {
       models.add(
@@ -168,7 +175,8 @@ public record FitAnswer(
       }
     }
     models.add(SegregationModel.saturated());
-    return ModelComparison.ofFamilies(models, families.stream().map(Counts::counts).toList())
+    return ModelComparison.ofFamilies(
+            models, families.stream().map(Counts::counts).toList(), method)
         .models();
   }
 
