@@ -173,6 +173,26 @@ class ExpectVerbsTest {
     return bench.done(all.toArray(String[]::new)).replaceAll("\\s+", " ");
   }
 
+  /** What the parent carries is what is to be found out, and cannot be recorded first. */
+  @Test
+  void aFamilyOfAnUncertainParentIsTestedAgainstARatioThatIsStated() {
+    bench.done("plant", "Echeveria elegans", "--date", "2024-05");
+    bench.done("cross", "24-003", "--selfed", "--date", "2025-05");
+    bench.done("harvest", "25-002", "60", "--date", "2025-08");
+    bench.done("sow", "25-002", "40", "--date", "2025-08");
+    bench.done("tally", "25-002 S1", "leaf tips", "red=31", "plain=9", "--date", "2026-01");
+    Outcome refused = bench.type("fit", "25-002", "--trait", "leaf tips");
+    refuses(
+        refused,
+        1,
+        "should segregate into does not follow from the genes of its parents: what 24-003Y carries",
+        "State the ratio to be tested, as --ratio 3:1, and what else it may be, as --or-ratio 1:1",
+        "filial carries 24-003Y");
+    assertThat(refused.err()).doesNotContain("--seed-genes").doesNotContain("filial genotype");
+    assertThat(bench.done("fit", "25-002", "--trait", "leaf tips", "--ratio", "3:1"))
+        .contains("fit 3:1");
+  }
+
   @Test
   void fishersMaizeIsLinked() {
     // Fisher, Statistical Methods for Research Workers: recombination 0.189.
