@@ -172,11 +172,13 @@ public final class OddsCommand implements BenchCommand {
       Table table = new Table();
       odds.traits().forEach(table::column);
       table.numbers("chance").numbers("").column("");
-      for (Odds.Share one : scenario.classes()) {
+      List<String> words = words(scenario);
+      for (int i = 0; i < words.size(); i++) {
+        Odds.Share one = scenario.classes().get(i);
         List<Object> cells = new ArrayList<>(one.states());
         cells.add(ChanceWords.fraction(one.chance(), scenario.exact()));
         cells.add(ChanceWords.percent(one.chance()));
-        cells.add(ChanceWords.oneIn(one.chance()));
+        cells.add(words.get(i));
         table.row(cells.toArray());
       }
       screen.table(table);
@@ -191,6 +193,10 @@ public final class OddsCommand implements BenchCommand {
       }
     }
 
+    private static List<String> words(Scenario scenario) {
+      return ChanceWords.oneIn(scenario.classes().stream().map(Odds.Share::chance).toList());
+    }
+
     private static String parent(String name, @Nullable String genes) {
       return genes == null || genes.isEmpty() || genes.equals(name)
           ? name
@@ -202,11 +208,12 @@ public final class OddsCommand implements BenchCommand {
       if (classes.size() == 1) {
         return "All will be " + String.join(", ", classes.get(0).states()) + ".";
       }
+      List<String> words = words(scenario);
       List<String> parts = new ArrayList<>();
-      for (Odds.Share one : classes) {
-        String words =
-            parts.isEmpty() ? ChanceWords.about(one.chance()) : ChanceWords.oneIn(one.chance());
-        parts.add(words + (parts.isEmpty() ? " will be " : " ") + String.join(", ", one.states()));
+      for (int i = 0; i < words.size(); i++) {
+        String often = i == 0 ? ChanceWords.about(words.get(i)) : words.get(i);
+        parts.add(
+            often + (i == 0 ? " will be " : " ") + String.join(", ", classes.get(i).states()));
         if (parts.size() == 4 && classes.size() > 4) {
           parts.add("and so on");
           break;
