@@ -157,7 +157,7 @@ public final class OddsCommand implements BenchCommand {
 
     private void show(Screen screen, Scenario scenario) {
       if (scenario.hope() != null) {
-        HopeWords.show(screen, scenario.hope());
+        HopeWords.show(screen, scenario.hope(), scenario.lost());
       } else {
         screen.say(sentence(scenario));
       }
@@ -182,7 +182,8 @@ public final class OddsCommand implements BenchCommand {
         table.row(cells.toArray());
       }
       screen.table(table);
-      if (!scenario.lost().isZero()) {
+      boolean said = scenario.hope() != null && scenario.hope().seedlings() != null;
+      if (!scenario.lost().isZero() && !said) {
         screen.say(
             ChanceWords.about(scenario.lost())
                 + " of the seedlings will die before they can be looked at; the odds are of those"

@@ -162,7 +162,7 @@ final class OddsSection {
               "p",
               ChanceWords.about(scenario.lost())
                   + " of the seedlings will die before they can be looked at; the odds are of those"
-                  + " that live.",
+                  + " that live, and how many to raise or sow is reckoned with those that die.",
               "class",
               "said")
           .line();

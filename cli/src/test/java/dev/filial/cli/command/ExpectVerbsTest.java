@@ -105,6 +105,29 @@ class ExpectVerbsTest {
     assertThat(selfedOnce("tl=Ldom")).containsIgnoringCase("1 in 6 of the seedlings will die");
   }
 
+  /**
+   * By hand: of LL × Ll, LL dying, half live and are Ll. Of five raised all die in 1/32, of four in
+   * 1/16.
+   */
+  @Test
+  void whyMoreAreRaisedThanTheChanceAsksForIsSaidWithTheNumber() {
+    bench.done("gene", "gl", "L", "l");
+    bench.done("trait", "tl", "--states", "Ldom,lrec");
+    bench.done("model", "tl", "--dominant", "gl", "--lethal", "LL");
+    String said =
+        bench
+            .done("odds", "--seed-genes", "LL", "--pollen-genes", "Ll", "--want", "tl=Ldom")
+            .replaceAll("\\s+", " ");
+    assertThat(said)
+        .startsWith(
+            "All of those that live will be Ldom, and 1 in 2 of the seedlings will die before they"
+                + " can be looked at; raise 5 seedlings to be 95 % sure of at least one.")
+        .containsOnlyOnce("will die");
+    assertThat(bench.done("odds", "--seed-genes", "Ll", "--selfed", "--trait", "tl"))
+        .startsWith("About 2 in 3 will be Ldom")
+        .contains("About 1 in 4 of the seedlings will die");
+  }
+
   private String selfedOnce(String want) {
     return bench
         .done("odds", "--seed-genes", "Ll", "--selfed", "--want", want, "--selfings", "1")
