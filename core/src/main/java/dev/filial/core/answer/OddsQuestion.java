@@ -265,6 +265,10 @@ public final class OddsQuestion {
     for (TraitModel loss : genes.losses()) {
       cross = cross.withLosses(loss);
     }
+    // What is wished for may be of some of the traits only; who lives hangs on all of them.
+    for (TraitModel model : genes.models()) {
+      cross = model.touchesLife() ? cross.withLosses(model) : cross;
+    }
     return cross;
   }
 
