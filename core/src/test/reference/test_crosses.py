@@ -8,7 +8,7 @@ every way in which the seedlings can fall into the states. Made with Python 3 an
 from itertools import product
 
 import numpy as np
-from scipy.stats import entropy, multinomial
+from scipy.stats import binom, entropy, multinomial
 
 
 def expected(what, chances, shows, seedlings):
@@ -44,3 +44,40 @@ for n in (1, 6):
         ((1 / 2, 1 / 2, 0), (1 / 4, 1 / 2, 1 / 4), (0, 1 / 2, 1 / 2)),
         n,
     )
+
+
+def fewest(what, chances, recessives, best=1.0):
+    """The fewest seedlings after which the right one is named so surely, of two states."""
+    found = []
+    for sure in (0.80, 0.90, 0.95, 0.97, 0.99):
+        n = next(
+            (
+                n
+                for n in range(501)
+                if best >= sure
+                and sum(
+                    max(p * binom.pmf(k, n, r) for p, r in zip(chances, recessives))
+                    for k in range(n + 1)
+                )
+                >= sure
+            ),
+            "-",
+        )
+        found.append(f"{sure:.2f} {n:>3}")
+    print(f"{what:<14} {'  '.join(found)}")
+
+
+# A dominant seedling of a selfed AAaa: AAAA, AAAa, AAaa, Aaaa. With double reduction 1/7 AAaa's
+# gametes AA, Aa, aa are as 3:8:3, without as 1:4:1.
+fewest("stated 1/7", [n / 187 for n in (9, 48, 82, 48)], (0, 1 / 28, 3 / 14, 15 / 28))
+# What is named is one genotype: of AAAA and AAAa, which both throw none, AAAa.
+fewest("none", [n / 35 for n in (8, 18, 8)], (0, 1 / 6, 1 / 2), best=34 / 35)
+fewest("none, parted", [n / 35 for n in (9, 18, 8)], (0, 1 / 6, 1 / 2))
+
+# TTTt and TTTT throw none: TTTt, with 0.2, is named for both.
+n = 8
+right = sum(
+    max(p * binom.pmf(k, n, r) for p, r in zip((0.4, 0.3, 0.2), (1 / 2, 1 / 6, 0)))
+    for k in range(n + 1)
+)
+print(f"{'wrong one':<14} {n} {1 - right:.10f}")

@@ -241,6 +241,89 @@ class LikelyVerbsTest {
         .get("test");
   }
 
+  /** A dominant seedling of a selfed AAaa, of a tetraploid whose gametes are as stated. */
+  private void aTetraploidSeedling(String doubleReduction) {
+    typed("start", "KB", "--grower", "Klara");
+    typed("trait", "ta", "--states", "dom,rec");
+    typed("gene", "ga", "A", "a");
+    typed("model", "ta", "--dominant", "ga");
+    typed("profile", "Aus tetra", "--pairing", "tetrasomic", "--double-reduction", doubleReduction);
+    typed("plant", "Aus tetra", "--ploidy", "4", "--date", "2020");
+    typed("genotype", "20-001", "AAaa");
+    typed("cross", "20-001", "--selfed", "--date", "2020-03");
+    typed("number", "20-002", "2", "--date", "2021");
+    typed("observe", "20-002-1", "ta", "dom", "--date", "2022");
+  }
+
+  private JsonNode tested(String sure) {
+    return asked("carries", "20-002-1", "--trait", "ta", "--sure", sure)
+        .get("genes")
+        .get(0)
+        .get("ways")
+        .get(0)
+        .get("traits")
+        .get(0)
+        .get("test");
+  }
+
+  /**
+   * With double reduction 1/7 gametes of AAaa are AA, Aa, aa as 3:8:3 of 14, so that of 187
+   * dominant seedlings 9 are AAAA, 48 AAAa, 82 AAaa and 48 Aaaa; by aaaa these throw recessives
+   * with 0, 1/28, 3/14 and 15/28. SciPy 1.17.1, {@code core/src/test/reference/test_crosses.py}:
+   *
+   * <pre>
+   * stated 1/7     0.80  15  0.90  33  0.95  55  0.97  67  0.99  95
+   * </pre>
+   */
+  @Test
+  void aTestCrossReckonsWithTheDoubleReductionThatIsStated() {
+    aTetraploidSeedling("1/7");
+    assertThat(typed("carries", "20-002-1", "--trait", "ta"))
+        .contains("AAaa   43.9 %")
+        .contains("look at 55 seedlings of a cross with aaaa: that makes it 95 %")
+        .doesNotContain("cannot tell");
+    List<Integer> needed = new ArrayList<>();
+    for (String sure : List.of("80%", "90%", "97%", "99%")) {
+      needed.add(tested(sure).get("seedlings").intValue());
+    }
+    assertThat(needed).containsExactly(15, 33, 67, 95);
+  }
+
+  /**
+   * Without double reduction neither AAAA nor AAAa ever throws a recessive. Of 35 dominant
+   * seedlings of a selfed AAaa 1 is AAAA, 8 are AAAa, 18 AAaa and 8 Aaaa: whoever calls what throws
+   * none AAAa is wrong once in 35, however many seedlings there were. SciPy 1.17.1, {@code
+   * core/src/test/reference/test_crosses.py}:
+   *
+   * <pre>
+   * none           0.80  10  0.90  16  0.95  28  0.97  60  0.99   -
+   * none, parted   0.80   9  0.90  14  0.95  19  0.97  24  0.99  36
+   * </pre>
+   */
+  @Test
+  void aTestCrossSaysWhichGenotypesItCannotTellApart() {
+    aTetraploidSeedling("0");
+    assertThat(onOneLine(typed("carries", "20-002-1", "--trait", "ta")))
+        .contains(
+            "look at 28 seedlings of a cross with aaaa: that makes it 95 % sure on the average; it"
+                + " cannot tell AAAa and AAAA apart, and names the right one in 97.1 % at most");
+    assertThat(onOneLine(typed("carries", "20-002-1", "--trait", "ta", "--sure", "99%")))
+        .contains(
+            "no number of seedlings of a cross with aaaa makes it 99 % sure: it cannot tell AAAa"
+                + " and AAAA apart, and names the right one in 97.1 % at most; all else it tells"
+                + " after 36 seedlings, 99 % sure");
+    JsonNode test = tested("99%");
+    assertThat(test.get("seedlings").isNull()).isTrue();
+    assertThat(test.get("atMost").doubleValue()).isEqualTo(34 / 35.0, within(1e-12));
+    assertThat(test.get("parting").intValue()).isEqualTo(36);
+    assertThat(test.get("alike").get(0).get(1).stringValue()).isEqualTo("AAAA");
+    assertThat(tested("97%").get("seedlings").intValue()).isEqualTo(60);
+  }
+
+  private static String onOneLine(String told) {
+    return told.replaceAll("\\s+", " ");
+  }
+
   @Test
   void aCrossIsWeighedOverAllItsParentsMayBe() {
     assertThat(demo.told("carries", "24-001-3", "24-001-2", "--trait", "tips"))

@@ -171,18 +171,7 @@ public final class CarriesCommand implements BenchCommand {
       if (test == null) {
         return;
       }
-      screen.field(
-          "to settle it" + name,
-          test.seedlings() == null
-              ? "more than 500 seedlings of a cross with " + test.tester() + " would be needed"
-              : "look at "
-                  + test.seedlings()
-                  + (test.seedlings() == 1 ? " seedling" : " seedlings")
-                  + " of a cross with "
-                  + test.tester()
-                  + ": that makes it "
-                  + LikelyWords.percent(test.sureness())
-                  + " sure on the average");
+      screen.field("to settle it" + name, SettlingWords.of(test));
     }
   }
 

@@ -76,7 +76,8 @@ record FitTold(FitAnswer answer, boolean telling) implements Answer {
       screen.field("method", "pooled " + FitWords.method(pooled));
       screen.field(
           "method",
-          "heterogeneity chi-square "
+          "heterogeneity "
+              + (together.method() == Fit.Method.G ? "G " : "chi-square ")
               + ChanceWords.number(together.heterogeneity())
               + ", "
               + together.heterogeneityDegreesOfFreedom()

@@ -157,7 +157,7 @@ public final class OddsCommand implements BenchCommand {
 
     private void show(Screen screen, Scenario scenario) {
       if (scenario.hope() != null) {
-        HopeWords.show(screen, scenario.hope());
+        HopeWords.show(screen, scenario.hope(), scenario.lost());
       } else {
         screen.say(sentence(scenario));
       }
@@ -172,15 +172,18 @@ public final class OddsCommand implements BenchCommand {
       Table table = new Table();
       odds.traits().forEach(table::column);
       table.numbers("chance").numbers("").column("");
-      for (Odds.Share one : scenario.classes()) {
+      List<String> words = words(scenario);
+      for (int i = 0; i < words.size(); i++) {
+        Odds.Share one = scenario.classes().get(i);
         List<Object> cells = new ArrayList<>(one.states());
         cells.add(ChanceWords.fraction(one.chance(), scenario.exact()));
         cells.add(ChanceWords.percent(one.chance()));
-        cells.add(ChanceWords.oneIn(one.chance()));
+        cells.add(words.get(i));
         table.row(cells.toArray());
       }
       screen.table(table);
-      if (!scenario.lost().isZero()) {
+      boolean said = scenario.hope() != null && scenario.hope().seedlings() != null;
+      if (!scenario.lost().isZero() && !said) {
         screen.say(
             ChanceWords.about(scenario.lost())
                 + " of the seedlings will die before they can be looked at; the odds are of those"
@@ -189,6 +192,10 @@ public final class OddsCommand implements BenchCommand {
       if (scenario.checkerboard() != null) {
         show(screen, scenario.checkerboard());
       }
+    }
+
+    private static List<String> words(Scenario scenario) {
+      return ChanceWords.oneIn(scenario.classes().stream().map(Odds.Share::chance).toList());
     }
 
     private static String parent(String name, @Nullable String genes) {
@@ -202,11 +209,12 @@ public final class OddsCommand implements BenchCommand {
       if (classes.size() == 1) {
         return "All will be " + String.join(", ", classes.get(0).states()) + ".";
       }
+      List<String> words = words(scenario);
       List<String> parts = new ArrayList<>();
-      for (Odds.Share one : classes) {
-        String words =
-            parts.isEmpty() ? ChanceWords.about(one.chance()) : ChanceWords.oneIn(one.chance());
-        parts.add(words + (parts.isEmpty() ? " will be " : " ") + String.join(", ", one.states()));
+      for (int i = 0; i < words.size(); i++) {
+        String often = i == 0 ? ChanceWords.about(words.get(i)) : words.get(i);
+        parts.add(
+            often + (i == 0 ? " will be " : " ") + String.join(", ", classes.get(i).states()));
         if (parts.size() == 4 && classes.size() > 4) {
           parts.add("and so on");
           break;

@@ -101,6 +101,13 @@ public record Failure(Status status, String message, String remedy) {
       case GAMETES ->
           "Say how they form with --eggs-form or --pollen-forms; filial help odds says what can"
               + " stand there.";
+      case RATIO ->
+          "State the ratio to be tested, as --ratio 3:1, and what else it may be, as --or-ratio 1:1;"
+              + " the answer says which fits best. What "
+              + missing.plant()
+              + " most likely carries, by everything that was seen, says filial carries "
+              + missing.plant()
+              + ".";
     };
   }
 

@@ -162,7 +162,7 @@ final class OddsSection {
               "p",
               ChanceWords.about(scenario.lost())
                   + " of the seedlings will die before they can be looked at; the odds are of those"
-                  + " that live.",
+                  + " that live, and how many to raise or sow is reckoned with those that die.",
               "class",
               "said")
           .line();
@@ -216,6 +216,8 @@ final class OddsSection {
             "per cent",
             "in words",
             found.rate() == null ? "raise" : "sow"));
+    List<String> words =
+        ChanceWords.oneIn(scenario.classes().stream().map(Odds.Share::chance).toList());
     for (int kind = 0; kind < scenario.classes().size(); kind++) {
       Odds.Share one = scenario.classes().get(kind);
       html.open("tr").open("th", "scope", "row");
@@ -223,7 +225,7 @@ final class OddsSection {
       html.close()
           .element("td", ChanceWords.fraction(one.chance(), scenario.exact()), "class", "number")
           .element("td", glued(ChanceWords.percent(one.chance())), "class", "number")
-          .element("td", ChanceWords.oneIn(one.chance()))
+          .element("td", words.get(kind))
           .element("td", toSow(hopes.get(kind)), "class", "number")
           .close()
           .line();

@@ -6,6 +6,8 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
 
 /** Chances as growers say them. */
 public final class ChanceWords {
@@ -21,8 +23,57 @@ public final class ChanceWords {
 
   private ChanceWords() {}
 
+  /** More decimals of one in a hundred than these nobody reads. */
+  private static final int MOST_DECIMALS = 2;
+
+  /**
+   * The same of several kinds that are all there is: {@link #oneIn} of each, those that are said as
+   * so many in a hundred with as many decimals as it takes for them to add up to what they are
+   * together. 21/40 and 19/40 are not 53 and 48 in a hundred.
+   */
+  public static List<String> oneIn(List<Fraction> chances) {
+    int decimals = 0;
+    while (decimals <= MOST_DECIMALS && !addUp(chances, decimals)) {
+      decimals++;
+    }
+    if (decimals > MOST_DECIMALS) {
+      decimals = 1; // three thirds never do
+    }
+    List<String> words = new ArrayList<>();
+    for (Fraction chance : chances) {
+      words.add(oneIn(chance, decimals));
+    }
+    return words;
+  }
+
+  private static boolean addUp(List<Fraction> chances, int decimals) {
+    Fraction all = Fraction.ZERO;
+    BigDecimal rounded = BigDecimal.ZERO;
+    for (Fraction chance : chances) {
+      if (isSaidInHundred(chance)) {
+        all = all.plus(chance);
+        rounded = rounded.add(inHundred(chance, decimals));
+      }
+    }
+    return rounded.compareTo(inHundred(all, decimals)) == 0;
+  }
+
+  private static BigDecimal inHundred(Fraction chance, int decimals) {
+    return new BigDecimal(chance.numerator())
+        .movePointRight(2)
+        .divide(new BigDecimal(chance.denominator()), decimals, RoundingMode.HALF_UP);
+  }
+
+  private static boolean isSaidInHundred(Fraction chance) {
+    return chance.compareTo(RARE) > 0 && oneIn(chance).startsWith("about ");
+  }
+
   /** As {@code all}, {@code none}, {@code 3 in 4} or {@code about 1 in 340}. */
   public static String oneIn(Fraction chance) {
+    return oneIn(chance, 0);
+  }
+
+  private static String oneIn(Fraction chance, int decimals) {
     if (chance.isOne()) {
       return "all";
     }
@@ -45,7 +96,9 @@ public final class ChanceWords {
       return "all but " + oneIn(rest);
     }
     if (chance.compareTo(RARE) > 0) {
-      return "about " + Math.round(100 * chance.toDouble()) + " in 100";
+      return "about "
+          + inHundred(chance, decimals).stripTrailingZeros().toPlainString()
+          + " in 100";
     }
     BigDecimal n =
         new BigDecimal(chance.denominator())
@@ -58,7 +111,11 @@ public final class ChanceWords {
 
   /** The same at the head of a sentence. */
   public static String about(Fraction chance) {
-    String words = oneIn(chance);
+    return about(oneIn(chance));
+  }
+
+  /** What {@link #oneIn} says, at the head of a sentence. */
+  public static String about(String words) {
     String whole =
         words.equals("all")
             ? "All"

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.filial.cli.CommandLineRun.Outcome;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -88,6 +90,50 @@ class ExpectVerbsTest {
         .contains("raise");
   }
 
+  /**
+   * By hand: LL dies. Of Ll selfed ⅔ of those that live are Ll and ⅓ ll; of the seedlings of these,
+   * one each, 1/6 are LL and die, ⅓ are Ll and ½ ll. Of five raised all lack ll in 1/32, of four in
+   * 1/16; of eight all lack Ll in (⅔)⁸ = 256/6561 = 0.039, of seven in 0.059.
+   */
+  @Test
+  void seedlingsThatDieAfterASelfingAreRaisedToo() {
+    bench.done("gene", "gl", "L", "l");
+    bench.done("trait", "tl", "--states", "Ldom,lrec");
+    bench.done("model", "tl", "--dominant", "gl", "--lethal", "LL");
+    assertThat(selfedOnce("tl=lrec")).contains("3 in 5").contains("raise 5 seedlings");
+    assertThat(selfedOnce("tl=Ldom")).contains("2 in 5").contains("raise 8 seedlings");
+    assertThat(selfedOnce("tl=Ldom")).containsIgnoringCase("1 in 6 of the seedlings will die");
+  }
+
+  /**
+   * By hand: of LL × Ll, LL dying, half live and are Ll. Of five raised all die in 1/32, of four in
+   * 1/16.
+   */
+  @Test
+  void whyMoreAreRaisedThanTheChanceAsksForIsSaidWithTheNumber() {
+    bench.done("gene", "gl", "L", "l");
+    bench.done("trait", "tl", "--states", "Ldom,lrec");
+    bench.done("model", "tl", "--dominant", "gl", "--lethal", "LL");
+    String said =
+        bench
+            .done("odds", "--seed-genes", "LL", "--pollen-genes", "Ll", "--want", "tl=Ldom")
+            .replaceAll("\\s+", " ");
+    assertThat(said)
+        .startsWith(
+            "All of those that live will be Ldom, and 1 in 2 of the seedlings will die before they"
+                + " can be looked at; raise 5 seedlings to be 95 % sure of at least one.")
+        .containsOnlyOnce("will die");
+    assertThat(bench.done("odds", "--seed-genes", "Ll", "--selfed", "--trait", "tl"))
+        .startsWith("About 2 in 3 will be Ldom")
+        .contains("About 1 in 4 of the seedlings will die");
+  }
+
+  private String selfedOnce(String want) {
+    return bench
+        .done("odds", "--seed-genes", "Ll", "--selfed", "--want", want, "--selfings", "1")
+        .replaceAll("\\s+", " ");
+  }
+
   @Test
   void genesTypedInNeedNoPlants() {
     JsonNode classes =
@@ -122,6 +168,52 @@ class ExpectVerbsTest {
     assertThat(said).contains("do not fit 3:1").contains("9:7 fits best");
     assertThat(bench.done("fit", "--counts", "a=9,b=1,c=2,d=0", "--ratio", "9:3:3:1", "--method"))
         .contains("exact");
+  }
+
+  /**
+   * SciPy 1.17.1: of 40 with 3/4, binomial probabilities no larger than that of 31 sum to 0.8556,
+   * with 9/16 to 0.0064; by G, {@code power_divergence(..., lambda_="log-likelihood")}, the sums of
+   * two families have 4.97 and the families differ by 6.67.
+   */
+  @Test
+  void theTestThatIsAskedForIsUsedThroughout() {
+    assertThat(fitted("--counts", "a=31,b=9", "--or-ratio", "9:7", "--test", "exact"))
+        .contains("in 86 of 100")
+        .containsPattern("3:1 0[.0-9]+ 0\\.86")
+        .containsPattern("9:7 0[.0-9]+ 0\\.0064");
+    assertThat(fitted("--counts", "a=31,b=9", "--counts", "a=20,b=20", "--test", "g"))
+        .contains("pooled G 4.97, 1 degree of freedom; p 0.026")
+        .contains("heterogeneity G 6.67, 1 degree of freedom")
+        .doesNotContain("chi-square");
+    assertThat(fitted("--counts", "a=31,b=9", "--counts", "a=20,b=20", "--test", "exact"))
+        .contains("pooled exact")
+        .contains("Exact probabilities of families do not add up");
+  }
+
+  private String fitted(String... words) {
+    List<String> all = new ArrayList<>(List.of("fit", "--ratio", "3:1", "--method"));
+    all.addAll(List.of(words));
+    return bench.done(all.toArray(String[]::new)).replaceAll("\\s+", " ");
+  }
+
+  /** What the parent carries is what is to be found out, and cannot be recorded first. */
+  @Test
+  void aFamilyOfAnUncertainParentIsTestedAgainstARatioThatIsStated() {
+    bench.done("plant", "Echeveria elegans", "--date", "2024-05");
+    bench.done("cross", "24-003", "--selfed", "--date", "2025-05");
+    bench.done("harvest", "25-002", "60", "--date", "2025-08");
+    bench.done("sow", "25-002", "40", "--date", "2025-08");
+    bench.done("tally", "25-002 S1", "leaf tips", "red=31", "plain=9", "--date", "2026-01");
+    Outcome refused = bench.type("fit", "25-002", "--trait", "leaf tips");
+    refuses(
+        refused,
+        1,
+        "should segregate into does not follow from the genes of its parents: what 24-003Y carries",
+        "State the ratio to be tested, as --ratio 3:1, and what else it may be, as --or-ratio 1:1",
+        "filial carries 24-003Y");
+    assertThat(refused.err()).doesNotContain("--seed-genes").doesNotContain("filial genotype");
+    assertThat(bench.done("fit", "25-002", "--trait", "leaf tips", "--ratio", "3:1"))
+        .contains("fit 3:1");
   }
 
   @Test

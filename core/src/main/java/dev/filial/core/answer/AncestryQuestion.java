@@ -154,7 +154,7 @@ public final class AncestryQuestion {
     }
     List<TaxonShare> taxa = largestFirst(expected.shares());
     List<String> notes = new ArrayList<>(behind.notes());
-    LikelyShares likely = likely(behind, name, taxa, notes);
+    LikelyShares likely = likely(behind, name, taxa, generation, notes);
     return new Ancestry(
         item.code(),
         item.kind().word(),
@@ -173,13 +173,17 @@ public final class AncestryQuestion {
   }
 
   private @Nullable LikelyShares likely(
-      RegisterPedigree behind, String name, List<TaxonShare> taxa, List<String> notes) {
+      RegisterPedigree behind,
+      String name,
+      List<TaxonShare> taxa,
+      GenerationClass generation,
+      List<String> notes) {
     if (spread == null || taxa.isEmpty() || taxa.get(0).share().isOne()) {
       return null;
     }
     List<String> names = taxa.stream().map(TaxonShare::taxon).toList();
     try {
-      return spread.ask(view, behind.pedigree(), name, names, notes);
+      return spread.ask(view, behind.pedigree(), name, names, generation, notes);
     } catch (NoSpreadException e) {
       notes.add("No likely range can be given: " + e.getMessage() + ".");
       return null;

@@ -10,22 +10,26 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A cross of plants that are close kin.
+ * A cross of plants that are close kin: kinship alone would inbreed their seedlings by 1/16 or
+ * more. What inbreeds seedlings of tetraploids whoever the other parent is, double reduction and an
+ * inbred parent, makes no cross a close one.
  *
  * @param seed the seed parent
  * @param pollen the pollen parent, another genotype: a selfing is close on purpose, and is none
  * @param kin what kin they are, in words
  * @param inbreeding the inbreeding coefficient of their seedlings, 1/16 or more
+ * @param byKinship how much of that comes of their kinship, 1/16 or more; all of it for diploids
  */
-public record CloseCross(String seed, String pollen, String kin, double inbreeding) {
+public record CloseCross(
+    String seed, String pollen, String kin, double inbreeding, double byKinship) {
 
   /** From here on a cross is called close: as of first cousins. Common practice, no source. */
   public static final double FROM = 1 / 16.0;
 
   private static final double ROUNDING = 1e-9;
 
-  static boolean isClose(double inbreeding) {
-    return inbreeding >= FROM - ROUNDING;
+  static boolean isClose(double byKinship) {
+    return byKinship >= FROM - ROUNDING;
   }
 
   /**
@@ -85,16 +89,22 @@ public record CloseCross(String seed, String pollen, String kin, double inbreedi
 
   private static Optional<CloseCross> of(
       KinBehind behind, int seed, int pollen, double inbreeding) {
+    // Kinship is no more than all of it, and that is known already.
     if (!isClose(inbreeding) || behind.isSame(seed, pollen)) {
       return Optional.empty();
     }
     double coancestry = behind.coancestry().between(seed, pollen);
+    double byKinship = behind.byKinship(seed, pollen, coancestry);
+    if (!isClose(byKinship)) {
+      return Optional.empty();
+    }
     return Optional.of(
         new CloseCross(
             behind.pedigree().code(seed),
             behind.pedigree().code(pollen),
             behind.kin(seed, pollen, coancestry),
-            inbreeding));
+            inbreeding,
+            byKinship));
   }
 
   /** That it is close, as a warning says it: without a full stop. */
@@ -106,7 +116,10 @@ public record CloseCross(String seed, String pollen, String kin, double inbreedi
         + " are "
         + kin
         + "; their seedlings would be inbred by "
-        + Decimal.percent(inbreeding, 1);
+        + Decimal.percent(inbreeding, 1)
+        + (inbreeding - byKinship < ROUNDING
+            ? ""
+            : ", " + Decimal.percent(byKinship, 1) + " by that kinship");
   }
 
   /** The same as a sentence. */

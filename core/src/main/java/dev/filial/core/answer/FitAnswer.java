@@ -133,14 +133,25 @@ public record FitAnswer(
     boolean testable = tested.stream().allMatch(one -> one.fit() != null && one.impossible() == 0);
     Families together = null;
     if (families.size() > 1 && alike && testable) {
-      together = Families.test(possible(first), kept(families, first));
+      together = Families.test(possible(first), kept(families, first), method);
+      if (method.equals(Optional.of(Fit.Method.EXACT))) {
+        notes.add(
+            "Exact probabilities of families do not add up; how much the families differ was tested"
+                + " by chi-square.");
+      }
     }
-    return new FitAnswer(
-        trait,
-        tested,
-        together,
-        others.isEmpty() ? List.of() : compared(states, families, first, alike, others),
-        List.copyOf(notes));
+    List<FittedModel> comparison =
+        others.isEmpty() ? List.of() : compared(states, families, first, alike, others, method);
+    boolean otherwise =
+        comparison.stream()
+            .flatMap(model -> model.fit().stream())
+            .anyMatch(fit -> method.isPresent() && fit.method() != method.get());
+    if (otherwise) {
+      notes.add(
+          "The families together have too many outcomes to sum for the exact test; the ratios"
+              + " compared were tested by chi-square.");
+    }
+    return new FitAnswer(trait, tested, together, comparison, List.copyOf(notes));
   }
 
   private static List<FittedModel> compared(
@@ -148,7 +159,8 @@ public record FitAnswer(
       List<Counts> families,
       Expected first,
       boolean alike,
-      List<Ratio> others) {
+      List<Ratio> others,
+      Optional<Fit.Method> method) {
     List<SegregationModel> models = new ArrayList<>();
     if (alike) {
       models.add(
@@ -163,7 +175,8 @@ public record FitAnswer(
       }
     }
     models.add(SegregationModel.saturated());
-    return ModelComparison.ofFamilies(models, families.stream().map(Counts::counts).toList())
+    return ModelComparison.ofFamilies(
+            models, families.stream().map(Counts::counts).toList(), method)
         .models();
   }
 

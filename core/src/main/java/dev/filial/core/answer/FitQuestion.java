@@ -58,7 +58,9 @@ public final class FitQuestion {
    *
    * @param codes crosses, packets, sowings or pots, at least one
    * @throws RegisterRefusal if the trait is not declared or has no states, nothing was counted, or
-   *     the genes of the parents are not known and no ratio was given
+   *     only the taxon of a parent is known and no ratio was given
+   * @throws NotStated if the genes of the parents do not tell what is expected and no ratio was
+   *     given
    * @throws IllegalArgumentException if a ratio has not as many terms as the trait has states
    */
   public FitAnswer ask(RegisterView view, String trait, List<Code> codes) {
@@ -166,8 +168,22 @@ public final class FitQuestion {
 
   private static FitAnswer.Expected expected(
       RegisterView view, TraitDeclared trait, Code family, Set<String> notes) {
-    return expected(
-        trait, family, OddsQuestion.of(view, List.of(trait.trait())).ask(family), notes);
+    CrossOdds odds;
+    try {
+      odds = OddsQuestion.of(view, List.of(trait.trait())).ask(family);
+    } catch (NotStated missing) {
+      NotStated ratio =
+          new NotStated(
+              NotStated.Need.RATIO,
+              missing.plant(),
+              "what "
+                  + family.text()
+                  + " should segregate into does not follow from the genes of its parents: "
+                  + missing.getMessage());
+      ratio.initCause(missing);
+      throw ratio;
+    }
+    return expected(trait, family, odds, notes);
   }
 
   private static FitAnswer.Expected expected(
@@ -187,7 +203,8 @@ public final class FitQuestion {
           "of a parent of "
               + family.text()
               + " only the taxon is known, and one plant's family may be far from what its taxon"
-              + " throws on the whole; record what the parents carry, or give a ratio");
+              + " throws on the whole; give a ratio, or record what the parents carry if that is"
+              + " known from elsewhere");
     }
     List<Fraction> shares = new ArrayList<>();
     for (String state : trait.states()) {

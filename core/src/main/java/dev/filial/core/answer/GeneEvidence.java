@@ -140,8 +140,15 @@ final class GeneEvidence {
    * One way of reckoning.
    *
    * @param assuming what had to be assumed; null if nothing
+   * @param tetraploids how tetraploids form their gametes in it
    */
-  record Scenario(@Nullable String assuming, PedigreeOdds odds) {}
+  record Scenario(@Nullable String assuming, PedigreeOdds odds, Meiosis tetraploids) {
+
+    /** Odds of what is assumed, by gametes that form so. */
+    private static Scenario of(@Nullable String assuming, PedigreeOdds odds, Meiosis tetraploids) {
+      return new Scenario(assuming, odds.withTetraploids(tetraploids), tetraploids);
+    }
+  }
 
   /** In every way that has to be assumed; tetraploids whose pairing nobody stated make two. */
   List<Scenario> scenarios() {
@@ -163,7 +170,7 @@ final class GeneEvidence {
       }
     }
     if (!tetraploid) {
-      return List.of(new Scenario(null, odds));
+      return List.of(new Scenario(null, odds, Meiosis.REDUCED));
     }
     if (taxa.isEmpty()) {
       taxa.addAll(pedigree.taxa()); // tetraploid by doubling
@@ -183,23 +190,25 @@ final class GeneEvidence {
     List<Scenario> ways = new ArrayList<>();
     if (!stated || pairings.contains(Pairing.TETRASOMIC)) {
       ways.add(
-          new Scenario(
+          Scenario.of(
               stated
                   ? null
                   : "any two of the four chromosomes of tetraploids pair (tetrasomic, double"
                       + " reduction "
                       + doubleReduction
                       + ")",
-              odds.withTetraploids(Meiosis.tetrasomic(doubleReduction))));
+              odds,
+              Meiosis.tetrasomic(doubleReduction)));
     }
     if (!stated || pairings.contains(Pairing.DISOMIC)) {
       ways.add(
-          new Scenario(
+          Scenario.of(
               stated
                   ? null
                   : "the chromosomes of tetraploids pair only within each of two subgenomes"
                       + " (disomic)",
-              odds.withTetraploids(Meiosis.REDUCED)));
+              odds,
+              Meiosis.REDUCED));
     }
     return ways;
   }

@@ -109,6 +109,27 @@ final class KinBehind {
     }
   }
 
+  /**
+   * How much of the inbreeding of seedlings comes of their parents being kin: two sets of a
+   * seedling, drawn without return, are of different parents with a chance of 2ab / (n (n − 1)), of
+   * gametes of a and b sets and n = a + b, and then one by descent with the coancestry. The rest,
+   * in polyploids, is two sets of one gamete, which double reduction or a parent that is inbred
+   * itself makes alike whatever the other parent is.
+   *
+   * @param coancestry of the parents, 0 to 1
+   * @return 0 to the coancestry; that itself for diploids, and where half of a parent's sets is no
+   *     whole number
+   */
+  double byKinship(int one, int other, double coancestry) {
+    int a = pedigree().ploidy(one);
+    int b = pedigree().ploidy(other);
+    if (a == 0 || b == 0 || a % 2 == 1 || b % 2 == 1) {
+      return coancestry;
+    }
+    double sets = (a + b) / 2.0;
+    return coancestry * (a / 2.0) * b / (sets * (sets - 1));
+  }
+
   /** What relationship leans on, and then what the pedigree does, a sentence each. */
   List<String> notes() {
     List<String> notes = kinNotes();

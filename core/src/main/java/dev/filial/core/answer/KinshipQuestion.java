@@ -63,6 +63,9 @@ public final class KinshipQuestion {
         pair.inbreedingOfOne(),
         pair.inbreedingOfOther(),
         seedlings.inbreeding(),
+        seedlings.inbreeding() == null
+            ? null
+            : (Double) behind.byKinship(first, second, pair.coancestry()),
         ifAkin(behind, pair.coancestry()),
         notes);
   }

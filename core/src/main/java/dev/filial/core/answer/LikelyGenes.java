@@ -77,8 +77,24 @@ public record LikelyGenes(
    * @param tester what the plant would be crossed with
    * @param sureness how sure one wants to be, 0 to 1
    * @param seedlings how many seedlings that takes on the average; null if more than are gone
-   *     through
+   *     through, or if {@code atMost} is less than one wants
    * @param bits what is not known now of what such a cross can tell, in bits
+   * @param alike genotypes that no number of its seedlings tells apart, the likeliest first
+   * @param atMost how sure any number of seedlings makes one, 0 to 1; 1 if none are alike
+   * @param parting how many seedlings name it so surely up to what is alike; null if more than are
+   *     gone through
    */
-  public record Test(String tester, double sureness, @Nullable Integer seedlings, double bits) {}
+  public record Test(
+      String tester,
+      double sureness,
+      @Nullable Integer seedlings,
+      double bits,
+      List<List<String>> alike,
+      double atMost,
+      @Nullable Integer parting) {
+    /** Copies the genotypes. */
+    public Test {
+      alike = alike.stream().map(List::copyOf).toList();
+    }
+  }
 }

@@ -14,7 +14,6 @@ import dev.filial.core.inference.StateOdds;
 import dev.filial.core.inference.TestCross;
 import dev.filial.core.name.Code;
 import dev.filial.core.number.Decimal;
-import dev.filial.core.number.Fraction;
 import dev.filial.core.register.RegisterRefusal;
 import dev.filial.core.register.RegisterView;
 import java.util.ArrayList;
@@ -208,7 +207,10 @@ public final class LikelyGenesQuestion {
       StateOdds states = scenario.odds().states(name, model.trait());
       of.add(
           new LikelyGenes.OfTrait(
-              model.trait(), states(states), breedsTrue(odds, model), test(odds, model)));
+              model.trait(),
+              states(states),
+              breedsTrue(odds, model),
+              test(odds, model, scenario.tetraploids())));
     }
     return new LikelyGenes.Way(
         scenario.assuming(),
@@ -236,7 +238,8 @@ public final class LikelyGenesQuestion {
     }
   }
 
-  private LikelyGenes.@Nullable Test test(GenotypeOdds odds, TraitModel model) {
+  private LikelyGenes.@Nullable Test test(
+      GenotypeOdds odds, TraitModel model, Meiosis tetraploids) {
     int ploidy = odds.genotypes().get(0).genotype().ploidy();
     Optional<Genotype> tester = tester(odds.genotypes().get(0).genotype().genome(), ploidy);
     boolean nuclear = model.loci().stream().noneMatch(Locus::isCytoplasmic);
@@ -244,19 +247,29 @@ public final class LikelyGenesQuestion {
       return null;
     }
     boolean disomic = odds.genotypes().get(0).genotype().isDisomic();
-    Meiosis meiosis = ploidy == 4 && !disomic ? Meiosis.tetrasomic(Fraction.ZERO) : Meiosis.REDUCED;
+    Meiosis meiosis = ploidy == 4 && !disomic ? tetraploids : Meiosis.REDUCED;
     TestCross cross;
     try {
       cross = TestCross.of(odds, meiosis, tester.get(), model);
     } catch (IllegalArgumentException e) {
       return null; // linked genes of polyploids, tables that leave something out
     }
-    if (cross.possibilities() < 2 || cross.after(0).doubt() <= 1 - sureness) {
+    boolean tellsNothing = cross.possibilities() < 2 && cross.alike().isEmpty();
+    if (tellsNothing || cross.after(0).wrong() <= 1 - sureness) {
       return null;
     }
-    OptionalInt needed = cross.seedlingsFor(sureness);
     return new LikelyGenes.Test(
-        tester.get().text(), sureness, needed.isPresent() ? needed.getAsInt() : null, cross.bits());
+        tester.get().text(),
+        sureness,
+        cross.atMost() < sureness ? null : number(cross.seedlingsFor(sureness)),
+        cross.bits(),
+        cross.alike(),
+        cross.atMost(),
+        number(cross.seedlingsToPart(sureness)));
+  }
+
+  private static @Nullable Integer number(OptionalInt seedlings) {
+    return seedlings.isPresent() ? (Integer) seedlings.getAsInt() : null;
   }
 
   /** Of every gene the last, most recessive allele alone. */

@@ -18,8 +18,9 @@ import org.jspecify.annotations.Nullable;
  * @param taxa a line for each taxon, the largest expected share first
  * @param unknown the same for what nobody knows; null if all is known
  * @param different the expected share of loci whose two sets are of different known taxa
- * @param likeClass the classic generations of two taxa with that share and that difference; null
- *     where there are none, or not two taxa
+ * @param likeClass the classic generations of two taxa with that share and that difference, or
+ *     nearest to them; null where there are not two taxa, or none has them and the plant's own
+ *     generation is known
  */
 public record LikelyShares(
     String map,

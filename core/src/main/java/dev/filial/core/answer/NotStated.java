@@ -12,7 +12,12 @@ public final class NotStated extends RegisterRefusal {
     /** What a plant carries. */
     GENES,
     /** How a plant forms its gametes. */
-    GAMETES
+    GAMETES,
+    /**
+     * The ratio that a family is tested against, where the genes of this parent do not tell it.
+     * Whoever tests what the parent carries cannot state that first.
+     */
+    RATIO
   }
 
   private final Need need;

@@ -265,6 +265,10 @@ public final class OddsQuestion {
     for (TraitModel loss : genes.losses()) {
       cross = cross.withLosses(loss);
     }
+    // What is wished for may be of some of the traits only; who lives hangs on all of them.
+    for (TraitModel model : genes.models()) {
+      cross = model.touchesLife() ? cross.withLosses(model) : cross;
+    }
     return cross;
   }
 
@@ -319,7 +323,11 @@ public final class OddsQuestion {
               + selfings
               + (selfings == 1 ? " selfing" : " selfings")
               + ", each seedling being the only one of its parent"
-              + (keeping ? ", and only those as wanted being selfed on." : "; none was chosen."));
+              + (keeping ? ", and only those as wanted being selfed on." : "; none was chosen.")
+              + (wanted.isPresent()
+                  ? " How many to raise is of the last generation: lines that came to an end before"
+                      + " it are not counted."
+                  : ""));
     }
     return List.copyOf(method);
   }

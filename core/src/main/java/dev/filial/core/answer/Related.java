@@ -17,6 +17,8 @@ import org.jspecify.annotations.Nullable;
  * @param inbreedingOfOther that of the other
  * @param inbreedingOfSeedlings that their seedlings would have; null if their gametes are not known
  *     to be half of each
+ * @param inbreedingByKinship how much of that comes of the two being kin, all of it for diploids;
+ *     null with it
  * @param ifAkin what it would be if plants of one field number were related; empty if none of it
  *     hangs on that
  * @param notes what the answer leans on, a sentence each
@@ -31,6 +33,7 @@ public record Related(
     double inbreedingOfOne,
     double inbreedingOfOther,
     @Nullable Double inbreedingOfSeedlings,
+    @Nullable Double inbreedingByKinship,
     List<IfAkin> ifAkin,
     List<String> notes) {
 
@@ -43,7 +46,7 @@ public record Related(
 
   /** Whether a cross of the two is a close one. */
   public boolean isClose() {
-    return !samePlant && inbreedingOfSeedlings != null && CloseCross.isClose(inbreedingOfSeedlings);
+    return !samePlant && inbreedingByKinship != null && CloseCross.isClose(inbreedingByKinship);
   }
 
   /**

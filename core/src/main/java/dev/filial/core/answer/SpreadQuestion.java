@@ -1,6 +1,7 @@
 package dev.filial.core.answer;
 
 import dev.filial.core.ancestry.ClassicPlace;
+import dev.filial.core.ancestry.GenerationClass;
 import dev.filial.core.ancestry.GeneticMap;
 import dev.filial.core.ancestry.GenomeDrop;
 import dev.filial.core.ancestry.GenomeSpread;
@@ -94,11 +95,17 @@ public final class SpreadQuestion {
    * The answer.
    *
    * @param taxa the taxa in the order of the lines
+   * @param generation its generation by its pedigree
    * @param notes what the answer leans on is added here
    * @throws dev.filial.core.ancestry.NoSpreadException if there is no spread to tell
    */
   LikelyShares ask(
-      RegisterView view, Pedigree pedigree, String name, List<String> taxa, List<String> notes) {
+      RegisterView view,
+      Pedigree pedigree,
+      String name,
+      List<String> taxa,
+      GenerationClass generation,
+      List<String> notes) {
     MapInUse found =
         map.map(given -> new MapInUse(given, null, List.of()))
             .orElseGet(() -> MapInUse.of(view, taxa));
@@ -146,7 +153,7 @@ public final class SpreadQuestion {
         lines,
         unknown,
         exact.different(),
-        likeClass(exact));
+        likeClass(exact, generation));
   }
 
   private Likely line(GenomeSpread.OfTaxon its, @Nullable ShareSample sample) {
@@ -178,7 +185,12 @@ public final class SpreadQuestion {
         histogram);
   }
 
-  private static @Nullable String likeClass(GenomeSpread.Spread exact) {
+  /**
+   * What it is like. A plant that has the share and the difference of a classic generation is as
+   * one whatever it is called; one that lies near them and is an F6 by its pedigree is not told
+   * that it is nearly an F4.
+   */
+  private static @Nullable String likeClass(GenomeSpread.Spread exact, GenerationClass generation) {
     if (exact.taxa().size() != 2 || exact.unknown() != null) {
       return null;
     }
@@ -189,6 +201,9 @@ public final class SpreadQuestion {
       at |= place.isAt(share, exact.different());
       words.add(place.text());
     }
-    return (at ? "as in " : "nearest to ") + String.join(" or ", words);
+    boolean known =
+        generation instanceof GenerationClass.Filial
+            || generation instanceof GenerationClass.Backcross;
+    return known && !at ? null : (at ? "as in " : "nearest to ") + String.join(" or ", words);
   }
 }

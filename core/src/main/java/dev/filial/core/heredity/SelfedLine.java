@@ -79,10 +79,7 @@ public final class SelfedLine {
    *     followed than can be
    */
   public Fraction chance(int selfings, Wish wish) {
-    if (selfings < 0 || selfings > MOST_GENERATIONS) {
-      throw new IllegalArgumentException(
-          selfings + " generations of selfing; ask for 0 to " + MOST_GENERATIONS);
-    }
+    requireGenerations(selfings);
     wish.models().forEach(model -> model.requireComplete(cross.ploidy()));
     kept.models().forEach(model -> model.requireComplete(cross.ploidy()));
     if (selfings == 0) {
@@ -106,12 +103,55 @@ public final class SelfedLine {
   }
 
   /**
+   * The share of the seedlings of the last generation that die before they can be looked at. Those
+   * that ended a line before are not among them.
+   *
+   * @param selfings as {@link #chance}
+   * @param models the traits that are looked at
+   * @throws IllegalArgumentException as {@link #chance}
+   */
+  public Fraction lost(int selfings, List<TraitModel> models) {
+    requireGenerations(selfings);
+    models.forEach(model -> model.requireComplete(cross.ploidy()));
+    if (selfings == 0) {
+      return cross.odds(models).lost();
+    }
+    Set<TraitModel> all = new LinkedHashSet<>(kept.models());
+    all.addAll(cross.background());
+    models.stream().filter(TraitModel::touchesLife).forEach(all::add);
+    Fraction living = Fraction.ONE;
+    for (Tables tables : Tables.parted(cross.genome(), all)) {
+      if (tables.models().stream().anyMatch(TraitModel::touchesLife)) {
+        living = living.times(living(tables, last(tables, selfings)));
+      }
+    }
+    return Fraction.ONE.minus(living);
+  }
+
+  private static void requireGenerations(int selfings) {
+    if (selfings < 0 || selfings > MOST_GENERATIONS) {
+      throw new IllegalArgumentException(
+          selfings + " generations of selfing; ask for 0 to " + MOST_GENERATIONS);
+    }
+  }
+
+  private static Fraction living(Tables tables, Masses<List<Long>> plants) {
+    Fraction living = Fraction.ZERO;
+    for (Map.Entry<List<Long>, BigInteger> plant : plants.masses().entrySet()) {
+      Fraction lives = Seedlings.lives(tables, Seedlings.open(tables, plant.getKey()));
+      living = living.plus(lives.times(new Fraction(plant.getValue(), plants.total())));
+    }
+    return living;
+  }
+
+  /**
    * What the seedlings show after so many selfings, those that live.
    *
    * @param selfings as {@link #chance}
    * @throws IllegalArgumentException as {@link #chance}
    */
   public Odds odds(int selfings, List<TraitModel> models) {
+    Fraction lost = lost(selfings, models);
     List<List<String>> combinations = new ArrayList<>(List.of(List.of()));
     for (TraitModel model : models) {
       List<List<String>> next = new ArrayList<>();
@@ -136,10 +176,7 @@ public final class SelfedLine {
       }
     }
     return new Odds(
-        models.stream().map(TraitModel::trait).toList(),
-        classes,
-        Fraction.ZERO,
-        cross.genome().isExact());
+        models.stream().map(TraitModel::trait).toList(), classes, lost, cross.genome().isExact());
   }
 
   private Seedlings apart(Tables tables, int selfings) {
@@ -229,6 +266,14 @@ public final class SelfedLine {
   }
 
   private Fraction together(Tables tables, int selfings, Wish wish) {
+    return cross
+        .seedlings()
+        .wanted(tables, wish.only(tables.models()), last(tables, selfings))
+        .share();
+  }
+
+  /** The seedlings of the last generation, with those among them that will die. */
+  private Masses<List<Long>> last(Tables tables, int selfings) {
     Wish keeping = kept.only(tables.models());
     Masses<List<Long>> now = cross.seedlings().plants(tables.groups());
     requireFew(now.size());
@@ -263,7 +308,7 @@ public final class SelfedLine {
       }
       now = Masses.ofShares(next);
     }
-    return cross.seedlings().wanted(tables, wish.only(tables.models()), now).share();
+    return now;
   }
 
   private static void requireFew(int plants) {

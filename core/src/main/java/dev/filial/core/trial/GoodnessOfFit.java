@@ -20,20 +20,30 @@ public final class GoodnessOfFit {
 
   private final Ratio ratio;
   private final Optional<Method> stated;
+  private final boolean lenient;
 
-  private GoodnessOfFit(Ratio ratio, Optional<Method> stated) {
+  private GoodnessOfFit(Ratio ratio, Optional<Method> stated, boolean lenient) {
     this.ratio = ratio;
     this.stated = stated;
+    this.lenient = lenient;
   }
 
   /** Tests against {@code ratio}, by the method that suits the counts. */
   public static GoodnessOfFit of(Ratio ratio) {
-    return new GoodnessOfFit(ratio, Optional.empty());
+    return new GoodnessOfFit(ratio, Optional.empty(), false);
   }
 
   /** The same by a method of the caller's. */
   public GoodnessOfFit withMethod(Method method) {
-    return new GoodnessOfFit(ratio, Optional.of(method));
+    return new GoodnessOfFit(ratio, Optional.of(method), false);
+  }
+
+  /**
+   * The same by a method of the caller's where that can be reckoned, else by the one that suits the
+   * counts; {@link Fit#why} tells.
+   */
+  GoodnessOfFit preferring(Optional<Method> method) {
+    return new GoodnessOfFit(ratio, method, true);
   }
 
   /**
@@ -52,10 +62,15 @@ public final class GoodnessOfFit {
       least = Math.min(least, one);
     }
     boolean summable = ExactMultinomial.isSummable(family, counts.length);
+    boolean beyond = lenient && stated.equals(Optional.of(Method.EXACT)) && !summable;
     Method method =
-        stated.orElse(least >= LEAST_EXPECTED || !summable ? Method.CHI_SQUARE : Method.EXACT);
+        stated
+            .filter(asked -> !beyond)
+            .orElse(least >= LEAST_EXPECTED || !summable ? Method.CHI_SQUARE : Method.EXACT);
     String why;
-    if (stated.isPresent()) {
+    if (beyond) {
+      why = "there are too many outcomes to sum for the exact test";
+    } else if (stated.isPresent()) {
       why = "as asked for";
     } else if (least >= LEAST_EXPECTED) {
       why = "five or more are expected of each class";

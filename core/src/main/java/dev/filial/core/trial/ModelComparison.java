@@ -78,6 +78,18 @@ public record ModelComparison(List<FittedModel> models, long seedlings) {
    */
   public static ModelComparison ofFamilies(
       List<SegregationModel> candidates, List<long[]> families) {
+    return ofFamilies(candidates, families, Optional.empty());
+  }
+
+  /**
+   * The same with {@link FittedModel#fit} by a method of the caller's, as far as that can be
+   * reckoned for the sums.
+   *
+   * @param method how known shares are tested; if empty, as it suits the counts
+   * @throws IllegalArgumentException as {@link #of}, or if there is no family
+   */
+  public static ModelComparison ofFamilies(
+      List<SegregationModel> candidates, List<long[]> families, Optional<Fit.Method> method) {
     if (candidates.isEmpty() || families.isEmpty()) {
       throw new IllegalArgumentException(
           candidates.size()
@@ -102,7 +114,7 @@ public record ModelComparison(List<FittedModel> models, long seedlings) {
         sums[i] = Math.addExact(sums[i], family[i]);
       }
     }
-    Observed observed = new Observed(sums, coefficient);
+    Observed observed = new Observed(sums, coefficient, method);
     List<FittedModel> fitted = new ArrayList<>();
     double best = Double.POSITIVE_INFINITY;
     for (SegregationModel candidate : candidates) {
@@ -134,10 +146,12 @@ public record ModelComparison(List<FittedModel> models, long seedlings) {
     private final long[] counts;
     private final double coefficient;
     private final long seedlings;
+    private final Optional<Fit.Method> method;
 
-    Observed(long[] counts, double coefficient) {
+    Observed(long[] counts, double coefficient, Optional<Fit.Method> method) {
       this.counts = counts;
       this.coefficient = coefficient;
+      this.method = method;
       this.seedlings = Counts.total(counts);
     }
 
@@ -228,7 +242,7 @@ public record ModelComparison(List<FittedModel> models, long seedlings) {
         return Optional.empty();
       }
       long[] counted = Arrays.copyOf(seen, expected.size());
-      return Optional.of(GoodnessOfFit.of(new Ratio(expected)).test(counted));
+      return Optional.of(GoodnessOfFit.of(new Ratio(expected)).preferring(method).test(counted));
     }
 
     private double likeliest(OneParameter model) {

@@ -191,6 +191,40 @@ class KinshipQuestionTest {
         .anyMatch(note -> note.contains("double reduction 1/7, as stated of"));
   }
 
+  /**
+   * By hand, double reduction being 1/7: a selfed seedling is inbred by F = 1 − (5/6 − 1/21) =
+   * 3/14, so that two sets of one of its gametes are alike with 1/7 + 6/7 × 3/14 = 16/49, of a
+   * stranger's with 7/49. Two sets of a seedling of both are of one gamete in 1/3: ⅓ × 23/98 =
+   * 23/294 (7.8 %), none of it by kinship. Two sibs by selfing have a coancestry of ¼, two sets of
+   * their seedling are of both in ⅔: 1/6 by kinship, and ⅓ × 16/49 besides, 81/294 (27.6 %) in all.
+   */
+  @Test
+  void inbreedingByDoubleReductionMakesNoCloseCross() {
+    bench.taxon("Echeveria lilacina", null, 4);
+    bench.say(
+        new ProfileStated(
+            "Echeveria lilacina",
+            Map.of(),
+            ProfileStated.Pairing.TETRASOMIC,
+            Fraction.of(1, 7),
+            null));
+    Code selfing = bench.selfed(bench.plant("Echeveria lilacina"));
+    Code one = bench.seedling(selfing);
+    Code two = bench.seedling(selfing);
+    Code stranger = bench.plant("Echeveria lilacina");
+    Related apart = related(one, stranger);
+    assertThat(apart.inbreedingOfSeedlings()).isCloseTo(23 / 294.0, within(1e-12));
+    assertThat(apart.inbreedingByKinship()).isZero();
+    assertThat(apart.isClose()).isFalse();
+    assertThat(CloseCross.of(bench.store, one, stranger)).isEmpty();
+    assertThat(related(one, two).inbreedingByKinship()).isCloseTo(1 / 6.0, within(1e-12));
+    assertThat(related(one, two).isClose()).isTrue();
+    assertThat(CloseCross.of(bench.store, one, two).map(CloseCross::text).orElseThrow())
+        .endsWith(
+            "closer kin than full sibs; their seedlings would be inbred by 27.6 %, 16.7 % by"
+                + " that kinship");
+  }
+
   @Test
   void whatIsStatedOfAGenusHoldsAndWhatDiffersIsSaid() {
     bench.taxon("Echeveria lilacina", null, 4);

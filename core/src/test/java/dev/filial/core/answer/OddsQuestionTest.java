@@ -344,6 +344,24 @@ class OddsQuestionTest {
     assertThat(only(odds).lost()).isEqualTo(Fraction.of(1, 4));
   }
 
+  /**
+   * By hand: rr goes with vv, which dies, so that all that live are red. Of three raised all die in
+   * 1/64, of two in 1/16.
+   */
+  @Test
+  void seedlingsThatDieOfATraitAskedBesideShiftTheWantedToo() {
+    redEdges();
+    bench.geneBeside("edge", "0", "vigour", "V", "v");
+    bench.trait("growth", "sound,stunted", "vigour", "vv=dies", "V_=sound");
+    Wanted red =
+        new Wanted(List.of(new State("leaf edge", "red")), null, List.of(), 1, 0.95, List.of());
+
+    Hope hope =
+        hope(question("leaf edge", "growth").wanting(red).ask(genes("RV/rv"), genes("RV/rv")));
+    assertThat(hope.chance()).isEqualTo(Fraction.ONE);
+    assertThat(hope.seedlings()).isEqualTo(3);
+  }
+
   @Test
   void theCheckerboardHasTheGametesOfBothAndWhatComesOfThem() {
     redEdges();

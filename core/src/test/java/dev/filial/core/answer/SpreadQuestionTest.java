@@ -97,11 +97,30 @@ class SpreadQuestionTest {
         .isCloseTo(0.5 - 1.6448536269514722 * one.standardDeviation(), within(1e-12));
     assertThat(one.lost()).isNull();
     assertThat(one.histogram()).isEmpty();
-    assertThat(likely.likeClass()).startsWith("nearest to an F4 by selfing");
+    assertThat(likely.likeClass()).as("an F65 is no F4").isNull();
     // The range that is found by dropping is as good as the same.
     Likely dropped = likely(last, SpreadQuestion.usual().withDropping()).taxa().get(0);
     assertThat(dropped.low()).isCloseTo(one.low(), within(0.02));
     assertThat(dropped.high()).isCloseTo(one.high(), within(0.02));
+  }
+
+  /**
+   * By selfing ½, ¼, ⅛ of the loci are left where the taxa meet, from the F2 on: of an F4 ⅛, as the
+   * table has it, of an F5 1/16. An F2 × BC1 has no name of its own: ⅝ of laui, and taxa meet where
+   * just one of two gametes brings agavoides, ¾ × ½ + ¼ × ½ = ½.
+   */
+  @Test
+  void aGenerationThatIsKnownIsNotCalledNearAnother() {
+    Code f2 = bench.seedling(bench.selfed(f1));
+    Code f4 = bench.seedling(bench.selfed(bench.seedling(bench.selfed(f2))));
+    assertThat(likely(f4, SpreadQuestion.usual()).likeClass()).isEqualTo("as in an F4 by selfing");
+    Code f5 = bench.seedling(bench.selfed(f4));
+    assertThat(likely(f5, SpreadQuestion.usual()).different()).isEqualTo(1 / 16.0, within(1e-12));
+    assertThat(likely(f5, SpreadQuestion.usual()).likeClass()).isNull();
+    Code between = bench.seedling(bench.cross(f2, bench.seedling(bc1)));
+    assertThat(likely(between, SpreadQuestion.usual()).different()).isEqualTo(0.5, within(1e-12));
+    assertThat(likely(between, SpreadQuestion.usual()).likeClass())
+        .isEqualTo("nearest to an F2 or a BC1");
   }
 
   @Test

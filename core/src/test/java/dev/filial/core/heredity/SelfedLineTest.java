@@ -113,6 +113,31 @@ class SelfedLineTest {
     assertThat(pinks.chance(7, Wish.showing(flower, "pink"))).isEqualTo(Fraction.HALF);
   }
 
+  /**
+   * By hand: of Aa selfed, AA dying, ⅔ of those that live are Aa and ⅓ aa. One seedling of each: ⅔
+   * × ¼ = 1/6 AA, which die, ⅔ × ½ = ⅓ Aa, and ⅔ × ¼ + ⅓ = ½ aa; of the 5/6 that live ⅖ are Aa and
+   * ⅗ aa. These selfed again: ⅖ × ¼ = 1/10 die.
+   */
+  @Test
+  void seedlingsOfTheLastGenerationDieToo() {
+    TraitModel lethal = EDGE.withLethal(Pattern.read(List.of(A), "AA"));
+    SelfedLine line = SelfedLine.of(F2);
+    Odds odds = line.odds(1, List.of(lethal));
+
+    assertThat(odds.lost()).isEqualTo(Fraction.of(1, 6));
+    assertThat(odds.chanceOf("red")).isEqualTo(Fraction.of(2, 5));
+    assertThat(odds.chanceOf("green")).isEqualTo(Fraction.of(3, 5));
+    assertThat(line.lost(0, List.of(lethal))).isEqualTo(Fraction.of(1, 4));
+    assertThat(line.lost(2, List.of(lethal))).isEqualTo(Fraction.of(1, 10));
+    // A trait nobody asks after kills as well, and one that kills nobody changes nothing.
+    assertThat(SelfedLine.of(F2.withLosses(lethal)).lost(1, List.of(HAIR)))
+        .isEqualTo(Fraction.of(1, 6));
+    assertThat(line.lost(1, List.of(HAIR))).isEqualTo(Fraction.ZERO);
+    // Only red ones are selfed, which are all Aa: a quarter of what they throw dies, every time.
+    assertThat(line.keeping(Wish.showing(lethal, "red")).lost(5, List.of(lethal)))
+        .isEqualTo(Fraction.of(1, 4));
+  }
+
   /** A lethal recessive goes the way of a rejected one, though nobody asks after it. */
   @Test
   void dyingRecessivesAreRejectedByThemselves() {

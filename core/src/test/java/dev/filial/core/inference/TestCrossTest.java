@@ -122,6 +122,7 @@ class TestCrossTest {
    * tetraploid     8 0.9737417657 0.1680369799
    * tetraploid    40 1.5419551838 0.0066947614
    * doubling       8 0.8882755488 0.3056951404
+   * wrong one      8 0.2680369799
    * </pre>
    */
   @Test
@@ -137,6 +138,12 @@ class TestCrossTest {
     assertThat(cross.after(1)).satisfies(is(0.2162713980, 0.5000000000));
     assertThat(cross.after(8)).satisfies(is(0.9737417657, 0.1680369799));
     assertThat(cross.after(40)).satisfies(is(1.5419551838, 0.0066947614));
+    // Of 0.4, 0.3, 0.2 and 0.1 the last two are one; the likelier is named, and wrong in 0.1.
+    assertThat(cross.alike()).containsExactly(List.of("TTTt", "TTTT"));
+    assertThat(cross.atMost()).isEqualTo(0.9, ROUNDING);
+    assertThat(cross.after(8).wrong()).isCloseTo(0.2680369799, QUOTED);
+    assertThat(cross.seedlingsFor(0.91)).isEmpty();
+    assertThat(cross.seedlingsToPart(0.91)).isPresent();
     TestCross doubling =
         TestCross.of(
             may(GENOME, "Tttt", 0.4, "TTtt", 0.3, "TTTt", 0.2, "TTTT", 0.1),
@@ -144,6 +151,8 @@ class TestCrossTest {
             GENOME.genotype("tttt"),
             TIPS);
     assertThat(doubling.possibilities()).isEqualTo(4);
+    assertThat(doubling.alike()).isEmpty();
+    assertThat(doubling.atMost()).isEqualTo(1);
     assertThat(doubling.after(8)).satisfies(is(0.8882755488, 0.3056951404));
   }
 
