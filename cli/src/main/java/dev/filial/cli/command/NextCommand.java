@@ -108,6 +108,10 @@ public final class NextCommand implements BenchCommand {
    * @param telling whether the method is told
    */
   record Told(NextCrosses crosses, boolean telling) implements Answer {
+
+    /** So many of the plants that do as well as another are named. */
+    private static final int NAMED = 6;
+
     @Override
     public Object json() {
       return crosses;
@@ -207,6 +211,15 @@ public final class NextCommand implements BenchCommand {
       for (int i = 0; i < plan.seasons().size(); i++) {
         season(screen, i + 1, plan.seasons().get(i), i == plan.seasons().size() - 1, plan);
       }
+      NextCrosses.Instead instead = plan.instead();
+      if (instead != null) {
+        screen.indented(
+            1,
+            "as well in place of "
+                + instead.of().code().text()
+                + ": "
+                + some(instead.plants().stream().map(Plant::code).toList()));
+      }
       List<String> costs = new ArrayList<>();
       costs.add("inbred " + ShareWords.text(plan.inbreeding()));
       plan.shares()
@@ -221,6 +234,11 @@ public final class NextCommand implements BenchCommand {
                 + percent(plan.reachable())
                 + ", since a parent may not carry what it takes.");
       }
+    }
+
+    private static String some(List<Code> plants) {
+      return CodeList.text(plants.subList(0, Math.min(NAMED, plants.size())))
+          + (plants.size() > NAMED ? " and " + (plants.size() - NAMED) + " more" : "");
     }
 
     private static String percent(double share) {

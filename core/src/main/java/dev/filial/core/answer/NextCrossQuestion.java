@@ -442,7 +442,7 @@ public final class NextCrossQuestion {
         List<Reckoned> these =
             ways.stream()
                 .filter(way -> way.path().seasons() == of && way.cost() < worth)
-                .limit((long) RECKONED * shown)
+                .filter(new FewOfEach((long) RECKONED * shown)::takes)
                 .map(way -> reckoned(tables, candidates, goal, way, parents))
                 .toList();
         all.addAll(these);
@@ -456,19 +456,17 @@ public final class NextCrossQuestion {
       if (best.isEmpty() && tooMany != null) {
         throw tooMany;
       }
-      List<Plan> plans =
-          best.stream().limit(shown).map(one -> plan(tables, one, parents, relations)).toList();
+      List<Plan> alike =
+          AlikePlans.together(
+              best.stream().map(one -> plan(tables, one, parents, relations)).toList());
+      List<Plan> plans = alike.subList(0, Math.min(shown, alike.size()));
       long firsts =
           ways.stream()
               .map(way -> List.of(way.path().seed(), way.path().pollen()))
               .distinct()
               .count();
-      long told =
-          best.stream()
-              .limit(shown)
-              .map(one -> List.of(one.way().path().seed(), one.way().path().pollen()))
-              .distinct()
-              .count();
+      Set<Object> told = new HashSet<>();
+      plans.forEach(plan -> told.addAll(firstCrosses(plan)));
       return answer(
           what,
           parents.size(),
@@ -476,9 +474,27 @@ public final class NextCrossQuestion {
           already,
           search.refused(),
           plans,
-          (int) (firsts - told),
+          (int) (firsts - told.size()),
           List.copyOf(notes),
           method(genes, all.size()));
+    }
+
+    /** The crosses that a plan may begin with. */
+    private static List<Object> firstCrosses(Plan plan) {
+      Season first = plan.seasons().get(0);
+      List<Object> crosses = new ArrayList<>(List.of(List.of(first.seed(), first.pollen())));
+      NextCrosses.Instead instead = plan.instead();
+      if (instead != null) {
+        Side replaced = new Side(Part.PLANT, instead.of());
+        for (Plant plant : instead.plants()) {
+          Side side = new Side(Part.PLANT, plant);
+          crosses.add(
+              List.of(
+                  first.seed().equals(replaced) ? side : first.seed(),
+                  first.pollen().equals(replaced) ? side : first.pollen()));
+        }
+      }
+      return crosses;
     }
 
     /** The plants that can be parents, one for each clone. */
@@ -677,6 +693,7 @@ public final class NextCrossQuestion {
       }
       return new Plan(
           told,
+          null,
           sowing.total(),
           sowing.certainty(),
           sowing.reached(),
@@ -732,6 +749,29 @@ public final class NextCrossQuestion {
       }
       return path.later().get(season - 2).mate() instanceof Mate.Plant before
           && before.candidate() == plant.candidate();
+    }
+  }
+
+  /**
+   * Of ways in order of their cost so many of different costs, and of one cost so many: of sister
+   * seedlings of which the same is known a dozen tell as much as a hundred.
+   */
+  private static final class FewOfEach {
+    private static final int OF_ONE_COST = 12;
+
+    private final long different;
+    private final Map<Long, Integer> taken = new HashMap<>();
+
+    FewOfEach(long different) {
+      this.different = different;
+    }
+
+    boolean takes(PlanSearch.Found way) {
+      long cost = Math.round(way.cost() * 1e6);
+      if (!taken.containsKey(cost) && taken.size() >= different) {
+        return false;
+      }
+      return taken.merge(cost, 1, Integer::sum) <= OF_ONE_COST;
     }
   }
 

@@ -73,6 +73,8 @@ public record NextCrosses(
    * A plan.
    *
    * @param seasons what is done in each
+   * @param instead plants that do as well in place of one it begins with; null if there are none
+   *     among those that were reckoned
    * @param total all seeds together; seedlings where no rates are given
    * @param certainty how sure the wanted seedling then is
    * @param reached whether that is as sure as was asked
@@ -84,6 +86,7 @@ public record NextCrosses(
    */
   public record Plan(
       List<Season> seasons,
+      @Nullable Instead instead,
       long total,
       double certainty,
       boolean reached,
@@ -96,6 +99,19 @@ public record NextCrosses(
       seasons = List.copyOf(seasons);
       shares = List.copyOf(shares);
       notes = List.copyOf(notes);
+    }
+  }
+
+  /**
+   * Plants that do as well as another.
+   *
+   * @param of the other
+   * @param plants they
+   */
+  public record Instead(Plant of, List<Plant> plants) {
+    /** Copies the list. */
+    public Instead {
+      plants = List.copyOf(plants);
     }
   }
 
