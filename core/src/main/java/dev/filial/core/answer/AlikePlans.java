@@ -86,6 +86,9 @@ final class AlikePlans {
     }
 
     private static boolean isAlike(Season season, Season other, Side its, Side mine) {
+      if (season.seed().equals(mine) || season.pollen().equals(mine)) {
+        return false; // the one plant and the other, and not the one for the other
+      }
       Season with =
           new Season(
               season.seed().equals(its) ? mine : season.seed(),
