@@ -147,7 +147,9 @@ final class ItemFold {
       if (!reading.code().equals(code)) {
         continue;
       }
-      if (reading.germinated() != null) {
+      // As many as ever had come up have come up: a lower count cannot take that back.
+      if (reading.germinated() != null
+          && (germinated == null || !isMore(germinated, reading.germinated()))) {
         if (overdraft == null && isMore(left, reading.germinated())) {
           overdraft = new Overdraft(number, Overdraft.Form.COUNTED, reading.germinated(), left);
         }
