@@ -46,13 +46,13 @@ final class NewlySaid {
         check(amended.entry(), amended.replacement());
       }
     } else if (statement instanceof PlantAcquired plant) {
-      requireOneStory(plant.code(), plant.determination());
+      requireOneStory(plant.determination());
       plant.names().forEach(name -> requireNoCode(name, plant.code()));
     } else if (statement instanceof SeedAcquired seed) {
-      requireOneStory(seed.code(), seed.determination());
-      requireSeed(seed.count(), seed.code(), "a packet");
+      requireOneStory(seed.determination());
+      requireSeed(seed.count(), "a packet");
     } else if (statement instanceof Parted parted) {
-      requireOneStory(parted.into(), parted.determination());
+      requireOneStory(parted.determination());
     } else if (statement instanceof Propagated ramet) {
       ramet.names().forEach(name -> requireNoCode(name, ramet.code()));
       requireHere(ramet);
@@ -64,7 +64,7 @@ final class NewlySaid {
     } else if (statement instanceof Flowered flowered) {
       flowered.codes().forEach(code -> requireSown(code, "in flower", flowered.date()));
     } else if (statement instanceof Sown sown) {
-      requireSeed(sown.seeds(), sown.sowing(), "a sowing");
+      requireSeed(sown.seeds(), "a sowing");
     } else if (statement instanceof Observed observed) {
       requireSown(observed.code(), "observed", observed.date());
       TraitValues.requireMeasurable(book.requiredTrait(observed.trait()), observed.value());
@@ -162,9 +162,7 @@ final class NewlySaid {
       throw new RegisterRefusal(
           "\""
               + name.strip()
-              + "\" cannot be a name of "
-              + bearer.text()
-              + ": "
+              + "\" cannot be the name of a plant: "
               + read.text()
               + " is a "
               + taken.get().kind().word()
@@ -178,20 +176,15 @@ final class NewlySaid {
       warnings.add(
           "the name \""
               + name.strip()
-              + "\" of "
-              + bearer.text()
-              + " reads as a code that this register may give out yet; "
+              + "\" reads as a code that this register may give out yet; "
               + otherwise);
     }
   }
 
-  private static void requireSeed(@Nullable Count seeds, Code code, String what) {
+  private static void requireSeed(@Nullable Count seeds, String what) {
     if (seeds != null && seeds.size().orElse(1) == 0) {
       throw new RegisterRefusal(
-          code.text()
-              + " would be "
-              + what
-              + " of 0 seeds, which is none; say how many there were, or ? if nobody counted");
+          what + " of 0 seeds is none; say how many there were, or ? if nobody counted");
     }
   }
 
@@ -215,7 +208,7 @@ final class NewlySaid {
   }
 
   /** A plant of a species is of that wholly; a hybrid is told by its shares. */
-  private void requireOneStory(Code code, Determination said) {
+  private void requireOneStory(Determination said) {
     String written = said.taxon();
     if (written == null || said.makeup().isEmpty() || !isOfOneTaxon(written)) {
       return;
@@ -228,12 +221,11 @@ final class NewlySaid {
                     share.getValue().isOne() && book.accepted(share.getKey()).key().equals(key));
     if (!same) {
       throw new RegisterRefusal(
-          code.text()
-              + " cannot be "
+          "nothing can be both "
               + written
               + " and made up of "
               + shares(said.makeup())
-              + ": a plant of that name is wholly of it. Leave the shares out if the name is"
+              + ": what bears that name is wholly of it. Leave the shares out if the name is"
               + " right, or give the shares without that name");
     }
   }

@@ -45,7 +45,11 @@ final class References {
     return code.text()
         + " is not in this register"
         + (under.isEmpty()
-            ? "; record it first, or look at the tag again"
+            ? "; "
+                + (code.isWhole() || book.item(code.whole()).isEmpty()
+                    ? ""
+                    : "nothing stands under " + code.whole().text() + ", so ")
+                + "record it first, or look at the tag again"
             : "; under "
                 + code.whole().text()
                 + " stand "

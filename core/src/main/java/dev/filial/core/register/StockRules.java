@@ -94,7 +94,7 @@ final class StockRules {
         continue;
       }
       boolean earlier =
-          date == null || counted.date() == null
+          (date == null || counted.date() == null)
               ? entry < number
               : !date.isSurelyBefore(counted.date())
                   && (counted.date().isSurelyBefore(date) || entry < number);
