@@ -49,7 +49,7 @@ class SoundBeforeWritingTest {
                           null,
                           null));
               for (long entry = planted.entry().number(); entry < entries; entry++) {
-                Accepted unused = book.append(new Noted(PLANT, "note", null));
+                Accepted unusedNote = book.append(new Noted(PLANT, "note", null));
               }
               return opened.entry().number();
             });
