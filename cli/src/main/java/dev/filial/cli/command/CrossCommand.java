@@ -26,6 +26,7 @@ import dev.filial.core.register.PartialDate;
 import dev.filial.core.register.Pollen;
 import dev.filial.core.register.Pollinated;
 import dev.filial.core.register.RegisterView;
+import dev.filial.core.register.UnstatedGameteRefusal;
 import dev.filial.core.register.Weighted;
 import java.util.List;
 import java.util.Optional;
@@ -87,13 +88,13 @@ public final class CrossCommand implements BenchCommand {
             "--egg-sets",
             "SETS",
             "Chromosome sets in the egg, if not half of the seed parent's.",
-            Reading.WHOLE_NUMBER);
+            Reading.SETS);
     pollenSets =
         words.option(
             "--pollen-sets",
             "SETS",
             "Chromosome sets in the pollen, if not half of the pollen parent's.",
-            Reading.WHOLE_NUMBER);
+            Reading.SETS);
     storedPollen = words.flag("--stored-pollen", "The pollen was dried or frozen and kept.");
     date = new DateOption(words, "it was pollinated");
     code = new CodeOption(words);
@@ -174,7 +175,8 @@ public final class CrossCommand implements BenchCommand {
     Code given = code.in(writing.view(), day, bench);
     Pollen brought = pollen.in(writing, parents.pollen());
     Accepted accepted =
-        writing.append(
+        append(
+            writing,
             new Pollinated(
                 given,
                 writing.find(parents.seed()).code(),
@@ -198,6 +200,16 @@ public final class CrossCommand implements BenchCommand {
             given,
             "when it has set or failed: filial fruit " + given.text() + " --set COUNT");
     return tagged(recorded, writing, given);
+  }
+
+  private static Accepted append(Writing writing, Pollinated cross) {
+    try {
+      return writing.append(cross);
+    } catch (UnstatedGameteRefusal e) {
+      throw Trouble.refused(
+          String.valueOf(e.getMessage()),
+          "Say it with " + (e.isEgg() ? "--egg-sets" : "--pollen-sets") + " SETS.");
+    }
   }
 
   /** Says of which plants thought to have pollinated it is known that they were not in flower. */

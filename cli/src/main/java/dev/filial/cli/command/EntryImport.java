@@ -61,6 +61,11 @@ record EntryImport(OpenRegister register, Optional<GrowersMark> mark, Optional<S
   }
 
   Answer run(Path file, Bench bench) {
+    if (!Files.exists(file)) {
+      throw Trouble.file(
+          "there is no file " + file,
+          "Name one that was saved, or write --notation for a pedigree.");
+    }
     Path made = register.file(bench);
     if (Files.exists(made)) {
       throw Trouble.file(

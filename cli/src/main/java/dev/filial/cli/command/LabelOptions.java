@@ -57,7 +57,7 @@ final class LabelOptions {
             "--ploidy",
             "SETS",
             "How many chromosome sets it has, if not as many as its taxon.",
-            Reading.WHOLE_NUMBER);
+            Reading.SETS);
   }
 
   /** What it was said to be; {@code ?} or nothing for a name that nobody knows. */

@@ -76,7 +76,7 @@ public final class ObserveCommand implements BenchCommand {
         writing,
         accepted,
         code,
-        code.isSeedling()
+        code.isSeedling() && writing.find(code.text()).fate().isHere()
             ? "worth keeping? filial keep " + code.text() + ", or filial discard " + code.text()
             : "all that was seen: filial show " + CommandLine.quoted(code.text()));
   }

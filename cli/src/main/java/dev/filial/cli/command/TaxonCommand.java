@@ -52,7 +52,7 @@ public final class TaxonCommand implements BenchCommand {
             "--ploidy",
             "SETS",
             "How many chromosome sets its plants have; taken as 2 if not said.",
-            Reading.WHOLE_NUMBER);
+            Reading.SETS);
     shortName =
         words.option("--short", "NAME", "What to write on a tag for it.", RecordReadings.LINE);
     hybrid = words.flag("--hybrid", "It is a hybrid itself, and its plants are never pure.");

@@ -35,6 +35,17 @@ public interface Reading<T> {
         return Integer.parseInt(text);
       };
 
+  /** A number of chromosome sets, 1 to 32. */
+  Reading<Integer> SETS =
+      (text, bench) -> {
+        int sets = text.matches("\\d{1,2}") ? Integer.parseInt(text) : 0;
+        if (sets < 1 || sets > 32) {
+          throw new IllegalArgumentException(
+              "\"" + text + "\" is no number of chromosome sets; it is a whole number, 1 to 32");
+        }
+        return sets;
+      };
+
   /** A day as people write it. */
   Reading<LocalDate> DAY = (text, bench) -> bench.dates().day(text);
 

@@ -153,7 +153,7 @@ class CrossVerbsTest {
         .containsPattern("Echeveria laui +1/3")
         .containsPattern("Echeveria agavoides +2/3")
         .containsPattern("chromosome sets +3");
-    refused(1, "it carries 1 to 32", "cross", "23-1", "23-2", "--egg-sets", "0");
+    refused(2, "a whole number, 1 to 32", "cross", "23-1", "23-2", "--egg-sets", "0");
   }
 
   @Test

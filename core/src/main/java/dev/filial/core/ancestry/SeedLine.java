@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.NavigableMap;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -85,6 +86,11 @@ public record SeedLine(List<String> line, List<Source> sources, Fraction unknown
       }
     }
     return new SeedLine(line, sources, unknown);
+  }
+
+  /** The same line without those codes, as of records that are read as the one after them. */
+  public SeedLine without(Predicate<String> codes) {
+    return new SeedLine(line.stream().filter(codes.negate()).toList(), sources, unknown);
   }
 
   private static int donor(Descent descent) {

@@ -5,6 +5,7 @@ import dev.filial.core.ancestry.GenerationClass;
 import dev.filial.core.ancestry.GenerationClassifier;
 import dev.filial.core.ancestry.Level;
 import dev.filial.core.ancestry.NoSpreadException;
+import dev.filial.core.ancestry.SeedLine;
 import dev.filial.core.ancestry.Shares;
 import dev.filial.core.name.Code;
 import dev.filial.core.number.Fraction;
@@ -153,6 +154,9 @@ public final class AncestryQuestion {
       }
     }
     List<TaxonShare> taxa = largestFirst(expected.shares());
+    // A record that was joined with another is no generation of its own.
+    SeedLine line =
+        expected.seedLine().without(plant -> behind.item(plant).map(Item::sameAs).isPresent());
     List<String> notes = new ArrayList<>(behind.notes());
     LikelyShares likely = likely(behind, name, taxa, generation, notes);
     return new Ancestry(
@@ -164,8 +168,8 @@ public final class AncestryQuestion {
         generation.label(),
         generation.text(),
         level.text(),
-        expected.seedLine().line(),
-        expected.seedLine().text(),
+        line.line(),
+        line.text(),
         behind.pedigree().ploidy(behind.pedigree().indexOf(name)),
         likely,
         ancestors(behind, name),

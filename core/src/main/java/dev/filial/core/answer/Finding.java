@@ -313,10 +313,12 @@ public final class Finding {
                   ? "no seedling of " + code.whole().text() + " has a number yet"
                   : "the seedlings of " + code.whole().text() + " go up to " + last));
     }
-    List<Code> under = view.codesUnder(code.whole());
+    List<Code> under =
+        view.codesUnder(code.whole()).stream().filter(other -> !other.isWhole()).toList();
+    boolean alone = under.isEmpty() && !code.isWhole() && view.item(code.whole()).isPresent();
     String also =
         under.isEmpty()
-            ? near(code.text())
+            ? (alone ? "; nothing stands under " + code.whole().text() : "") + near(code.text())
             : "; under it stand "
                 + under.stream().limit(NAMED).map(Code::text).collect(Collectors.joining(", "));
     return new RegisterRefusal(

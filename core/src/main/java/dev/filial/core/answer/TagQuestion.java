@@ -209,11 +209,21 @@ public final class TagQuestion {
   private String shortName(Code parent) {
     Optional<Item> item = view.resolved(parent);
     if (item.isPresent() && !item.get().names().isEmpty()) {
-      return item.get().names().get(0);
+      String name = item.get().names().get(0);
+      return isOfOne(name) ? name : parent.text();
     }
     String shortest =
         item.map(found -> Describing.shortest(view, genotype(found).determination())).orElse(null);
     return shortest == null ? parent.text() : shortest;
+  }
+
+  /** A name that several plants bear names none of them; a joined record is no second plant. */
+  private boolean isOfOne(String name) {
+    return view.called(name).stream()
+            .map(code -> view.resolved(code).map(Item::code).orElse(code))
+            .distinct()
+            .count()
+        < 2;
   }
 
   /** The day of the sowing that it stands in or was taken from, where that is known to the day. */

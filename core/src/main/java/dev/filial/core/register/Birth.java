@@ -1,7 +1,9 @@
 package dev.filial.core.register;
 
 import dev.filial.core.name.Code;
+import java.util.HashSet;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -36,6 +38,28 @@ record Birth(@Nullable PartialDate day, boolean stoodElsewhere) {
     return new Birth(item.since(), introduction instanceof PlantAcquired);
   }
 
+  /**
+   * When the seed was sown that the seedling or the group {@code code} came of; empty where the
+   * records do not lead back to one sowing.
+   */
+  static Optional<PartialDate> sown(RegisterView book, Code code) {
+    Code here = book.resolved(code).map(Item::code).orElse(code);
+    Set<Code> seen = new HashSet<>();
+    while (seen.add(here) && !here.isWhole()) {
+      Statement first = book.item(here).flatMap(item -> book.effective(item.entry())).orElse(null);
+      if (first instanceof Sown sowing) {
+        return Optional.ofNullable(sowing.date());
+      } else if (first instanceof Potted potted) {
+        here = potted.from();
+      } else if (first instanceof Numbered numbered) {
+        here = numbered.from();
+      } else if (first instanceof Parted parted) {
+        here = parted.code();
+      }
+    }
+    return Optional.empty();
+  }
+
   /** Whether it came about later than {@code date}, whatever the unknown parts of both are. */
   boolean isSurelyAfter(PartialDate date) {
     return day != null && date.isSurelyBefore(day);
@@ -46,16 +70,13 @@ record Birth(@Nullable PartialDate day, boolean stoodElsewhere) {
    *
    * @param plant the plant, described
    * @param role what it was to be
-   * @param of of which plant or cross
    * @param date when
    */
-  RegisterRefusal refusal(String plant, String role, Code of, PartialDate date) {
+  RegisterRefusal refusal(String plant, String role, PartialDate date) {
     return new RegisterRefusal(
         plant
-            + ", the "
+            + ", "
             + role
-            + " of "
-            + of.text()
             + ", did not exist on "
             + date
             + ": it came about on "

@@ -5,11 +5,14 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /**
  * Takes statements into a book: numbers and seals them, has the rules look at them, and works out
@@ -67,6 +70,7 @@ public final class Clerk {
     }
     requireNoCircles(draft, touched.subjects());
     new Rules(draft, warnings).check(number, said);
+    new NewlySaid(draft, warnings).check(number, said);
     recheck(draft, number, said, touched, warnings);
     return new Outcome(new Accepted(entry, warnings), draft.delta());
   }
@@ -233,7 +237,7 @@ public final class Clerk {
     }
     hanging.removeAll(touched.entries());
     List<Long> against = new ArrayList<>();
-    List<String> reasons = new ArrayList<>();
+    Map<String, List<Long>> reasons = new LinkedHashMap<>();
     for (long entry : hanging) {
       try {
         // What is unlikely of these was said when they were written.
@@ -241,8 +245,10 @@ public final class Clerk {
         draft.effective(entry).ifPresent(said -> rules.recheck(entry, said));
       } catch (RegisterRefusal e) {
         against.add(entry);
-        if (reasons.size() < NAMED) {
-          reasons.add("entry " + entry + ": " + e.getMessage());
+        if (against.size() <= NAMED) {
+          reasons
+              .computeIfAbsent(String.valueOf(e.getMessage()), any -> new ArrayList<>())
+              .add(entry);
         }
       }
     }
@@ -260,18 +266,25 @@ public final class Clerk {
     }
   }
 
-  private static RegisterRefusal refusal(List<Long> against, List<String> reasons) {
+  private static RegisterRefusal refusal(List<Long> against, Map<String, List<Long>> reasons) {
     boolean one = against.size() == 1;
     String more = against.size() > NAMED ? "; and " + (against.size() - NAMED) + " more" : "";
     return new RegisterRefusal(
         (one
                 ? "an entry hangs on it and would no longer hold: "
-                : against.size() + " entries hang on it and would no longer hold: ")
-            + String.join("; ", reasons)
+                : against.size() + " entries hang directly on it and would no longer hold: ")
+            + reasons.entrySet().stream()
+                .map(reason -> entries(reason.getValue()) + ": " + reason.getKey())
+                .collect(Collectors.joining("; "))
             + more
             + ". Amend or strike "
             + (one ? "it" : "these")
             + " first",
         against);
+  }
+
+  private static String entries(List<Long> numbers) {
+    return (numbers.size() == 1 ? "entry " : "entries ")
+        + numbers.stream().map(String::valueOf).collect(Collectors.joining(", "));
   }
 }

@@ -54,7 +54,8 @@ final class CrossRules {
       return;
     }
     if (!birth.stoodElsewhere()) {
-      throw birth.refusal(References.described(book, parent), role, cross.code(), day);
+      throw birth.refusal(
+          References.described(book, parent), "the " + role + " of this cross", day);
     }
     PartialDate came = birth.day();
     if (came != null && !References.resolved(book, parent).neverHeld()) {
@@ -152,12 +153,12 @@ final class CrossRules {
       if (sexual.form() != Descent.Form.SEXUAL) {
         continue;
       }
-      requireGamete(cross, sets, sexual.seed(), sexual.seedSets(), "egg");
+      requireGamete(sets, sexual.seed(), sexual.seedSets(), "egg");
       if (sexual.pollen() != null) {
         if (sexual.route() == Route.SELFING && !(cross.pollen() instanceof Pollen.Itself)) {
           requireSelfsOfEven(sets, sexual.seed());
         } else {
-          requireGamete(cross, sets, sexual.pollen(), sexual.pollenSets(), "pollen");
+          requireGamete(sets, sexual.pollen(), sexual.pollenSets(), "pollen");
         }
       }
     }
@@ -176,8 +177,7 @@ final class CrossRules {
     }
   }
 
-  private void requireGamete(
-      Pollinated cross, SetsOf sets, Code parent, int stated, String gamete) {
+  private void requireGamete(SetsOf sets, Code parent, int stated, String gamete) {
     OptionalInt ploidy = sets.ploidy(parent);
     if (ploidy.isEmpty()) {
       return;
@@ -194,15 +194,14 @@ final class CrossRules {
               + "; state at most that, or correct its ploidy");
     }
     if (stated == 0 && ploidy.getAsInt() % 2 == 1) {
-      throw new RegisterRefusal(
+      throw new UnstatedGameteRefusal(
           References.described(book, parent)
               + " has "
               + ploidy.getAsInt()
-              + " chromosome sets, and half of that is no gamete; state how many sets the "
+              + " chromosome sets, and half of that is no gamete; state how many sets its "
               + gamete
-              + " of "
-              + cross.code().text()
-              + " carried");
+              + " carried in this cross",
+          gamete.equals("egg"));
     }
   }
 

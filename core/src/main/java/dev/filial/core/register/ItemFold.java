@@ -151,9 +151,12 @@ final class ItemFold {
         if (overdraft == null && isMore(left, reading.germinated())) {
           overdraft = new Overdraft(number, Overdraft.Form.COUNTED, reading.germinated(), left);
         }
-        // Seedlings come up over weeks: what stands there is what came up less what left.
-        count = reading.germinated().less(left);
-        germinated = reading.germinated();
+        // As many as ever had come up have come up: a lower count cannot take that back.
+        if (germinated == null || !isMore(germinated, reading.germinated())) {
+          // Seedlings come up over weeks: what stands there is what came up less what left.
+          count = reading.germinated().less(left);
+          germinated = reading.germinated();
+        }
       }
       if (reading.alive() != null) {
         count = reading.alive();

@@ -46,6 +46,22 @@ final class JoinRules {
     CrossRules.requireNoLoop(book, joined.keep());
   }
 
+  /** What became of the other record is not read any more, and may be what became of the plant. */
+  static void warnIfFatesDiffer(RegisterView book, Joined joined, List<String> warnings) {
+    Item keep = References.resolved(book, joined.keep());
+    Item other = References.thing(book, joined.other());
+    if (keep.fate().isHere() && !other.fate().isHere()) {
+      warnings.add(
+          other.code().text()
+              + " was gone"
+              + (other.until() == null ? "" : " " + other.until().inWords())
+              + ", and is read as "
+              + keep.code().text()
+              + " from now on, which is still here; if the plant is gone, say so of "
+              + keep.code().text());
+    }
+  }
+
   /**
    * Whether the one record stands among the ancestors of the other, by the register before they are
    * joined. Asked on the day of writing only: afterwards the origin of the other is not read.

@@ -22,7 +22,9 @@ final class References {
     if (item.get().struck()) {
       throw new RegisterRefusal(
           code.text()
-              + " is struck with entry "
+              + (book.effective(item.get().entry()).isPresent()
+                  ? " is not given out any more by entry "
+                  : " is struck with entry ")
               + item.get().entry()
               + "; name another in its place");
     }
@@ -38,11 +40,16 @@ final class References {
               ? "no seedling of " + code.whole().text() + " has a number yet"
               : "the seedlings of " + code.whole().text() + " go up to " + last);
     }
-    List<Code> under = book.codesUnder(code.whole());
+    List<Code> under =
+        book.codesUnder(code.whole()).stream().filter(other -> !other.isWhole()).toList();
     return code.text()
         + " is not in this register"
         + (under.isEmpty()
-            ? "; record it first, or look at the tag again"
+            ? "; "
+                + (code.isWhole() || book.item(code.whole()).isEmpty()
+                    ? ""
+                    : "nothing stands under " + code.whole().text() + ", so ")
+                + "record it first, or look at the tag again"
             : "; under "
                 + code.whole().text()
                 + " stand "

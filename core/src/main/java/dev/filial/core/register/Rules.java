@@ -67,7 +67,7 @@ final class Rules {
       requireKind(sown.lot(), Item.Kind.LOT);
       stock.checkSowing(sown);
     } else if (statement instanceof Counted counted) {
-      counted.readings().forEach(reading -> stock.checkReading(reading, counted.date()));
+      counted.readings().forEach(reading -> stock.checkReading(number, reading, counted.date()));
     } else if (statement instanceof Potted potted) {
       stock.requireStock(potted.from());
       stock.requireNotBefore(potted.date(), potted.from(), "that was begun");
@@ -93,6 +93,7 @@ final class Rules {
       requireThing(noted.code());
     } else if (statement instanceof Joined joined) {
       JoinRules.check(book, number, joined);
+      JoinRules.warnIfFatesDiffer(book, joined, warnings);
     } else if (statement instanceof Parted parted) {
       requirePlant(parted.code());
     } else if (statement instanceof TaxonDeclared taxon) {
@@ -107,7 +108,7 @@ final class Rules {
     } else if (statement instanceof Observed observed) {
       checkObserved(observed);
     } else if (statement instanceof Tallied tallied) {
-      stock.checkTally(tallied);
+      stock.checkTally(number, tallied);
       TraitDeclared trait = book.requiredTrait(tallied.trait());
       tallied.counts().keySet().forEach(state -> TraitValues.requireState(trait, state));
     } else if (!new DiaryRules(book, warnings, stock).check(number, statement)) {
@@ -159,22 +160,22 @@ final class Rules {
   private void checkRamet(Propagated ramet) {
     requirePlant(ramet.of());
     ramet.sportFor().forEach(book::requiredTrait);
-    requireExisted(ramet.of(), ramet.date(), ramet.code(), "source");
+    requireExisted(ramet.of(), ramet.date(), "the source of this offset");
     CrossRules.requireNoLoop(book, ramet.code());
   }
 
   private void checkFound(TagLost found) {
     for (Weighted candidate : found.candidates()) {
       References.parent(book, candidate.plant());
-      requireExisted(candidate.plant(), found.date(), found.code(), "candidate");
+      requireExisted(candidate.plant(), found.date(), "thought to be what was found");
     }
     CrossRules.requireNoLoop(book, found.code());
   }
 
-  private void requireExisted(Code plant, @Nullable PartialDate day, Code by, String role) {
+  private void requireExisted(Code plant, @Nullable PartialDate day, String role) {
     Birth birth = Birth.of(book, plant);
     if (day != null && birth.isSurelyAfter(day) && !birth.stoodElsewhere()) {
-      throw birth.refusal(References.described(book, plant), role, by, day);
+      throw birth.refusal(References.described(book, plant), role, day);
     }
   }
 
@@ -189,6 +190,23 @@ final class Rules {
               + " plant that bore it");
     }
     TraitValues.check(book.requiredTrait(observed.trait()), observed.value());
+    warnIfDead(observed);
+  }
+
+  private void warnIfDead(Observed observed) {
+    Item item = References.resolved(book, observed.code());
+    if (item.fate() == Fate.DEAD
+        && item.until() != null
+        && observed.date() != null
+        && item.until().isSurelyBefore(observed.date())) {
+      warnings.add(
+          References.described(book, observed.code())
+              + " died "
+              + item.until().inWords()
+              + ", before this was seen ("
+              + observed.date()
+              + "); see which date is wrong, or which plant was meant");
+    }
   }
 
   private void warnIfJoined(List<Code> codes) {

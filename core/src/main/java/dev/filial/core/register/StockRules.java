@@ -4,6 +4,7 @@ import dev.filial.core.name.Code;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import org.jspecify.annotations.Nullable;
 
 /** The rules of seed lots, sowings and pots: what can be taken from them, and when. */
@@ -74,14 +75,60 @@ final class StockRules {
     }
   }
 
-  void checkReading(Counted.Reading reading, @Nullable PartialDate date) {
+  void checkReading(long number, Counted.Reading reading, @Nullable PartialDate date) {
     Item item = References.thing(book, reading.code());
     requireNotBefore(date, reading.code(), "it was sown or potted");
     warnIfMoreCameUp(reading, item);
+    warnIfFewerCameUp(number, reading, date);
     warnIfMoreAlive(reading);
   }
 
-  /** As many can be alive as ever came up there, by the last count of those. */
+  /** What had come up by one day had by every later one. */
+  private void warnIfFewerCameUp(long number, Counted.Reading reading, @Nullable PartialDate date) {
+    OptionalLong up = exactly(reading.germinated());
+    if (up.isEmpty()) {
+      return;
+    }
+    for (long entry : book.entriesOn(Subject.of(reading.code()))) {
+      if (entry == number || !(book.effective(entry).orElse(null) instanceof Counted counted)) {
+        continue;
+      }
+      boolean earlier =
+          (date == null || counted.date() == null)
+              ? entry < number
+              : !date.isSurelyBefore(counted.date())
+                  && (counted.date().isSurelyBefore(date) || entry < number);
+      for (Counted.Reading other : counted.readings()) {
+        OptionalLong then = exactly(other.germinated());
+        if (!other.code().equals(reading.code()) || then.isEmpty()) {
+          continue;
+        }
+        long before = earlier ? then.getAsLong() : up.getAsLong();
+        long after = earlier ? up.getAsLong() : then.getAsLong();
+        if (after < before) {
+          warnings.add(
+              "a count of all that came up cannot fall, and in "
+                  + reading.code().text()
+                  + " it was "
+                  + then.getAsLong()
+                  + (counted.date() == null ? "" : " " + counted.date().inWords())
+                  + " (entry "
+                  + entry
+                  + ") and is "
+                  + up.getAsLong()
+                  + (date == null ? "" : " " + date.inWords())
+                  + "; the higher one holds until the wrong one is amended");
+          return;
+        }
+      }
+    }
+  }
+
+  private static OptionalLong exactly(@Nullable Count count) {
+    return count != null && count.isExact() ? count.size() : OptionalLong.empty();
+  }
+
+  /** As many can be alive as ever came up there, by the highest count of those. */
   private void warnIfMoreAlive(Counted.Reading reading) {
     Count alive = reading.alive();
     if (alive == null || !alive.isExact()) {
@@ -161,7 +208,7 @@ final class StockRules {
     }
   }
 
-  void checkTally(Tallied tallied) {
+  void checkTally(long number, Tallied tallied) {
     Item item = References.thing(book, tallied.code());
     if (item.kind() != Item.Kind.GROUP && item.kind() != Item.Kind.SOWING) {
       throw new RegisterRefusal(
@@ -171,6 +218,46 @@ final class StockRules {
               + "; a tally counts the seedlings of a sowing or a pot");
     }
     requireNotBefore(tallied.date(), tallied.code(), "it was sown or potted");
+    warnIfMoreTallied(number, tallied, item);
+  }
+
+  /** Those that were numbered since belong to a tally too, and may have been counted in it. */
+  private void warnIfMoreTallied(long number, Tallied tallied, Item item) {
+    long tally = tallied.counts().values().stream().mapToLong(Long::longValue).sum();
+    String where = "more of " + tallied.code().text() + " are tallied (" + tally + ") than ";
+    OptionalLong sown =
+        References.seedsSown(book, tallied.code(), item.entry())
+            .map(StockRules::exactly)
+            .orElse(OptionalLong.empty());
+    if (sown.isPresent() && tally > sown.getAsLong()) {
+      warnings.add(
+          where
+              + "were sown ("
+              + sown.getAsLong()
+              + "): one of the two is wrong, or some seeds gave two; amend the one that is wrong");
+      return;
+    }
+    OptionalLong stood =
+        book.itemBefore(tallied.code(), number)
+            .map(before -> exactly(before.count()))
+            .orElse(OptionalLong.empty());
+    if (stood.isPresent() && tally > stood.getAsLong() + numberedFrom(tallied.code())) {
+      warnings.add(
+          where
+              + "stood there by the last count ("
+              + stood.getAsLong()
+              + "); count it again, or amend the one that is wrong");
+    }
+  }
+
+  private long numberedFrom(Code code) {
+    long numbered = 0;
+    for (long entry : book.entriesOn(Subject.of(code))) {
+      if (book.effective(entry).orElse(null) instanceof Numbered from && from.from().equals(code)) {
+        numbered += from.last() - (long) from.first() + 1;
+      }
+    }
+    return numbered;
   }
 
   /**

@@ -5,6 +5,9 @@ import java.math.BigDecimal;
 /** Whether a trait can take a value. */
 final class TraitValues {
 
+  /** More than any scale or rule reads. */
+  private static final BigDecimal MOST = BigDecimal.valueOf(999_999_999);
+
   private TraitValues() {}
 
   /**
@@ -36,6 +39,45 @@ final class TraitValues {
               + value
               + " cannot be");
     }
+  }
+
+  /**
+   * Checks that somebody can have measured so: no size is below 0 unless the trait was declared to
+   * go there, and none is of more than nine digits.
+   *
+   * @throws RegisterRefusal if nobody can
+   */
+  static void requireMeasurable(TraitDeclared trait, String value) {
+    if (!trait.states().isEmpty()) {
+      return;
+    }
+    BigDecimal number = new BigDecimal(value.strip());
+    String unit = trait.unit();
+    if (unit != null && trait.least() == null && number.signum() < 0 && !isTemperature(unit)) {
+      throw new RegisterRefusal(
+          trait.trait()
+              + " is measured in "
+              + unit
+              + ", and "
+              + value
+              + " is below 0; see the sign, or declare the least that the trait can be");
+    }
+    boolean inWords = number.scale() > 30 || number.precision() > 30;
+    if (inWords
+        || (trait.most() == null && number.signum() > 0 && number.compareTo(MOST) > 0)
+        || (trait.least() == null && number.signum() < 0 && number.negate().compareTo(MOST) > 0)) {
+      throw new RegisterRefusal(
+          value
+              + (unit == null ? "" : " " + unit)
+              + " is no "
+              + trait.trait()
+              + " that anybody can have measured; write it in full, with up to nine digits before"
+              + " the point");
+    }
+  }
+
+  private static boolean isTemperature(String unit) {
+    return unit.contains("°") || unit.equals("C") || unit.equals("F");
   }
 
   /**

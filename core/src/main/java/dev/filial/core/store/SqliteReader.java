@@ -104,22 +104,66 @@ final class SqliteReader implements RegisterView {
   }
 
   private void requireIntact(Entry entry) {
-    String previous =
-        entry.number() == 1
-            ? Entry.NO_DIGEST
-            : sql.one(
-                    "SELECT digest FROM entry WHERE number = ?",
-                    row -> row.getString(1),
-                    entry.number() - 1)
-                .orElse("");
-    if (!entry.isIntact(previous)) {
-      throw new StoreException(
-          Reason.DAMAGED,
-          sql.file()
-              + " is damaged: entry "
-              + entry.number()
-              + " is not as it was written. Restore the register from a copy, or save what can"
-              + " still be read");
+    if (!entry.isIntact(digestBefore(entry.number()))) {
+      throw damaged(entry.number());
+    }
+  }
+
+  private String digestBefore(long number) {
+    return number == 1
+        ? Entry.NO_DIGEST
+        : sql.one("SELECT digest FROM entry WHERE number = ?", row -> row.getString(1), number - 1)
+            .orElse("");
+  }
+
+  private StoreException damaged(long number) {
+    return new StoreException(
+        Reason.DAMAGED,
+        sql.file()
+            + " is damaged: entry "
+            + number
+            + " is not as it was written. Restore the register from a copy, or save what can"
+            + " still be read");
+  }
+
+  /** How many entries are looked over at a time before something is written. */
+  private static final int STRETCH = 24;
+
+  /**
+   * Looks over the digests of the last entries and of one stretch of older ones, so that a book
+   * that was damaged is not long written to: to look over all of it takes longer than to write.
+   * Which stretch it is follows from the last digest, and so is another after each writing.
+   *
+   * @throws StoreException if one of them is not as it was written
+   */
+  void requireSound() {
+    long last = size();
+    requireIntact(Math.max(1, last - STRETCH + 1), last);
+    long older = last - STRETCH;
+    if (older > 0) {
+      long stretches = (older + STRETCH - 1) / STRETCH;
+      long drawn = Math.floorMod(digestBefore(last + 1).hashCode(), stretches);
+      requireIntact(drawn * STRETCH + 1, Math.min(older, (drawn + 1) * STRETCH));
+    }
+  }
+
+  private void requireIntact(long first, long last) {
+    String previous = digestBefore(first);
+    long number = first;
+    for (Entry entry :
+        sql.all(
+            "SELECT * FROM entry WHERE number BETWEEN ? AND ? ORDER BY number",
+            SqliteRows::entry,
+            first,
+            last)) {
+      if (entry.number() != number || !entry.isIntact(previous)) {
+        throw damaged(number);
+      }
+      previous = entry.digest();
+      number++;
+    }
+    if (number <= last) {
+      throw damaged(number);
     }
   }
 

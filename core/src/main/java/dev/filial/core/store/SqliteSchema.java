@@ -9,7 +9,7 @@ final class SqliteSchema {
   static final int APPLICATION_ID = 0x46696C31;
 
   /** The layout this program writes. */
-  static final int VERSION = 3;
+  static final int VERSION = 4;
 
   /**
    * A table whose rows are worked out from the entries and can be made anew.

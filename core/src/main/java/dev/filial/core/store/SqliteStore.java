@@ -224,6 +224,7 @@ public final class SqliteStore extends ForwardingView implements RegisterStore {
         "BEGIN IMMEDIATE",
         () -> {
           int unused = layout(); // may be newer by now
+          reader.requireSound();
           try (Writing writing = new Writing(by, time)) {
             R result = work.apply(writing);
             writing.settle();

@@ -150,7 +150,7 @@ class AncestryQuestionTest {
         .isEqualTo("1/2 " + COLORATA + ", 1/4 " + AGAVOIDES + ", 1/4 " + LAUI);
     assertThatThrownBy(() -> bench.cross(triploid, agavoides))
         .isInstanceOf(RegisterRefusal.class)
-        .hasMessageContaining("state how many sets the egg");
+        .hasMessageContaining("state how many sets its egg");
   }
 
   @Test

@@ -7,6 +7,8 @@ import dev.filial.core.name.Code;
 import dev.filial.core.number.Fraction;
 import dev.filial.core.register.Count;
 import dev.filial.core.register.Determination;
+import dev.filial.core.register.Fate;
+import dev.filial.core.register.FateRecorded;
 import dev.filial.core.register.Item;
 import dev.filial.core.register.LotSplit;
 import dev.filial.core.register.PartialDate;
@@ -146,8 +148,11 @@ class SowingQuestionsTest {
 
   @Test
   void anEmptyLotMakesUpNothing() {
-    write(packet(Code.of(26, 2), Count.of(0)));
-    List<Item> lots = List.of(item(PACKET.lot(1)), item(Code.of(26, 2).lot(1)));
+    Code given = Code.of(26, 2).lot(1);
+    write(
+        packet(Code.of(26, 2), Count.of(5)),
+        new FateRecorded(List.of(given), Fate.GIVEN, null, Count.of(5), "Otto", null, null));
+    List<Item> lots = List.of(item(PACKET.lot(1)), item(given));
 
     assertThatThrownBy(() -> MixtureShares.of(lots))
         .hasMessageContaining("no seed left in 26-002N H1");

@@ -62,6 +62,21 @@ class TagQuestionTest {
         .anyMatch(line -> line.contains("F1"));
   }
 
+  /** A tag that says "Rosa × Anna" where two plants are called Rosa cannot be read back. */
+  @Test
+  void aParentWhoseNameAnotherPlantBearsTooIsNamedByItsCode() {
+    Code rosa = bench.plant(Determination.of(LAUI), null, "Rosa");
+    Code anna = bench.plant(Determination.of(AGAVOIDES), null, "Anna");
+    Code cross = bench.cross(rosa, anna);
+    assertThat(String.join(" ", tag(cross))).contains("Rosa × Anna");
+
+    Code second = bench.plant(Determination.of(COLORATA), null, "rosa ");
+
+    assertThat(String.join(" ", tag(cross))).contains(rosa.text() + " × Anna");
+    bench.say(new dev.filial.core.register.Joined(rosa, second, "one plant"));
+    assertThat(String.join(" ", tag(cross))).contains("Rosa × Anna");
+  }
+
   @Test
   void aSeedlingHasItsParentsTheDayOfItsSowingAndItsGeneration() {
     Code cross = bench.cross(laui, agavoides);

@@ -120,7 +120,12 @@ class AmendmentsTest {
     RegisterRefusal refusal = bench.refusal(struck(crossed));
     assertThat(refusal.entries()).contains(lot, pricked).doesNotContain(crossed);
     assertThat(refusal)
-        .hasMessageContaining("entries hang on it and would no longer hold: entry " + lot + ": ")
+        .hasMessageContaining(
+            "2 entries hang directly on it and would no longer hold: entries "
+                + lot
+                + ", "
+                + pricked
+                + ": ")
         .hasMessageContaining(
             code("26-001").text() + " is struck with entry 5; name another in its place")
         .hasMessageContaining(". Amend or strike these first");

@@ -328,6 +328,74 @@ class RulesPageTest {
             "a plant used before it came",
             bench -> bench.plant("26-001", "Echeveria colorata", "2026-05"),
             cross("26-002", "24-001", "26-001", "2026-03")),
+        refused(
+            "a seedling used before it was sown",
+            cross("25-002", "24-001", "25-001-1", "2025-06-01")),
+        refused(
+            "something that became of a plant before it came", fate("24-001", Fate.DEAD, "2020")),
+        refused("an offset of a plant before that came", ramet("10-001", "24-001", "2010-01-01")),
+        refused("a name that is another thing's code", new Named(code("24-002"), "24-001", null)),
+        refused(
+            "a plant of a species, made up otherwise",
+            new PlantAcquired(
+                code("26-001"),
+                new Determination(
+                    "Echeveria laui", null, Map.of("Echeveria laui", Fraction.HALF), null, null),
+                Provenance.UNKNOWN,
+                null,
+                List.of(),
+                false,
+                null,
+                null)),
+        refused("seed that is none", sowing("25-001 S2", "25-001 H1", "2025-06-10", "0")),
+        refused(
+            "a size below 0",
+            bench -> bench.say(new TraitDeclared("width", List.of(), null, null, "mm", null)),
+            observed("24-001", "width", "-5")),
+        refused(
+            "a measure of ten digits or more",
+            bench -> bench.say(new TraitDeclared("width", List.of(), null, null, "mm", null)),
+            observed("24-001", "width", "1e30")),
+        refused(
+            "a gamete that counts a thousandfold",
+            new LocusDeclared(
+                "k",
+                List.of("C", "c"),
+                false,
+                null,
+                null,
+                null,
+                null,
+                false,
+                null,
+                List.of(),
+                Map.of("C", Fraction.of(1001)),
+                Map.of(),
+                null)),
+        warned(
+            "a name that may be given out as a code yet",
+            bench -> {},
+            new Named(code("24-002"), "24-090", null)),
+        warned(
+            "a plant seen after it died",
+            bench -> bench.say(fate("24-002", Fate.DEAD, "2026-04")),
+            new Observed(code("24-002"), "edge", "red", Bench.on("2026-11"), null, null)),
+        warned(
+            "fewer come up than before",
+            bench -> bench.say(germinated("25-001 S1", "2025-10", "18")),
+            germinated("25-001 S1", "2025-11", "15")),
+        warned(
+            "more tallied than were sown",
+            bench -> {},
+            new Tallied(code("25-001 S1"), "edge", Map.of("red", 31L), Bench.on("2025-11"), null)),
+        warned(
+            "more tallied than stood there",
+            bench -> {},
+            new Tallied(code("25-001 P1"), "edge", Map.of("red", 11L), Bench.on("2026-05"), null)),
+        warned(
+            "a joined record that was gone",
+            bench -> bench.say(fate("25-001-3", Fate.DEAD, "2026-10")),
+            joined("25-001-2", "25-001-3")),
         warned("more come up than was sown", bench -> {}, germinated("25-001 S1", "2025-10", "31")),
         warned(
             "more alive than came up",

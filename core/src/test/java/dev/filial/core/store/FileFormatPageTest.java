@@ -108,13 +108,13 @@ class FileFormatPageTest {
   @Test
   void theHeaderIsAsDescribed() throws Exception {
     assertThat(pragma("application_id")).isEqualTo(Integer.toString(0x46696C31));
-    assertThat(pragma("user_version")).isEqualTo("3");
+    assertThat(pragma("user_version")).isEqualTo("4");
     assertThat(pragma("page_size")).isEqualTo("4096");
     assertThat(pragma("encoding")).isEqualTo("UTF-8");
     byte[] header = Files.readAllBytes(file);
     assertThat(new String(header, 68, 4, StandardCharsets.US_ASCII)).isEqualTo("Fil1");
-    assertThat(header[63]).isEqualTo((byte) 3);
-    assertThat(page).contains("`0x46696C31`", "| `user_version` | `3`", "| page size | 4096 |");
+    assertThat(header[63]).isEqualTo((byte) 4);
+    assertThat(page).contains("`0x46696C31`", "| `user_version` | `4`", "| page size | 4096 |");
   }
 
   /** Source: SHA-256 of the text on the page, by the JDK and by Python's hashlib. */
