@@ -69,7 +69,7 @@ final class FamilyShelf {
         code(cross),
         code(seed),
         pollen,
-        PartialDate.parse("2024-03-01"),
+        PartialDate.parse("20" + cross.substring(0, 2) + "-03-01"),
         Count.of(6),
         List.of(Protection.BAGGED),
         Fraction.ZERO,

@@ -22,13 +22,16 @@ public final class ListQuestion {
   private final boolean gone;
   private final @Nullable String text;
   private final @Nullable Integer year;
+  private final boolean byParents;
 
   private ListQuestion(
       RegisterView view,
       Set<Item.Kind> kinds,
       boolean gone,
       @Nullable String text,
-      @Nullable Integer year) {
+      @Nullable Integer year,
+      boolean byParents) {
+    this.byParents = byParents;
     this.view = view;
     this.kinds = kinds;
     this.gone = gone;
@@ -38,17 +41,17 @@ public final class ListQuestion {
 
   /** Asks {@code view} for everything that is here. */
   public static ListQuestion of(RegisterView view) {
-    return new ListQuestion(view, EnumSet.allOf(Item.Kind.class), false, null, null);
+    return new ListQuestion(view, EnumSet.allOf(Item.Kind.class), false, null, null, true);
   }
 
   /** The same of some kinds only. */
   public ListQuestion withKinds(Set<Item.Kind> only) {
-    return new ListQuestion(view, Set.copyOf(only), gone, text, year);
+    return new ListQuestion(view, Set.copyOf(only), gone, text, year, byParents);
   }
 
   /** The same, with what has died, left or was used up, and what never stood here. */
   public ListQuestion withGone(boolean also) {
-    return new ListQuestion(view, kinds, also, text, year);
+    return new ListQuestion(view, kinds, also, text, year, byParents);
   }
 
   /**
@@ -56,12 +59,17 @@ public final class ListQuestion {
    * codes, names and taxa of the parents hold all of these words, in either case.
    */
   public ListQuestion withText(@Nullable String words) {
-    return new ListQuestion(view, kinds, gone, words, year);
+    return new ListQuestion(view, kinds, gone, words, year, byParents);
+  }
+
+  /** The same, the words being looked for in what is said of a thing itself, not of its parents. */
+  ListQuestion withItselfAlone() {
+    return new ListQuestion(view, kinds, gone, text, year, false);
   }
 
   /** The same, only codes of calendar year {@code only}. */
   public ListQuestion withYear(@Nullable Integer only) {
-    return new ListQuestion(view, kinds, gone, text, only);
+    return new ListQuestion(view, kinds, gone, text, only, byParents);
   }
 
   /**
@@ -135,8 +143,8 @@ public final class ListQuestion {
         Arrays.stream(text.strip().toLowerCase(Locale.ROOT).split("\\s+", -1))
             .filter(word -> !said.contains(word))
             .toList();
-    if (missing.isEmpty()) {
-      return true;
+    if (missing.isEmpty() || !byParents) {
+      return missing.isEmpty();
     }
     // Looked up only now: most lines have what is asked for, or parents whose names are known.
     String behind = String.join("\n", parents.of(item.code())).toLowerCase(Locale.ROOT);

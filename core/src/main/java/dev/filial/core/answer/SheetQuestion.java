@@ -100,7 +100,12 @@ public final class SheetQuestion {
     wanted.addAll(kinds);
     List<ListQuestion.Line> lines = new ArrayList<>();
     for (ListQuestion.Line line :
-        ListQuestion.of(view).withKinds(wanted).withText(text).withGone(upTo < view.size()).ask()) {
+        ListQuestion.of(view)
+            .withKinds(wanted)
+            .withText(text)
+            .withItselfAlone()
+            .withGone(upTo < view.size())
+            .ask()) {
       Item item = view.item(line.code()).orElseThrow();
       if (item.entry() <= upTo && wasHere(item) && isAwaited(item)) {
         lines.add(line);
