@@ -227,6 +227,9 @@ public final class EntryJson {
       plain = PlainCross.read(json);
     }
     if (plain == null) {
+      plain = PlainNumbered.read(json);
+    }
+    if (plain == null) {
       plain = PlainOpening.read(json);
     }
     return plain == null ? readAny(json) : plain;

@@ -90,8 +90,11 @@ final class NewlySaid {
 
   /** A seedling exists from its sowing at the earliest, where it is known of which it came. */
   private void requireSown(Code plant, String role, @Nullable PartialDate day) {
+    if (day == null || hadANumber(plant, day)) {
+      return;
+    }
     Optional<PartialDate> sown = Birth.sown(book, plant);
-    if (day != null && sown.isPresent() && day.isSurelyBefore(sown.get())) {
+    if (sown.isPresent() && day.isSurelyBefore(sown.get())) {
       throw new RegisterRefusal(
           References.described(book, plant)
               + ", "
@@ -102,6 +105,12 @@ final class NewlySaid {
               + sown.get().inWords()
               + "; mend the date or name another plant");
     }
+  }
+
+  /** Whether it was pricked out by then, so that when it was sown need not be looked up. */
+  private boolean hadANumber(Code plant, PartialDate day) {
+    PartialDate since = book.resolved(plant).map(Item::since).orElse(null);
+    return since != null && !day.isSurelyBefore(since);
   }
 
   /** An offset may have been taken where the plant stood before, but then not under a day here. */

@@ -3,9 +3,10 @@ package dev.filial.core.register;
 import org.jspecify.annotations.Nullable;
 
 /**
- * JSON of nothing but texts that need no escaping, read from left to right. The few kinds of entry
- * that a register is nearly all made of are read and written so: a long table takes half the time,
- * and a command that writes one of them does not have to set up the whole of {@link EntryJson}.
+ * JSON of texts that need no escaping and small numbers, read from left to right. The few kinds of
+ * entry that a register is nearly all made of are read and written so: a long table takes half the
+ * time, and a command that writes one of them does not have to set up the whole of {@link
+ * EntryJson}.
  */
 final class PlainJson {
 
@@ -41,6 +42,24 @@ final class PlainJson {
     }
     at = before;
     return null;
+  }
+
+  /** The whole number of a property, of at most nine digits, if it comes next; otherwise -1. */
+  int number(String name) {
+    int before = at;
+    int number = -1;
+    if (goes(",") && goes("\"") && goes(name) && goes("\":")) {
+      int from = at;
+      while (at < json.length() && json.charAt(at) >= '0' && json.charAt(at) <= '9') {
+        at++;
+      }
+      boolean plain = at > from && at - from <= 9 && json.charAt(from) != '0';
+      number = plain ? Integer.parseInt(json.substring(from, at)) : -1;
+    }
+    if (number < 0) {
+      at = before;
+    }
+    return number;
   }
 
   /** The text up to the next quote; null where it needs escaping, nothing more being read then. */

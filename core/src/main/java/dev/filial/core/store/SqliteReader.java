@@ -126,8 +126,11 @@ final class SqliteReader implements RegisterView {
             + " still be read");
   }
 
-  /** How many entries are looked over at a time before something is written. */
-  private static final int STRETCH = 24;
+  /**
+   * How many entries are looked over at a time before something is written. A Java that has just
+   * started takes two milliseconds for each.
+   */
+  private static final int STRETCH = 4;
 
   /**
    * Looks over the digests of the last entries and of one stretch of older ones, so that a book
