@@ -101,8 +101,8 @@ class DemoTest {
     List<String> proposed =
         demo.out().lines().map(String::strip).filter(line -> line.startsWith("filial ")).toList();
 
-    assertThat(proposed).hasSize(15);
-    assertThat(proposed.get(14)).startsWith("filial pages ");
+    assertThat(proposed).hasSize(16);
+    assertThat(proposed.get(15)).startsWith("filial pages ");
     for (String line : proposed) {
       List<String> words = CommandWords.of(line);
       if (Verbs.all().list().stream().anyMatch(verb -> verb.name().equals(words.get(0)))) {
