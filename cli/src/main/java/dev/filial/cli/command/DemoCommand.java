@@ -142,7 +142,7 @@ public final class DemoCommand implements BenchCommand {
               "filial hangs 22-001",
               "filial odds 24-001 --trait tips",
               "filial carries 24-001-3 --trait tips",
-              "filial next --want tips=red --true-breeding tips --show 3",
+              "filial next --want tips=plain",
               "filial mistakes --trait down",
               "filial fit 24-001 24-007 --trait tips",
               "filial sow 26-012 40 --pots 2",
