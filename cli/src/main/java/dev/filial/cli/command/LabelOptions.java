@@ -60,6 +60,15 @@ final class LabelOptions {
             Reading.SETS);
   }
 
+  /** A taxon as it was typed, which a forgotten variable of the shell is not. */
+  static String typed(String taxon) {
+    if (taxon.isBlank()) {
+      throw Trouble.usage(
+          "the taxon is empty", "Write its name in quotes, or ? if nobody knows it.");
+    }
+    return taxon;
+  }
+
   /** What it was said to be; {@code ?} or nothing for a name that nobody knows. */
   DeterminationReading.Reading determination(RegisterView view, String taxon) {
     boolean unknown = taxon.isBlank() || taxon.strip().equals("?");

@@ -7,7 +7,6 @@ import dev.filial.cli.frame.OpenRegister;
 import dev.filial.cli.frame.OpenRegister.Writing;
 import dev.filial.cli.frame.Reading;
 import dev.filial.cli.frame.Recorded;
-import dev.filial.cli.frame.Trouble;
 import dev.filial.cli.frame.Words;
 import dev.filial.core.answer.DeterminationReading;
 import dev.filial.core.answer.Namesakes;
@@ -66,11 +65,7 @@ public final class PlantCommand implements BenchCommand {
 
   @Override
   public Answer run(Bench bench) {
-    String written = String.join(" ", taxon.get());
-    if (!taxon.get().isEmpty() && written.isBlank()) {
-      throw Trouble.usage(
-          "the taxon is empty", "Write its name in quotes, or ? if nobody knows it.");
-    }
+    String written = taxon.get().isEmpty() ? "" : LabelOptions.typed(String.join(" ", taxon.get()));
     if (written.isEmpty() && bench.asker().canAsk()) {
       written = bench.asker().ask("Taxon on its label, ? if unknown", "?").orElse("?");
     }

@@ -8,7 +8,6 @@ import dev.filial.cli.frame.OpenRegister;
 import dev.filial.cli.frame.OpenRegister.Writing;
 import dev.filial.cli.frame.Reading;
 import dev.filial.cli.frame.Recorded;
-import dev.filial.cli.frame.Trouble;
 import dev.filial.cli.frame.Words;
 import dev.filial.core.answer.DeterminationReading;
 import dev.filial.core.name.Code;
@@ -62,12 +61,14 @@ public final class SeedCommand implements BenchCommand {
   @Override
   public Answer run(Bench bench) {
     String written =
-        LeftOut.orAsk(
-            taxon.get(), "TAXON", "Taxon on the packet, ? if unknown", "?", Reading.TEXT, bench);
-    if (written.isBlank()) {
-      throw Trouble.usage(
-          "the taxon is empty", "Write its name in quotes, or ? if nobody knows it.");
-    }
+        LabelOptions.typed(
+            LeftOut.orAsk(
+                taxon.get(),
+                "TAXON",
+                "Taxon on the packet, ? if unknown",
+                "?",
+                Reading.TEXT,
+                bench));
     Count seeds =
         weight.isWeighed() && count.get().isEmpty()
             ? Count.unknown()

@@ -27,6 +27,15 @@ import org.jspecify.annotations.Nullable;
  */
 public record SeedLine(List<String> line, List<Source> sources, Fraction unknown) {
 
+  /** A line of more plants than this is told by its ends. */
+  private static final int LONGEST = 24;
+
+  /** So many of a longer line are told from the plant back. */
+  private static final int FIRST = 12;
+
+  /** And so many up to its end. */
+  private static final int LAST = 4;
+
   /** Copies the lists. */
   public SeedLine {
     line = List.copyOf(line);
@@ -100,15 +109,6 @@ public record SeedLine(List<String> line, List<Source> sources, Fraction unknown
   private static @Nullable String taxon(Founder founder) {
     return founder.standing() == Standing.PURE ? founder.makeup().shares().firstKey() : null;
   }
-
-  /** A line of more plants than this is told by its ends. */
-  private static final int LONGEST = 24;
-
-  /** So many of a longer line are told from the plant back. */
-  private static final int FIRST = 12;
-
-  /** And so many up to its end. */
-  private static final int LAST = 4;
 
   /**
    * The line in words, as {@code 26-013E <- 24-002A <- 22-001C (Echeveria agavoides)}; of more than

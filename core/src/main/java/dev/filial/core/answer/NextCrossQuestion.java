@@ -18,9 +18,7 @@ import dev.filial.core.name.Code;
 import dev.filial.core.number.Fraction;
 import dev.filial.core.pedigree.Pedigree;
 import dev.filial.core.plan.Candidate;
-import dev.filial.core.plan.CrossPath;
 import dev.filial.core.plan.Goal;
-import dev.filial.core.plan.Mate;
 import dev.filial.core.plan.PlanChances;
 import dev.filial.core.plan.PlanGenes;
 import dev.filial.core.plan.PlanSearch;
@@ -28,15 +26,11 @@ import dev.filial.core.plan.Relations;
 import dev.filial.core.plan.Sowing;
 import dev.filial.core.register.Item;
 import dev.filial.core.register.LocusDeclared;
-import dev.filial.core.register.ModelDeclared;
 import dev.filial.core.register.RegisterRefusal;
 import dev.filial.core.register.RegisterView;
-import dev.filial.core.register.Subject;
-import dev.filial.core.register.TraitDeclared;
 import dev.filial.core.trial.Proportion;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -48,7 +42,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -175,7 +168,7 @@ public final class NextCrossQuestion {
    *     range
    */
   public NextCrosses ask() {
-    List<String> traits = traits();
+    List<String> traits = TraitsWanted.of(view, wanted);
     GenesInPlay genes =
         GenesInPlay.of(view, GeneEvidence.withLinked(view, traits), MapFunction.HALDANE, false);
     Wish wish = wanted.wish(genes);
@@ -184,53 +177,20 @@ public final class NextCrossQuestion {
     List<Item> here = here(leftOut);
     String what = wanted.words(genes, wish);
     if (here.isEmpty()) {
-      return answer(what, 0, leftOut, List.of(), 0, List.of(), 0, List.of(), method(genes, 0));
+      return answer(
+          what,
+          0,
+          leftOut,
+          List.of(),
+          0,
+          List.of(),
+          0,
+          List.of(),
+          PlanTelling.method(seasons, 0, !genes.genome().isExact()));
     }
     List<Code> codes = here.stream().map(Item::code).toList();
     GeneEvidence evidence = GeneEvidence.of(view, genes, weighing, codes);
     return new Answering(genes, wish, looked, evidence, codes, leftOut).among(here, what);
-  }
-
-  /** The traits that are mentioned, and those that the genes that are mentioned show by. */
-  private List<String> traits() {
-    Set<String> named = new LinkedHashSet<>();
-    wanted.states().forEach(state -> named.add(view.requiredTrait(state.trait()).trait()));
-    wanted.breedingTrue().forEach(trait -> named.add(view.requiredTrait(trait).trait()));
-    Set<String> loci = new HashSet<>();
-    named.forEach(trait -> loci.addAll(GenesInPlay.required(view, trait).loci()));
-    String text = wanted.genes();
-    if (text != null) {
-      for (String gene : GeneReading.in(view).meant(List.of(text))) {
-        if (!loci.contains(gene)) {
-          TraitDeclared trait = goingBy(gene);
-          named.add(trait.trait());
-          loci.addAll(GenesInPlay.required(view, trait.trait()).loci());
-        }
-      }
-    }
-    if (named.isEmpty()) {
-      throw new RegisterRefusal("say what the seedling you hope for is to show or to carry");
-    }
-    return List.copyOf(named);
-  }
-
-  private TraitDeclared goingBy(String gene) {
-    Map<TraitDeclared, ModelDeclared> models = new LinkedHashMap<>();
-    for (TraitDeclared trait : view.traits()) {
-      view.model(Subject.trait(trait.trait()).key())
-          .filter(model -> model.loci().contains(gene))
-          .ifPresent(model -> models.put(trait, model));
-    }
-    return models.entrySet().stream()
-        .min(Comparator.comparingInt(one -> one.getValue().loci().size()))
-        .map(Map.Entry::getKey)
-        .orElseThrow(
-            () ->
-                new RegisterRefusal(
-                    "no trait goes by the gene "
-                        + gene
-                        + ", so nothing that is seen tells who carries it; declare a model of a"
-                        + " trait that does"));
   }
 
   /** The plants that stand here, or those that were named. */
@@ -291,42 +251,6 @@ public final class NextCrossQuestion {
         method);
   }
 
-  private List<String> doubts(Collection<Code> plants) {
-    return LineageNotes.of(view, view.lineage(plants).values(), plants);
-  }
-
-  private List<String> method(GenesInPlay genes, int reckoned) {
-    List<String> method = new ArrayList<>();
-    method.add(
-        "What each plant most likely carries was worked out from everything that was seen, for all"
-            + " of them in one go; ways were compared by the mean of what parents may carry.");
-    if (seasons > 1) {
-      method.add(
-          "After the first season a kept seedling is selfed, crossed with a sib that shows the same,"
-              + " or crossed with any of these plants; two seedlings of different crosses are not"
-              + " crossed. Of each first cross only the best way is shown, and a way of more seasons"
-              + " only if it takes fewer seeds.");
-    }
-    if (seasons > 2) {
-      method.add(
-          "For the third season not every kept seedling was followed: a beam of the "
-              + PlanSearch.BEAM
-              + " best of the first season was.");
-    }
-    if (reckoned > 0) {
-      method.add(
-          "The best "
-              + reckoned
-              + " were reckoned in full: the parents of the first cross with the odds of both"
-              + " together, and seeds counted over all that they may be, since seeds of one plant"
-              + " share what it is.");
-    }
-    if (!genes.genome().isExact()) {
-      method.add("Map distances were turned into recombination by Haldane's function.");
-    }
-    return method;
-  }
-
   /** The candidates, what they carry, and what comes of them. */
   private final class Answering {
     private final GenesInPlay genes;
@@ -355,7 +279,7 @@ public final class NextCrossQuestion {
       this.leftOut = leftOut;
       notes.addAll(evidence.notes());
       // Doubts about plants that are in no plan are not doubts about the answer.
-      notes.removeAll(doubts(here));
+      notes.removeAll(PlanTelling.doubts(view, here));
       notes.addAll(ReckoningTelling.noted(genes));
       if (ways.size() > 1) {
         notes.add("Reckoned as if " + scenario.assuming() + ", which nobody stated.");
@@ -429,7 +353,7 @@ public final class NextCrossQuestion {
                   wanted.rates().stream()
                       .mapToDouble(rate -> rate.share().toDouble())
                       .reduce(1, (one, other) -> one * other))
-              .withSettings(
+              .withSeedSetting(
                   (seed, pollen) ->
                       !refusing.contains(
                           List.of(parents.get(seed).code(), parents.get(pollen).code())));
@@ -456,9 +380,19 @@ public final class NextCrossQuestion {
       if (best.isEmpty() && tooMany != null) {
         throw tooMany;
       }
+      PlanTelling telling =
+          new PlanTelling(view, tables, looked, parents, relations, shares, wanted.atLeast());
       List<Plan> alike =
           AlikePlans.together(
-              best.stream().map(one -> plan(tables, one, parents, relations)).toList());
+              best.stream()
+                  .map(
+                      one ->
+                          telling.plan(
+                              one.way(),
+                              one.chances(),
+                              one.sown(),
+                              ReckoningTelling.leaning(one.joint().reckoning())))
+                  .toList());
       List<Plan> plans = alike.subList(0, Math.min(shown, alike.size()));
       long firsts =
           ways.stream()
@@ -476,7 +410,7 @@ public final class NextCrossQuestion {
           plans,
           (int) (firsts - told.size()),
           List.copyOf(notes),
-          method(genes, all.size()));
+          PlanTelling.method(seasons, all.size(), !genes.genome().isExact()));
     }
 
     /** The crosses that a plan may begin with. */
@@ -662,116 +596,6 @@ public final class NextCrossQuestion {
         }
       }
       return best;
-    }
-
-    private Plan plan(PlanGenes tables, Reckoned one, List<Plant> parents, Relations relations) {
-      CrossPath path = one.way().path();
-      Sowing sowing = one.sown();
-      List<Season> told = new ArrayList<>();
-      for (int season = 0; season < path.seasons(); season++) {
-        boolean last = season == path.seasons() - 1;
-        double chance = one.chances().seasonChances().get(season);
-        Side[] sides = sides(path, season, parents);
-        CrossPath.Later later = last ? null : path.later().get(season);
-        told.add(
-            new Season(
-                sides[0],
-                sides[1],
-                isBackcross(path, season),
-                later == null ? "the wanted ones" : looks(tables.appearances().get(later.keep())),
-                chance > 1 - 1e-9,
-                chance,
-                sowing.seeds().get(season),
-                last ? wanted.atLeast() : sowing.keep().get(season),
-                later != null && later.mate() instanceof Mate.Sib));
-      }
-      double[] made = relations.shares(path);
-      List<NextCrosses.Share> asked = new ArrayList<>();
-      int k = 0;
-      for (Map.Entry<String, Fraction> share : shares.entrySet()) {
-        asked.add(new NextCrosses.Share(share.getKey(), share.getValue(), made[k++]));
-      }
-      return new Plan(
-          told,
-          null,
-          sowing.total(),
-          sowing.certainty(),
-          sowing.reached(),
-          sowing.reachable(),
-          one.way().inbreeding(),
-          asked,
-          leaning(told, one));
-    }
-
-    /** What was taken for granted of the plants of a plan. */
-    private List<String> leaning(List<Season> told, Reckoned one) {
-      Set<Code> plants = new LinkedHashSet<>();
-      for (Season season : told) {
-        Stream.of(season.seed().plant(), season.pollen().plant())
-            .flatMap(Stream::ofNullable)
-            .forEach(plant -> plants.add(plant.code()));
-      }
-      List<String> all = new ArrayList<>(ReckoningTelling.leaning(one.joint().reckoning()));
-      all.addAll(doubts(plants));
-      return all;
-    }
-
-    private String looks(List<String> states) {
-      List<String> words = new ArrayList<>();
-      for (int i = 0; i < states.size(); i++) {
-        words.add(looked.get(i).trait() + " " + states.get(i));
-      }
-      return String.join(", ", words);
-    }
-
-    private Side[] sides(CrossPath path, int season, List<Plant> parents) {
-      if (season == 0) {
-        return new Side[] {
-          new Side(Part.PLANT, parents.get(path.seed())),
-          new Side(Part.PLANT, parents.get(path.pollen()))
-        };
-      }
-      Side kept = new Side(Part.KEPT, null);
-      Mate mate = path.later().get(season - 1).mate();
-      if (mate instanceof Mate.Plant plant) {
-        Side other = new Side(Part.PLANT, parents.get(plant.candidate()));
-        return plant.asSeed() ? new Side[] {other, kept} : new Side[] {kept, other};
-      }
-      return new Side[] {kept, mate instanceof Mate.Sib ? new Side(Part.SIB, null) : kept};
-    }
-
-    private boolean isBackcross(CrossPath path, int season) {
-      if (season == 0 || !(path.later().get(season - 1).mate() instanceof Mate.Plant plant)) {
-        return false;
-      }
-      if (season == 1) {
-        return plant.candidate() == path.seed() || plant.candidate() == path.pollen();
-      }
-      return path.later().get(season - 2).mate() instanceof Mate.Plant before
-          && before.candidate() == plant.candidate();
-    }
-  }
-
-  /**
-   * Of ways in order of their cost so many of different costs, and of one cost so many: of sister
-   * seedlings of which the same is known a dozen tell as much as a hundred.
-   */
-  private static final class FewOfEach {
-    private static final int OF_ONE_COST = 12;
-
-    private final long different;
-    private final Map<Long, Integer> taken = new HashMap<>();
-
-    FewOfEach(long different) {
-      this.different = different;
-    }
-
-    boolean takes(PlanSearch.Found way) {
-      long cost = Math.round(way.cost() * 1e6);
-      if (!taken.containsKey(cost) && taken.size() >= different) {
-        return false;
-      }
-      return taken.merge(cost, 1, Integer::sum) <= OF_ONE_COST;
     }
   }
 

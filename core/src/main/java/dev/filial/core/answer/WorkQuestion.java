@@ -24,8 +24,8 @@ import java.util.TreeSet;
  * treatments to repeat; fruit that should be ripe; promises; seed and pollen that get old; tags
  * that fade. After which time something is due is told by {@link Intervals}.
  *
- * <p>Cost: every sowing, cross and lot is looked at once with its entries, and every plant whose
- * tag is old enough.
+ * <p>Cost: every sowing, cross and lot is looked at once with its entries, every plant by itself,
+ * and of every other entry what kind it is of.
  */
 public final class WorkQuestion {
 

@@ -12,6 +12,8 @@ import java.util.List;
  */
 public record Goal(int atLeast, double certainty, double mostInbred, List<Double> leastShares) {
 
+  private static final double ROUNDING = 1e-9;
+
   /**
    * Copies the list.
    *
@@ -37,8 +39,6 @@ public record Goal(int atLeast, double certainty, double mostInbred, List<Double
   public static Goal of(int atLeast, double certainty) {
     return new Goal(atLeast, certainty, 1, List.of());
   }
-
-  private static final double ROUNDING = 1e-9;
 
   /** Whether the seedlings at the end of that way are related and made up as they have to be. */
   boolean allows(Relations relations, CrossPath path) {

@@ -31,7 +31,6 @@ public final class PlanGenes {
   private static final Form PLANT = Form.of(2);
   private static final Form GAMETE = Form.of(1);
 
-  private final Genome genome;
   private final List<Genotype> genotypes = new ArrayList<>();
   private final Map<Genotype, Integer> numbers = new LinkedHashMap<>();
   private final double[][] eggs;
@@ -46,7 +45,7 @@ public final class PlanGenes {
 
   private PlanGenes(
       GenomeStates states, List<TraitModel> looked, List<TraitModel> losses, Wish wish) {
-    this.genome = states.genome();
+    Genome genome = states.genome();
     int groups = genome.groups().size();
     int[] plants = new int[groups];
     int[] eggCounts = new int[groups];
@@ -91,11 +90,11 @@ public final class PlanGenes {
     }
     lives = new double[size];
     wanted = new double[size];
-    List<TraitModel> all2 = new ArrayList<>(looked);
-    all2.addAll(losses);
+    List<TraitModel> deadly = new ArrayList<>(looked);
+    deadly.addAll(losses);
     for (int n = 0; n < size; n++) {
       lives[n] = 1;
-      for (TraitModel model : all2) {
+      for (TraitModel model : deadly) {
         lives[n] *= model.outcomeOf(genotypes.get(n)).lives().toDouble();
       }
       wanted[n] = lives[n] == 0 ? 0 : lives[n] * wish.chanceOf(genotypes.get(n)).toDouble();
@@ -185,11 +184,6 @@ public final class PlanGenes {
       rest /= counts[g];
     }
     return digits;
-  }
-
-  /** The genes. */
-  public Genome genome() {
-    return genome;
   }
 
   /** All genotypes of a diploid, by number. */

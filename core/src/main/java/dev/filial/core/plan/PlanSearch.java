@@ -37,7 +37,7 @@ public final class PlanSearch {
   private final PlanGenes genes;
   private final List<Candidate> candidates;
   private final Relations relations;
-  private final Settings settings;
+  private final SeedSetting setting;
   private final Goal goal;
   private final int seasons;
   private final double coming;
@@ -61,14 +61,14 @@ public final class PlanSearch {
       PlanGenes genes,
       List<Candidate> candidates,
       Relations relations,
-      Settings settings,
+      SeedSetting setting,
       Goal goal,
       int seasons,
       double coming) {
     this.genes = genes;
     this.candidates = List.copyOf(candidates);
     this.relations = relations;
-    this.settings = settings;
+    this.setting = setting;
     this.goal = goal;
     this.seasons = seasons;
     this.coming = coming;
@@ -104,17 +104,17 @@ public final class PlanSearch {
     if (number < 1 || number > 3) {
       throw new IllegalArgumentException(number + " seasons; plans are made for 1, 2 or 3 of them");
     }
-    return new PlanSearch(genes, candidates, relations, settings, goal, number, coming);
+    return new PlanSearch(genes, candidates, relations, setting, goal, number, coming);
   }
 
   /** The same with pairs left out that set no seed. */
-  public PlanSearch withSettings(Settings other) {
+  public PlanSearch withSeedSetting(SeedSetting other) {
     return new PlanSearch(genes, candidates, relations, other, goal, seasons, coming);
   }
 
   /** The same with only that share of the seeds coming to a seedling that can be looked at. */
   public PlanSearch withComing(double share) {
-    return new PlanSearch(genes, candidates, relations, settings, goal, seasons, share);
+    return new PlanSearch(genes, candidates, relations, setting, goal, seasons, share);
   }
 
   /**
@@ -201,8 +201,8 @@ public final class PlanSearch {
         pairs.add(new Pair(i, i));
       }
       for (int j = i + 1; j < candidates.size(); j++) {
-        boolean there = settings.sets(i, j);
-        boolean back = settings.sets(j, i);
+        boolean there = setting.sets(i, j);
+        boolean back = setting.sets(j, i);
         if (there) {
           pairs.add(new Pair(i, j));
         }
@@ -220,7 +220,7 @@ public final class PlanSearch {
     for (int i = 0; i < candidates.size(); i++) {
       refused += candidates.get(i).selfs() ? 0 : 1;
       for (int j = i + 1; j < candidates.size(); j++) {
-        refused += settings.sets(i, j) || settings.sets(j, i) ? 0 : 1;
+        refused += setting.sets(i, j) || setting.sets(j, i) ? 0 : 1;
       }
     }
     return refused;

@@ -62,8 +62,8 @@ final class TraitValues {
               + value
               + " is below 0; see the sign, or declare the least that the trait can be");
     }
-    boolean inWords = number.scale() > 30 || number.precision() > 30;
-    if (inWords
+    boolean tooLong = number.scale() > 30 || number.precision() > 30;
+    if (tooLong
         || (trait.most() == null && number.signum() > 0 && number.compareTo(MOST) > 0)
         || (trait.least() == null && number.signum() < 0 && number.negate().compareTo(MOST) > 0)) {
       throw new RegisterRefusal(

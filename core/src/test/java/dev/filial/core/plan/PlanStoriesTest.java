@@ -240,7 +240,7 @@ class PlanStoriesTest {
   @Test
   void twoCarriersThatSetNoSeedOnEachOtherAreNoPair() {
     Bench bench = green("Aa", "Aa");
-    PlanSearch search = bench.search(Goal.of(1, 0.95), 1).withSettings((seed, pollen) -> false);
+    PlanSearch search = bench.search(Goal.of(1, 0.95), 1).withSeedSetting((seed, pollen) -> false);
     assertThat(search.refused()).isEqualTo(1);
     assertThat(search.ways()).allMatch(way -> way.path().seed() == way.path().pollen());
   }
