@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.BeforeEach;
@@ -16,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import tools.jackson.databind.JsonNode;
 
 class BatchVerbsTest {
 
@@ -276,9 +278,22 @@ class BatchVerbsTest {
   }
 
   @Test
+  void aProgramIsToldTheCodesOfAllAndAPersonOfTheFirst() throws IOException {
+    String[] lines = new String[31];
+    Arrays.fill(lines, "plant \"Echeveria laui\"");
+    write("many.txt", lines);
+
+    assertThat(bench.told("batch", "many.txt")).contains("26-034").doesNotContain("26-035");
+    JsonNode told = bench.json("batch", "many.txt");
+    assertThat(told.get("written").size()).isEqualTo(31);
+    assertThat(told.get("written").get(30).get("codes").get(0).asString()).startsWith("26-076");
+    assertThat(told.get("unlisted").asLong()).isZero();
+  }
+
+  @Test
   void thousandsOfBadLinesAreCountedAndTheFirstOfThemTold() throws IOException {
     String[] lines = new String[5000];
-    java.util.Arrays.fill(lines, "note Nobody x");
+    Arrays.fill(lines, "note Nobody x");
     write("bad.txt", lines);
 
     assertThat(bench.refused(1, "batch", "bad.txt"))

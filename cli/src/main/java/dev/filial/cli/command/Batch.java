@@ -32,10 +32,11 @@ import org.jspecify.annotations.Nullable;
  */
 final class Batch {
 
-  /** So many complaints, warnings and entries are told; of more only the number. */
+  /** So many complaints and warnings are told; of more only the number. */
   static final int TOLD = 200;
 
-  private static final int SHOWN = 20;
+  /** So many entries are told to a program, which wants the codes; of more only the number. */
+  static final int LISTED = 10_000;
 
   /** Verbs that write, but not one entry into a register that is open. */
   private static final Set<String> ALONE = Set.of("batch", "import", "table", "sit", "fill");
@@ -71,7 +72,7 @@ final class Batch {
    * @param entries how many entries they make
    * @param bad how many lines cannot be taken
    * @param complaints why, for the first {@value #TOLD} of them
-   * @param written the first {@value #SHOWN} entries
+   * @param written the first {@value #LISTED} entries
    * @param warnings what should be known of lines that were taken, for the first {@value #TOLD}
    * @param unsaid how many warnings there are beyond those
    */
@@ -163,7 +164,7 @@ final class Batch {
     entries++;
     List<Code> gave = GivenCodes.of(statement);
     codes.addAll(gave);
-    if (written.size() < SHOWN) {
+    if (written.size() < LISTED) {
       written.add(new Written(line, accepted.entry().number(), gave, Telling.of(statement)));
     }
   }

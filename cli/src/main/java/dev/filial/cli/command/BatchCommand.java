@@ -33,6 +33,9 @@ public final class BatchCommand implements BenchCommand {
 
   private static final String STANDARD_INPUT = "-";
 
+  /** So many entries are shown to a person. */
+  private static final int SHOWN = 20;
+
   private final VerbTable verbs;
   private final Supplier<Optional<String>> file;
   private final BooleanSupplier check;
@@ -79,7 +82,8 @@ public final class BatchCommand implements BenchCommand {
      * @param entries how many entries they make
      * @param bad how many lines cannot be taken
      * @param complaints why
-     * @param written the first of the entries
+     * @param written the first of the entries, {@value Batch#LISTED} at most
+     * @param unlisted how many entries there are beyond those
      * @param warnings what should be known
      */
     record Told(
@@ -89,6 +93,7 @@ public final class BatchCommand implements BenchCommand {
         long bad,
         List<Batch.Complaint> complaints,
         List<Batch.Written> written,
+        long unlisted,
         List<String> warnings) {}
 
     @Override
@@ -100,6 +105,7 @@ public final class BatchCommand implements BenchCommand {
           outcome.bad(),
           outcome.complaints(),
           outcome.written(),
+          outcome.isGood() ? outcome.entries() - outcome.written().size() : 0,
           warnings());
     }
 
@@ -145,9 +151,11 @@ public final class BatchCommand implements BenchCommand {
               + number(outcome.lines(), "line")
               + ".");
       Table table = new Table().numbers("line").numbers("entry").column("code").column("it says");
-      outcome.written().forEach(one -> table.row(one.line(), one.entry(), codes(one), one.text()));
+      outcome.written().stream()
+          .limit(SHOWN)
+          .forEach(one -> table.row(one.line(), one.entry(), codes(one), one.text()));
       screen.table(table);
-      long more = outcome.entries() - outcome.written().size();
+      long more = outcome.entries() - SHOWN;
       screen.next(
           more > 0
               ? "the other " + more + ": filial history --last " + outcome.entries()
