@@ -82,7 +82,11 @@ public final class PollinatorQuestion {
               + " is recorded to have come about in one way, so nobody else is to choose from; record"
               + " its pollination as open, with the plants that were in flower");
     }
-    boolean wholeFruit = !single && !seedBySeed;
+    // The seed of a mixed lot is of several fruits.
+    boolean mixed =
+        evidence.pedigree().cases(evidence.pedigree().indexOf(name)).stream()
+            .anyMatch(way -> way.route() == Route.LOT_SHARE);
+    boolean wholeFruit = !single && !seedBySeed && !mixed;
     Set<String> family = new HashSet<>(Set.of(name));
     for (int plant = 0; plant < evidence.pedigree().size(); plant++) {
       String sib = evidence.pedigree().code(plant);
@@ -135,6 +139,9 @@ public final class PollinatorQuestion {
     }
     // A plant that the register does not number stands for something that was not named.
     String of = ((Case.Copy) way).of();
+    if (way.route() == Route.LOT_SHARE) {
+      return behind.family(of).map(family -> family.code().text()).orElse(of);
+    }
     return behind.item(of).isPresent() || behind.family(of).isPresent() ? of : "none of these";
   }
 }

@@ -241,6 +241,11 @@ public record TraitModel(String trait, List<String> states, List<Row> rows) {
     return List.copyOf(loci);
   }
 
+  /** Whether plants of one genotype all show the same: it is penetrant throughout. */
+  public boolean isPenetrant() {
+    return rows.stream().allMatch(row -> row.outcome().shows().size() <= 1);
+  }
+
   /** Whether some genotype dies or lives less often. */
   public boolean touchesLife() {
     return rows.stream().anyMatch(row -> !row.outcome().lives().isOne());

@@ -4,12 +4,16 @@ import dev.filial.core.inference.factor.Bearing;
 import dev.filial.core.inference.factor.Elimination;
 import dev.filial.core.inference.factor.FactorGraph;
 import dev.filial.core.pedigree.Pedigree;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Deque;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
@@ -115,11 +119,20 @@ final class AskedNetwork {
     BitSet entered = network.behind(needed);
     network.enter(entered);
     sightings.noticed(entered, picked);
+    Set<Seen> kept = new HashSet<>(seen.keySet());
+    Seen last = later.isEmpty() ? null : new Seen(lineages.number(asked.get(0)), later);
+    if (last != null) {
+      kept.add(last);
+    }
+    Set<Seen> drawnApart = drawnApart(kept);
     seen.forEach(
         (what, states) -> {
-          boolean isLater =
-              what.trait().equals(later) && what.plant() == lineages.number(asked.get(0));
-          if (!isLater) {
+          if (what.equals(last)) {
+            return;
+          }
+          if (drawnApart.contains(what)) {
+            sightings.appearance(what.plant(), what.trait(), states);
+          } else {
             sightings.shown(what.plant(), what.trait(), states);
           }
         });
@@ -131,6 +144,32 @@ final class AskedNetwork {
             lineages.number(finding.plant()), lineages.family(finding.plant()), counted);
       }
     }
+  }
+
+  /**
+   * What needs a variable of its own: how plants show a trait that does not always show, where one
+   * of them may be another over again and both would be one drawing.
+   */
+  private Set<Seen> drawnApart(Set<Seen> kept) {
+    Set<Seen> apart = new HashSet<>();
+    Deque<Seen> open = new ArrayDeque<>();
+    for (Seen one : kept) {
+      if (!genetics.model(one.trait()).isPenetrant()
+          && Sightings.isPerhapsAnother(lineages.ways(one.plant()))) {
+        open.add(one);
+      }
+    }
+    while (!open.isEmpty()) {
+      Seen one = open.remove();
+      if (apart.add(one)) {
+        for (Way way : lineages.ways(one.plant())) {
+          if (way instanceof Way.Again again) {
+            open.add(new Seen(again.plant(), one.trait()));
+          }
+        }
+      }
+    }
+    return apart;
   }
 
   /** How many alleles are drawn from taxa by seedlings that are no plants of the network. */
@@ -179,6 +218,11 @@ final class AskedNetwork {
   /** The variable of the way in which a plant came about. */
   int way(int number) {
     return network.selector(number);
+  }
+
+  /** In which of its cases a plant came about that came about in this way. */
+  int caseOf(int number, int way) {
+    return lineages.caseOf(number, way);
   }
 
   /** The variable of what a plant shows, with what was seen of that. */

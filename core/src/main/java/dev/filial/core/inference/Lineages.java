@@ -6,6 +6,7 @@ import dev.filial.core.heredity.Meiosis;
 import dev.filial.core.pedigree.Descent;
 import dev.filial.core.pedigree.Founder;
 import dev.filial.core.pedigree.Pedigree;
+import dev.filial.core.pedigree.Route;
 import dev.filial.core.pedigree.StatedGeneration;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -31,6 +32,7 @@ final class Lineages {
   private final Map<String, Integer> cultivars = new HashMap<>();
   private final Map<String, Integer> others = new HashMap<>();
   private final Map<Integer, String> drawings = new HashMap<>();
+  private final Map<Integer, List<Integer>> casesOfWays = new HashMap<>();
 
   private Lineages(Pedigree pedigree, FounderPriors priors, Assumptions assumptions) {
     this.pedigree = pedigree;
@@ -111,7 +113,8 @@ final class Lineages {
     List<Descent> descents = pedigree.descents(at);
     if (!isDoubtful(pedigree.code(at))
         && descents.size() == 1
-        && descents.get(0) instanceof Descent.Copy copy) {
+        && descents.get(0) instanceof Descent.Copy copy
+        && !isOfMixedLot(copy)) {
       return List.of(new Way.Again(1, numbers[copy.of()]));
     }
     return ways.get(numbers[at]);
@@ -211,10 +214,47 @@ final class Lineages {
       return numbers[copy.of()];
     }
     List<Way> its = new ArrayList<>();
-    for (Descent descent : descents) {
-      its.add(way(descent, code));
+    List<Integer> cases = new ArrayList<>();
+    for (int i = 0; i < descents.size(); i++) {
+      for (Way way : ways(descents.get(i), code)) {
+        its.add(way);
+        cases.add(i);
+      }
     }
-    return added(its);
+    int number = added(its);
+    if (its.size() > descents.size()) {
+      casesOfWays.put(number, cases);
+    }
+    return number;
+  }
+
+  /**
+   * In which of its cases a plant of several came about, by the number of its way: a case whose
+   * seed was of several kinds itself is as many ways.
+   */
+  int caseOf(int number, int way) {
+    List<Integer> cases = casesOfWays.get(number);
+    return cases == null ? way : cases.get(way);
+  }
+
+  /**
+   * Seed of a mixed lot is not the seedling that stands for its cross, but another such: it came
+   * about in the same ways, and each seed of the lot by itself.
+   */
+  private List<Way> ways(Descent descent, String code) {
+    if (descent instanceof Descent.Copy copy && isOfMixedLot(copy)) {
+      double share = descent.share().toDouble();
+      return ways.get(numbers[copy.of()]).stream()
+          .map(way -> way.sharing(share * way.share()))
+          .toList();
+    }
+    return List.of(way(descent, code));
+  }
+
+  /** A cultivar's plants are one genotype, from whatever lot. */
+  private boolean isOfMixedLot(Descent.Copy copy) {
+    Founder founder = pedigree.founder(copy.of());
+    return copy.route() == Route.LOT_SHARE && (founder == null || founder.cultivar() == null);
   }
 
   private Way way(Descent descent, String code) {

@@ -299,14 +299,21 @@ public final class PedigreeOdds {
           plant + " is recorded to have come about in one way, so there is nothing to choose from");
     }
     AskedNetwork network = ask("", plant);
-    int variable = network.way(network.number(plant));
+    int number = network.number(plant);
+    int variable = network.way(number);
     FactorGraph graph = network.graph();
     Effort.Solved solved = effort.solve(graph, variable);
+    double[] after = new double[cases.size()];
+    double[] error = new double[cases.size()];
+    for (int way = 0; way < graph.states(variable); way++) {
+      // Of ways of one case the errors are added: it is at most as much.
+      after[network.caseOf(number, way)] += solved.chance(way);
+      error[network.caseOf(number, way)] += solved.error(way);
+    }
     List<WayOdds.Chance> ways = new ArrayList<>();
     for (int i = 0; i < cases.size(); i++) {
       ways.add(
-          new WayOdds.Chance(
-              cases.get(i), cases.get(i).share().toDouble(), solved.chance(i), solved.error(i)));
+          new WayOdds.Chance(cases.get(i), cases.get(i).share().toDouble(), after[i], error[i]));
     }
     return new WayOdds(plant, ways, reckoning(network, graph, solved, variable));
   }

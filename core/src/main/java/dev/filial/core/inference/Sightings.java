@@ -8,6 +8,7 @@ import dev.filial.core.number.Fraction;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -33,7 +34,11 @@ final class Sightings {
   private final Network network;
   private final Sources sources;
   private final List<Shows> appearances = new ArrayList<>();
+  private final Map<Drawing, Integer> drawings = new HashMap<>();
   private double logConstant;
+
+  /** How a plant shows a trait. */
+  private record Drawing(int plant, String trait) {}
 
   /** Tables by identity: there are few of them, and comparing them would read every row. */
   private static final class Shows {
@@ -90,12 +95,32 @@ final class Sightings {
     factorOf(plant, shows, kinds -> reading(shows, kinds, model, seen));
   }
 
-  /** A variable for what a plant shows; later sightings of it are of this one drawing. */
+  /** A variable for what a plant shows, with what was seen of it, all of it one drawing. */
   int appearance(int plant, String trait, List<String> seen) {
     TraitModel model = genetics.model(trait);
+    seen.forEach(model::requireState);
+    int shown = drawing(plant, model);
+    sources.factor(
+        new int[] {shown},
+        model.states().stream().mapToDouble(state -> read(model, state, seen)).toArray());
+    return shown;
+  }
+
+  /**
+   * The variable of how a plant shows. What may be another plant over again, as one that lost its
+   * tag may be one of two, shows as that one does where it is that one; else it is drawn for its
+   * genotype.
+   */
+  private int drawing(int plant, TraitModel model) {
+    Drawing key = new Drawing(plant, model.trait());
+    Integer known = drawings.get(key);
+    if (known != null) {
+      return known;
+    }
     Appearance shows = shows(List.of(model));
     List<String> order = model.states();
     int shown = sources.variable(order.size());
+    drawings.put(key, shown);
     int[] variables = variables(plant, shows);
     int[] sizes = Arrays.stream(variables).map(sources::size).toArray();
     double[] table = new double[cells(sizes) * order.size()];
@@ -110,10 +135,45 @@ final class Sightings {
                 .forEach(
                     (state, chance) ->
                         table[cell * order.size() + order.indexOf(state)] = chance.toDouble()));
-    sources.factor(Network.with(variables, shown), table);
-    sources.factor(
-        new int[] {shown}, order.stream().mapToDouble(state -> read(model, state, seen)).toArray());
+    List<Way> ways = lineages.ways(plant);
+    if (!isPerhapsAnother(ways)) {
+      sources.factor(Network.with(variables, shown), table);
+      return shown;
+    }
+    int selector = network.selector(plant);
+    double[] drawn = new double[ways.size() * table.length];
+    Arrays.fill(drawn, 1);
+    boolean any = false;
+    for (int w = 0; w < ways.size(); w++) {
+      if (ways.get(w) instanceof Way.Again again) {
+        sameAs(drawing(again.plant(), model), shown, selector, w);
+      } else {
+        System.arraycopy(table, 0, drawn, w * table.length, table.length);
+        any = true;
+      }
+    }
+    if (any) {
+      sources.factor(Network.before(selector, Network.with(variables, shown)), drawn);
+    }
     return shown;
+  }
+
+  /** Whether a plant of several ways is another plant over again in one of them. */
+  static boolean isPerhapsAnother(List<Way> ways) {
+    return ways.size() > 1 && ways.stream().anyMatch(way -> way instanceof Way.Again);
+  }
+
+  /** Two drawings are one where a way is the true one. */
+  private void sameAs(int of, int shown, int selector, int way) {
+    int states = sources.size(shown);
+    double[] table = new double[sources.size(selector) * states * states];
+    Arrays.fill(table, 1);
+    for (int i = 0; i < states; i++) {
+      for (int j = 0; j < states; j++) {
+        table[(way * states + i) * states + j] = i == j ? 1 : 0;
+      }
+    }
+    sources.factor(new int[] {selector, of, shown}, table);
   }
 
   /** The chance that plants which showed a state were read so. */

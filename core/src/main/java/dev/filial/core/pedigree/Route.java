@@ -1,7 +1,8 @@
 package dev.filial.core.pedigree;
 
 /**
- * How a plant may have come about: why a case of its pedigree is there. It changes no arithmetic.
+ * How a plant may have come about: why a case of its pedigree is there. It changes no arithmetic,
+ * but for {@link #LOT_SHARE}.
  */
 public enum Route {
   /** The cross that was intended. */
@@ -16,7 +17,10 @@ public enum Route {
   POLLEN_MIX("pollen mix"),
   /** Seed without fertilisation: the seed parent again. */
   APOMIXIS("apomixis"),
-  /** One of the crosses whose seed was mixed in a lot. */
+  /**
+   * One of the crosses whose seed was mixed in a lot: a copy by this route is not the seedling that
+   * it names, but another like it, and so is each of several that were counted.
+   */
   LOT_SHARE("mixed lot"),
   /** One of the plants this one may be, its tag being lost. */
   IDENTITY("doubtful identity");

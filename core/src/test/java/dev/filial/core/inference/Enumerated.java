@@ -220,7 +220,14 @@ final class Enumerated {
     return sum;
   }
 
-  /** The chance of what was read on ramets of one plant, and that it showed the dominant state. */
+  /** The plant of which this one is a ramet, or which it is over again, as things are just now. */
+  private int one(int plant) {
+    int genet = garden.genet(plant);
+    List<Garden.Way> its = garden.plants.get(genet).ways();
+    return its.isEmpty() || !its.get(way[genet]).copy() ? genet : one(its.get(way[genet]).seed());
+  }
+
+  /** The chance of what was read on one plant, and that it showed the dominant state. */
   private double[] sightings(int plant, String trait) {
     double shown = dominantShown(trait, genotype[plant]);
     double dominantToo = shown;
@@ -228,7 +235,7 @@ final class Enumerated {
     for (Evidence finding : garden.seen) {
       if (finding instanceof Evidence.Shown one
           && one.trait().equals(trait)
-          && garden.genet(garden.number(one.plant())) == plant) {
+          && one(garden.number(one.plant())) == plant) {
         dominantToo *= read(true, isDominant(trait, one.state()));
         recessiveToo *= read(false, isDominant(trait, one.state()));
       }
@@ -269,9 +276,9 @@ final class Enumerated {
     List<String> traits = garden.kind.traits();
     for (int plant = 0; plant < n && chance > 0; plant++) {
       for (String trait : traits) {
-        double[] of = sightings(garden.genet(plant), trait);
+        double[] of = sightings(one(plant), trait);
         shown.add(of);
-        if (garden.genet(plant) == plant) {
+        if (one(plant) == plant) {
           chance *= of[0];
         }
       }

@@ -313,6 +313,69 @@ class PedigreeOddsTest {
     assertThat(odds.ways("found").ways().get(1).after()).isEqualTo(1, ROUNDING);
   }
 
+  /**
+   * How often it shows is drawn once for a plant, whichever tag it bears: the one that showed red
+   * is not the one that was found plain.
+   */
+  @Test
+  void aPlantThatLostItsTagShowsAsItDidWhenItHadOne() {
+    PedigreeOdds odds =
+        PedigreeOdds.of(
+                Pedigree.of(
+                    List.of(
+                        pure("x"),
+                        pure("y"),
+                        new PlantRecord(
+                            "found",
+                            new Seedling(
+                                List.of(
+                                    new Case.Copy(Fraction.HALF, Route.IDENTITY, "x"),
+                                    new Case.Copy(Fraction.HALF, Route.IDENTITY, "y")))))),
+                GENOME,
+                List.of(TIPS.withPenetrance("red", Fraction.HALF, "plain")))
+            .withEvidence(
+                List.of(carries("x", "TT"), carries("y", "TT"), red("x"), plain("found")));
+    assertThat(odds.ways("found").ways().get(0).after()).isEqualTo(0, ROUNDING);
+    assertThat(odds.states("y", "tips").of("plain")).isEqualTo(1, ROUNDING);
+    assertThat(odds.states("found", "tips").of("plain")).isEqualTo(1, ROUNDING);
+  }
+
+  private static PedigreeOdds halfOfEither(Evidence seen) {
+    return odds(
+            pure("f"),
+            PlantRecord.pure("g", "Echeveria alba"),
+            PlantRecord.cross("of f", "f", "f"),
+            PlantRecord.cross("of g", "g", "g"),
+            new PlantRecord(
+                "mixed",
+                new Seedling(
+                    List.of(
+                        new Case.Copy(Fraction.HALF, Route.LOT_SHARE, "of f"),
+                        new Case.Copy(Fraction.HALF, Route.LOT_SHARE, "of g")))))
+        .withPriors(even("Echeveria laui"))
+        .withEvidence(List.of(carries("g", "tt"), seen));
+  }
+
+  /**
+   * By hand: half the seed is of f selfed, half plain. Two red ones of two are as likely as (1/2)²
+   * if f is TT, a quarter of all, and as (3/8)² if it is Tt, half of all: 8 to 9.
+   */
+  @Test
+  void countedSeedlingsOfAMixedPacketAreEachOfTheirOwn() {
+    PedigreeOdds odds = halfOfEither(new Evidence.Counted("mixed", "tips", Map.of("red", 2L), "2"));
+    assertThat(odds.genotype("f").of("TT")).isEqualTo(8.0 / 17, ROUNDING);
+    assertThat(odds.genotype("f").of("Tt")).isEqualTo(9.0 / 17, ROUNDING);
+  }
+
+  /** A red one can be found unless f is tt; more than that it does not tell of f. */
+  @Test
+  void oneThatWasPickedFromAMixedPacketSaysNothingOfItsParents() {
+    PedigreeOdds odds = halfOfEither(new Evidence.Shown("mixed", "tips", "red", true, "picked"));
+    assertThat(odds.genotype("f").of("TT")).isEqualTo(1.0 / 3, ROUNDING);
+    assertThat(odds.genotype("f").of("Tt")).isEqualTo(2.0 / 3, ROUNDING);
+    assertThat(odds.ways("mixed").ways().get(0).after()).isEqualTo(1, ROUNDING);
+  }
+
   @Test
   void strayPollenKeepsAPlainSeedlingOfARedParentPossible() {
     List<Case> cases =
