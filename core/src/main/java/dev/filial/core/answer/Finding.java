@@ -321,8 +321,10 @@ public final class Finding {
             ? (alone ? "; nothing stands under " + code.whole().text() : "") + near(code.text())
             : "; under it stand "
                 + under.stream().limit(NAMED).map(Code::text).collect(Collectors.joining(", "));
+    String remedy =
+        reason == null && also.isEmpty() ? "; record it first, or look at the tag again" : "";
     return new RegisterRefusal(
-        (reason == null ? code.text() + " is not in this register" : reason) + also);
+        (reason == null ? code.text() + " is not in this register" : reason) + also + remedy);
   }
 
   private String near(String typed) {
