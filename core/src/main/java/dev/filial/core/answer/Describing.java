@@ -110,6 +110,9 @@ public final class Describing {
   private static String parents(Item cross, Function<Code, String> parentName) {
     Descent first = cross.descent().get(0);
     String seed = parentName.apply(first.seed());
+    if (cross.descent().size() == 1 && first.route() == Route.CROSS) {
+      return seed + " × " + (first.pollen() == null ? "?" : parentName.apply(first.pollen()));
+    }
     List<Descent> intended =
         cross.descent().stream()
             .filter(

@@ -2,16 +2,18 @@ package dev.filial.core.answer;
 
 import dev.filial.core.name.Code;
 import dev.filial.core.register.Count;
+import dev.filial.core.register.Descent;
 import dev.filial.core.register.Item;
 import dev.filial.core.register.PartialDate;
 import dev.filial.core.register.RegisterView;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
-import java.util.StringJoiner;
 import org.jspecify.annotations.Nullable;
 
 /** What the register holds, by kind, and narrowed by what is asked. */
@@ -96,64 +98,117 @@ public final class ListQuestion {
       @Nullable String place,
       String fate) {}
 
-  /** The list, in order of entry. */
+  /** The list, in order of entry. Everything that is looked at is read together. */
   public List<Line> ask() {
-    List<Line> lines = new ArrayList<>();
-    ParentNames parents = ParentNames.in(view);
-    for (Item item : view.items(kinds)) {
-      if (item.sameAs() == null
-          && (gone || (item.fate().isHere() && !item.neverHeld()))
-          && (year == null || item.code().year() == Math.floorMod(year, 100))) {
-        Line line = line(item);
-        if (holdsText(item, line, parents)) {
-          lines.add(line);
+    List<Item> items = view.items(kinds);
+    ItemsAtHand atHand = new ItemsAtHand(view);
+    atHand.keep(items);
+    List<Item> asked = items.stream().filter(this::isAskedFor).toList();
+    atHand.fetch(asked.stream().map(item -> item.code().whole()).toList());
+    if (text != null && byParents) {
+      atHand.fetch(parents(asked, atHand));
+    }
+    return new Lines(atHand).of(asked);
+  }
+
+  private boolean isAskedFor(Item item) {
+    return item.sameAs() == null
+        && (gone || (item.fate().isHere() && !item.neverHeld()))
+        && (year == null || item.code().year() == Math.floorMod(year, 100));
+  }
+
+  private static Set<Code> parents(List<Item> items, ItemsAtHand atHand) {
+    Set<Code> parents = new LinkedHashSet<>();
+    for (Item item : items) {
+      for (Descent way : atHand.item(item.code().whole()).orElse(item).descent()) {
+        parents.add(way.seed());
+        if (way.pollen() != null) {
+          parents.add(way.pollen());
         }
       }
     }
-    return lines;
+    return parents;
   }
 
-  private Line line(Item item) {
-    return new Line(
-        item.code(),
-        item.kind().word(),
-        Describing.of(view, item),
-        item.names(),
-        item.fieldNumber(),
-        item.since(),
-        item.count(),
-        item.place(),
-        Describing.fate(item));
-  }
+  /** Makes lines of things, each cross being put into words once for all that stands under it. */
+  private final class Lines {
+    private final RegisterView atHand;
+    private final ParentNames parents;
+    private final List<String> words;
+    private final Map<Code, String> crosses = new HashMap<>();
 
-  /** Whether each of the words stands somewhere in what is said of it, in any order. */
-  private boolean holdsText(Item item, Line line, ParentNames parents) {
-    if (text == null) {
-      return true;
+    Lines(RegisterView atHand) {
+      this.atHand = atHand;
+      this.parents = ParentNames.in(atHand);
+      this.words =
+          text == null
+              ? List.of()
+              : List.of(text.strip().toLowerCase(Locale.ROOT).split("\\s+", -1));
     }
-    StringJoiner all = new StringJoiner("\n");
-    all.add(line.code().text()).add(line.what()).add(line.kind());
-    line.names().forEach(all::add);
-    // The name it came under is known to some who never heard the one that is accepted now.
-    add(all, item.determination().taxon());
-    add(all, item.fieldNumber());
-    add(all, item.place());
-    String said = all.toString().toLowerCase(Locale.ROOT);
-    List<String> missing =
-        Arrays.stream(text.strip().toLowerCase(Locale.ROOT).split("\\s+", -1))
-            .filter(word -> !said.contains(word))
-            .toList();
-    if (missing.isEmpty() || !byParents) {
-      return missing.isEmpty();
+
+    List<Line> of(List<Item> items) {
+      List<Line> lines = new ArrayList<>();
+      for (Item item : items) {
+        String what = what(item);
+        if (words.isEmpty() || holdsWords(item, what)) {
+          lines.add(line(item, what));
+        }
+      }
+      return lines;
     }
-    // Looked up only now: most lines have what is asked for, or parents whose names are known.
-    String behind = String.join("\n", parents.of(item.code())).toLowerCase(Locale.ROOT);
-    return missing.stream().allMatch(behind::contains);
+
+    private String what(Item item) {
+      Item origin = Describing.origin(atHand, item);
+      return origin.kind() == Item.Kind.CROSS
+          ? crosses.computeIfAbsent(origin.code(), any -> Describing.of(atHand, origin))
+          : Describing.of(atHand, item);
+    }
+
+    private Line line(Item item, String what) {
+      return new Line(
+          item.code(),
+          item.kind().word(),
+          what,
+          item.names(),
+          item.fieldNumber(),
+          item.since(),
+          item.count(),
+          item.place(),
+          Describing.fate(item));
+    }
+
+    /** Whether each of the words stands somewhere in what is said of it, in any order. */
+    private boolean holdsWords(Item item, String what) {
+      StringBuilder all = new StringBuilder();
+      all.append(item.code().text()).append('\n').append(what).append('\n');
+      all.append(item.kind().word());
+      item.names().forEach(name -> all.append('\n').append(name));
+      // The name it came under is known to some who never heard the one that is accepted now.
+      add(all, item.determination().taxon());
+      add(all, item.fieldNumber());
+      add(all, item.place());
+      String said = all.toString().toLowerCase(Locale.ROOT);
+      List<String> missing = new ArrayList<>();
+      for (String word : words) {
+        if (!said.contains(word)) {
+          missing.add(word);
+        }
+      }
+      if (missing.isEmpty() || !byParents) {
+        return missing.isEmpty();
+      }
+      List<String> names = parents.of(item.code());
+      if (names.isEmpty()) {
+        return false;
+      }
+      String behind = String.join("\n", names).toLowerCase(Locale.ROOT);
+      return missing.stream().allMatch(behind::contains);
+    }
   }
 
-  private static void add(StringJoiner all, @Nullable String words) {
+  private static void add(StringBuilder all, @Nullable String words) {
     if (words != null) {
-      all.add(words);
+      all.append('\n').append(words);
     }
   }
 }

@@ -27,8 +27,10 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -54,6 +56,7 @@ public final class SeasonsQuestion {
   private final Map<Integer, Sums> years = new TreeMap<>();
   private final Map<Code, Tried> crosses = new HashMap<>();
   private final Map<Code, Integer> flowers = new HashMap<>();
+  private final List<Lost> lost = new ArrayList<>();
   private final Set<Code> gone = new HashSet<>();
   private final List<Code> others = new ArrayList<>();
   private final Set<Long> doubted = new HashSet<>();
@@ -64,6 +67,27 @@ public final class SeasonsQuestion {
 
   /** All that is of no year. Smaller than every year, and so read as later than none. */
   private static final int UNDATED = Integer.MIN_VALUE;
+
+  /** What is summed up, and what bears on it. */
+  private static final Set<Class<? extends Statement>> READ =
+      Set.of(
+          PlantAcquired.class,
+          Propagated.class,
+          SeedAcquired.class,
+          Pollinated.class,
+          FruitRecorded.class,
+          Harvested.class,
+          Sown.class,
+          Numbered.class,
+          FateRecorded.class,
+          Flowered.class,
+          PollenKept.class,
+          Treated.class,
+          Joined.class,
+          Doubted.class);
+
+  /** Something that died or left, by that entry. */
+  private record Lost(long entry, FateRecorded fate) {}
 
   /** The sums of one year. */
   private static final class Sums {
@@ -138,9 +162,9 @@ public final class SeasonsQuestion {
   }
 
   /**
-   * The seasons of a register. One pass over all entries, each read once; beside it one look at
-   * each plant that flowered, died or left, and at what was written of each sowing. Memory in
-   * proportion to the crosses and their parents.
+   * The seasons of a register. One pass over all entries that bear on them, each read once; beside
+   * it one look at each plant that flowered, died or left, and at what was written of each sowing.
+   * Memory in proportion to the crosses and their parents, and to what died or left.
    */
   public static Seasons of(RegisterView view) {
     return new SeasonsQuestion(view).ask();
@@ -148,16 +172,16 @@ public final class SeasonsQuestion {
 
   private Seasons ask() {
     List<Pollinated> pollinated = new ArrayList<>();
-    for (long entry = 1; entry <= view.size(); entry++) {
-      Statement statement = view.effective(entry).orElse(null);
-      if (statement instanceof Pollinated cross) {
-        pollinated.add(cross);
-        flowered(cross);
-      }
-      if (statement != null) {
-        read(entry, statement);
-      }
-    }
+    view.readAll(
+        READ,
+        (statement, entry) -> {
+          if (statement instanceof Pollinated cross) {
+            pollinated.add(cross);
+            flowered(cross);
+          }
+          read(entry, statement);
+        });
+    losses();
     pollinated.forEach(this::cross);
     firstFlowers();
     others.forEach(this::takeOff);
@@ -196,7 +220,7 @@ public final class SeasonsQuestion {
     } else if (statement instanceof Numbered numbered) {
       sums(year).add(SeasonFigure.NUMBERED, numbered.last() - numbered.first() + 1L);
     } else if (statement instanceof FateRecorded fate && !fate.fate().isHere()) {
-      fate.codes().forEach(code -> fate(entry, code, fate));
+      lost.add(new Lost(entry, fate));
     } else if (statement instanceof Flowered flowered && flowered.bloom() == Bloom.OPEN) {
       flowered.codes().forEach(code -> flower(code, year));
     } else if (statement instanceof PollenKept kept
@@ -267,11 +291,22 @@ public final class SeasonsQuestion {
     }
   }
 
-  private void fate(long entry, Code code, FateRecorded fate) {
-    Item item = view.resolved(code).orElse(null);
-    if (item == null || fate.fate() == Fate.USED_UP) {
-      return;
+  /** In order of entry, since a plant is lost once; all of them are looked up together. */
+  private void losses() {
+    Set<Code> codes = new LinkedHashSet<>();
+    lost.forEach(one -> codes.addAll(one.fate().codes()));
+    Map<Code, Item> items = view.resolvedOf(codes);
+    for (Lost one : lost) {
+      for (Code code : one.fate().codes()) {
+        Item item = items.get(code);
+        if (item != null && one.fate().fate() != Fate.USED_UP) {
+          lose(one.entry(), code, item, one.fate());
+        }
+      }
     }
+  }
+
+  private void lose(long entry, Code code, Item item, FateRecorded fate) {
     if (item.kind().isPlant()) {
       if (item.fate() == fate.fate() && gone.add(item.code())) {
         lose(sums(year(item.until())), fate, SeasonSum.of(1));
@@ -325,11 +360,16 @@ public final class SeasonsQuestion {
   /** A pot is no plant, and of one that never stood here somebody else saw the first flower. */
   private void firstFlowers() {
     Map<Code, Integer> plants = new HashMap<>();
-    flowers.forEach(
-        (code, year) ->
-            view.resolved(code)
-                .filter(item -> item.kind().isPlant() && !item.neverHeld())
-                .ifPresent(item -> plants.merge(item.code(), year, SeasonsQuestion::earlier)));
+    view.resolvedOf(flowers.keySet())
+        .forEach(
+            (code, item) -> {
+              if (item.kind().isPlant() && !item.neverHeld()) {
+                plants.merge(
+                    item.code(),
+                    Objects.requireNonNull(flowers.get(code)),
+                    SeasonsQuestion::earlier);
+              }
+            });
     plants.values().forEach(year -> sums(year).add(SeasonFigure.FIRST_FLOWERS, 1));
   }
 

@@ -1,15 +1,20 @@
 package dev.filial.core.answer;
 
 import dev.filial.core.name.Code;
+import dev.filial.core.register.FruitRecorded;
 import dev.filial.core.register.Item;
+import dev.filial.core.register.Joined;
 import dev.filial.core.register.Pollen;
 import dev.filial.core.register.Pollinated;
+import dev.filial.core.register.Propagated;
 import dev.filial.core.register.Protection;
 import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.Statement;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -71,47 +76,80 @@ public final class SetsQuestion {
    */
   public record Sets(List<Row> rows, List<String> notes) {}
 
-  /** The table. One pass over all crosses. */
+  /** The table. One pass over all crosses and what was written of their fruit. */
   public Sets ask() {
-    return ask(view.items(EnumSet.of(Item.Kind.CROSS)));
+    List<Pollinated> crosses = new ArrayList<>();
+    Map<Code, List<FruitRecorded>> fruit = new HashMap<>();
+    CloneNames clones = CloneNames.toBeRead(view);
+    view.readAll(
+        Set.of(Pollinated.class, FruitRecorded.class, Propagated.class, Joined.class),
+        (statement, entry) -> {
+          if (statement instanceof Pollinated cross) {
+            crosses.add(cross);
+          } else if (statement instanceof FruitRecorded of) {
+            fruit.computeIfAbsent(of.cross(), any -> new ArrayList<>()).add(of);
+          } else {
+            clones.read(statement);
+          }
+        });
+    return ask(crosses, names(atHand(), clones), clones, new OfAll(view, fruit));
+  }
+
+  /** By taxon each plant is come upon, and what stands behind it; by plant none. */
+  private RegisterView atHand() {
+    ItemsAtHand items = new ItemsAtHand(view);
+    if (by == By.TAXON) {
+      items.keep(view.items(EnumSet.complementOf(EnumSet.of(Item.Kind.LOT, Item.Kind.SOWING))));
+    }
+    return items;
   }
 
   /** The same of the crosses in which that plant, or an offset of it, is a parent. */
   public Sets ofPlant(Code plant) {
     Set<Code> clone = Clone.of(view, Things.required(view, plant).code());
+    CloneNames clones = new CloneNames(view);
     return ask(
         Offspring.of(view, clone).stream()
             .flatMap(code -> view.item(code).stream())
             .filter(item -> item.kind() == Item.Kind.CROSS)
             .sorted(Item.IN_ORDER)
-            .toList());
+            .toList(),
+        names(view, clones),
+        clones);
   }
 
-  private Sets ask(List<Item> crosses) {
-    TaxaBehind taxa = TaxaBehind.in(view);
-    CloneNames clones = new CloneNames(view);
-    return ask(
-        crosses, plant -> by == By.TAXON ? taxa.of(plant).text() : clones.of(plant).text(), clones);
+  private Function<Code, String> names(RegisterView read, CloneNames clones) {
+    TaxaBehind taxa = TaxaBehind.in(read);
+    return plant -> by == By.TAXON ? taxa.of(plant).text() : clones.of(plant).text();
   }
 
   /** The table of those crosses, each parent being called as {@code name} has it. */
   Sets ask(List<Item> crosses, Function<Code, String> name, CloneNames clones) {
-    Map<Two, Beside> rows = new TreeMap<>();
-    Left left = new Left();
+    List<Pollinated> read = new ArrayList<>();
     for (Item item : crosses) {
       Statement statement = view.effective(item.entry()).orElse(null);
       if (statement instanceof Pollinated cross && cross.code().equals(item.code())) {
-        Code pollen = left.pollenParent(cross);
-        if (pollen != null) {
-          Tries tries = Tries.of(view, cross);
-          left.note(view, cross, tries);
-          add(
-              rows,
-              name.apply(cross.seedParent()),
-              name.apply(pollen),
-              isSelfing(cross, pollen, clones),
-              tries);
-        }
+        read.add(cross);
+      }
+    }
+    return ask(read, name, clones, new OneByOne(view));
+  }
+
+  private static Sets ask(
+      List<Pollinated> crosses, Function<Code, String> name, CloneNames clones, Written written) {
+    Map<Two, Beside> rows = new TreeMap<>();
+    Left left = new Left();
+    for (Pollinated cross : crosses) {
+      Code pollen = left.pollenParent(cross);
+      if (pollen != null) {
+        Tries tries = written.tries(cross);
+        left.note(written, cross, tries);
+        add(
+            rows,
+            name.apply(cross.seedParent()),
+            name.apply(pollen),
+            isSelfing(cross, pollen, clones),
+            tries);
       }
     }
     List<Row> all = new ArrayList<>();
@@ -125,6 +163,58 @@ public final class SetsQuestion {
                     Tries.sum(both.otherBears()),
                     two.selfing())));
     return new Sets(List.copyOf(all), left.notes());
+  }
+
+  /** What was written of crosses. */
+  private sealed interface Written {
+
+    Tries tries(Pollinated cross);
+
+    boolean isHarvested(Code cross);
+  }
+
+  /** Looked up cross by cross, as is best for a few. */
+  private record OneByOne(RegisterView view) implements Written {
+    @Override
+    public Tries tries(Pollinated cross) {
+      return Tries.of(view, cross);
+    }
+
+    @Override
+    public boolean isHarvested(Code cross) {
+      return view.codesUnder(cross).stream()
+          .anyMatch(code -> code.isLot() && view.item(code).isPresent());
+    }
+  }
+
+  /** Read of all crosses together. */
+  private static final class OfAll implements Written {
+    private final RegisterView view;
+    private final Map<Code, List<FruitRecorded>> fruit;
+    private @Nullable Set<Code> harvested;
+
+    OfAll(RegisterView view, Map<Code, List<FruitRecorded>> fruit) {
+      this.view = view;
+      this.fruit = fruit;
+    }
+
+    @Override
+    public Tries tries(Pollinated cross) {
+      return Tries.of(cross, fruit.getOrDefault(cross.code(), List.of()));
+    }
+
+    @Override
+    public boolean isHarvested(Code cross) {
+      Set<Code> known = harvested;
+      if (known == null) {
+        known = new HashSet<>();
+        for (Item lot : view.items(EnumSet.of(Item.Kind.LOT))) {
+          known.add(lot.code().whole());
+        }
+        harvested = known;
+      }
+      return known.contains(cross);
+    }
   }
 
   /** The crosses of two, one by one. */
@@ -188,7 +278,7 @@ public final class SetsQuestion {
       return null;
     }
 
-    void note(RegisterView view, Pollinated cross, Tries tries) {
+    void note(Written written, Pollinated cross, Tries tries) {
       guessed += tries.guessed();
       onlySet += tries.onlySet();
       unknown += tries.unknown();
@@ -204,14 +294,9 @@ public final class SetsQuestion {
       if (tries.known() == 0
           && tries.guessed() == 0
           && tries.onlySet() == 0
-          && isHarvested(view, cross.code())) {
+          && written.isHarvested(cross.code())) {
         harvested++;
       }
-    }
-
-    private static boolean isHarvested(RegisterView view, Code cross) {
-      return view.codesUnder(cross).stream()
-          .anyMatch(code -> code.isLot() && view.item(code).isPresent());
     }
 
     List<String> notes() {

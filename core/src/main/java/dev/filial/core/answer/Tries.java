@@ -97,36 +97,57 @@ public record Tries(
   /** All of them together. */
   static Tries sum(List<Tries> parts) {
     List<Code> crosses = new ArrayList<>();
-    parts.forEach(part -> crosses.addAll(part.crosses));
+    long flowers = 0;
+    long set = 0;
+    long failed = 0;
+    long aborted = 0;
+    long eaten = 0;
+    long unknown = 0;
+    int guessed = 0;
+    About about = About.NOTHING;
+    long setOnly = 0;
+    int onlySet = 0;
+    for (Tries part : parts) {
+      crosses.addAll(part.crosses);
+      flowers += part.flowers;
+      set += part.set;
+      failed += part.failed;
+      aborted += part.aborted;
+      eaten += part.eaten;
+      unknown += part.unknown;
+      guessed += part.guessed;
+      about = about.plus(part.about);
+      setOnly += part.setOnly;
+      onlySet += part.onlySet;
+    }
     return new Tries(
-        crosses,
-        parts.stream().mapToLong(Tries::flowers).sum(),
-        parts.stream().mapToLong(Tries::set).sum(),
-        parts.stream().mapToLong(Tries::failed).sum(),
-        parts.stream().mapToLong(Tries::aborted).sum(),
-        parts.stream().mapToLong(Tries::eaten).sum(),
-        parts.stream().mapToLong(Tries::unknown).sum(),
-        parts.stream().mapToInt(Tries::guessed).sum(),
-        parts.stream().map(Tries::about).reduce(About.NOTHING, About::plus),
-        parts.stream().mapToLong(Tries::setOnly).sum(),
-        parts.stream().mapToInt(Tries::onlySet).sum());
+        crosses, flowers, set, failed, aborted, eaten, unknown, guessed, about, setOnly, onlySet);
   }
 
   /** What was written of one cross. */
   static Tries of(RegisterView view, Pollinated cross) {
+    List<FruitRecorded> written = new ArrayList<>();
+    for (long entry : view.entriesOn(Subject.of(cross.code()))) {
+      if (view.effective(entry).orElse(null) instanceof FruitRecorded fruit) {
+        written.add(fruit);
+      }
+    }
+    return of(cross, written);
+  }
+
+  /** What came of one cross, all that was written of its fruit being known. */
+  static Tries of(Pollinated cross, List<FruitRecorded> written) {
     Count set = Count.of(0);
     Count failed = Count.of(0);
     Count aborted = Count.of(0);
     Count eaten = Count.of(0);
     boolean failuresWritten = false;
-    for (long entry : view.entriesOn(Subject.of(cross.code()))) {
-      if (view.effective(entry).orElse(null) instanceof FruitRecorded fruit) {
-        set = sum(set, fruit.set());
-        failed = sum(failed, fruit.failed());
-        failuresWritten |= fruit.failed() != null;
-        aborted = sum(aborted, fruit.aborted());
-        eaten = sum(eaten, fruit.eaten());
-      }
+    for (FruitRecorded fruit : written) {
+      set = sum(set, fruit.set());
+      failed = sum(failed, fruit.failed());
+      failuresWritten |= fruit.failed() != null;
+      aborted = sum(aborted, fruit.aborted());
+      eaten = sum(eaten, fruit.eaten());
     }
     boolean exact = set.isExact() && failed.isExact();
     Count tried = cross.flowers() == null ? Count.unknown() : cross.flowers();

@@ -190,7 +190,11 @@ public final class Code implements Comparable<Code> {
    */
   public static Code parse(String text) {
     Code canonical = CanonicalCode.read(text);
-    return canonical == null ? CodeReader.read(text) : canonical;
+    if (canonical == null) {
+      return CodeReader.read(text);
+    }
+    canonical.text = text;
+    return canonical;
   }
 
   /** The code as it is written on a tag: {@code 26-013E-7}. */

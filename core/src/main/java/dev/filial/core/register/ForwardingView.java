@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.function.ObjLongConsumer;
 
 /** Reads through to another view; what is to be read otherwise is overridden. */
 public abstract class ForwardingView implements RegisterView {
@@ -35,6 +36,11 @@ public abstract class ForwardingView implements RegisterView {
   @Override
   public List<Long> entriesOf(Set<Class<? extends Statement>> kinds) {
     return view().entriesOf(kinds);
+  }
+
+  @Override
+  public void readAll(Set<Class<? extends Statement>> kinds, ObjLongConsumer<Statement> taker) {
+    view().readAll(kinds, taker);
   }
 
   @Override

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.ObjLongConsumer;
 
 /**
  * A register as rules and questions read it: one thing at a time, by its code. The in-memory
@@ -42,6 +43,23 @@ public interface RegisterView {
       }
     }
     return List.copyOf(entries);
+  }
+
+  /**
+   * Reads, in order, what each entry says now that makes a statement of one of those kinds. Cost:
+   * here, reading the whole book; a store reads the others no further than to see of what kind they
+   * are, and many entries together.
+   *
+   * @param taker is given the statement and the number of its entry; it may read on here meanwhile
+   */
+  default void readAll(Set<Class<? extends Statement>> kinds, ObjLongConsumer<Statement> taker) {
+    long last = size();
+    for (long entry = 1; entry <= last; entry++) {
+      Statement statement = effective(entry).orElse(null);
+      if (statement != null && kinds.contains(statement.getClass())) {
+        taker.accept(statement, entry);
+      }
+    }
   }
 
   /** The entries that now change something about {@code subject}, by number. */
@@ -145,6 +163,21 @@ public interface RegisterView {
       item = item(item.get().sameAs());
     }
     return item;
+  }
+
+  /** What those of {@code codes} stand for as {@link #resolved} has it, by the codes asked for. */
+  default Map<Code, Item> resolvedOf(Collection<Code> codes) {
+    Map<Code, Item> found = itemsOf(codes);
+    Map<Code, Item> resolved = new LinkedHashMap<>();
+    found.forEach(
+        (code, item) -> {
+          if (item.sameAs() == null) {
+            resolved.put(code, item);
+          } else {
+            resolved(code).ifPresent(kept -> resolved.put(code, kept));
+          }
+        });
+    return resolved;
   }
 
   /**

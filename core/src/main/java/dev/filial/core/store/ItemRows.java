@@ -109,7 +109,10 @@ final class ItemRows {
   /** Reads a row of the columns {@link #ALONE}. */
   Item alone(ResultSet row) throws SQLException {
     Item item = item(row, ways(row));
-    add(item, item.code());
+    Item before = found.putIfAbsent(item.code(), item);
+    if (before != null) {
+      found.put(item.code(), before.withFurtherDescent(item.descent().get(0)));
+    }
     return item;
   }
 
@@ -121,7 +124,9 @@ final class ItemRows {
     }
     String family = row.getString(Columns.FAMILY);
     if (family == null) {
-      return alone(row);
+      Item item = item(row, ways(row));
+      add(item, item.code());
+      return item;
     }
     Item item = item(row, List.of());
     add(item, item.code());

@@ -20,7 +20,9 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.ObjLongConsumer;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** Reads the register out of its tables, one thing at a time. */
 final class SqliteReader implements RegisterView {
@@ -201,11 +203,90 @@ final class SqliteReader implements RegisterView {
 
   @Override
   public List<Long> entriesOf(Set<Class<? extends Statement>> kinds) {
-    String words =
-        kinds.stream()
-            .map(kind -> '"' + EntryJson.kind(kind) + '"')
-            .collect(Collectors.joining(",", "[", "]"));
-    return sql.all(OF_KINDS, row -> row.getLong(1), words);
+    return sql.all(OF_KINDS, row -> row.getLong(1), words(kinds));
+  }
+
+  private static String words(Set<Class<? extends Statement>> kinds) {
+    return kinds.stream()
+        .map(kind -> '"' + EntryJson.kind(kind) + '"')
+        .collect(Collectors.joining(",", "[", "]"));
+  }
+
+  /**
+   * The next entries of some kinds as they read now, each with what seals it unless it was amended.
+   * In one text, for a column costs as much to fetch as to check; the writer, who may have any
+   * name, comes last. What cannot be read is among them, so that it is not passed over.
+   */
+  static final String NEXT_OF_KINDS =
+      """
+      SELECT entry.number, CASE WHEN now.entry IS NULL THEN entry.body ELSE now.body END AS says,
+        CASE WHEN now.entry IS NULL THEN coalesce(before.digest, '') || char(10) || entry.digest
+          || char(10) || entry.time || char(10) || entry.writer END
+      FROM entry LEFT JOIN in_force now ON now.entry = entry.number
+        LEFT JOIN entry before ON before.number = entry.number - 1
+      WHERE entry.number > ?1 AND CASE WHEN json_valid(says)
+        THEN json_extract(says, '$.kind') IN (SELECT value FROM json_each(?2))
+        ELSE says IS NOT NULL END
+      ORDER BY entry.number
+      LIMIT ?3
+      """;
+
+  /** How many entries are held at once while many are read. */
+  private static final int AT_ONCE = 2000;
+
+  /**
+   * An entry as it lies in the file.
+   *
+   * @param seal what it was sealed with; null when it was amended, for then another entry says it
+   */
+  private record Lying(long number, String body, @Nullable String seal) {
+
+    boolean isIntact() {
+      if (seal == null) {
+        return true;
+      }
+      int digest = seal.indexOf('\n') + 1;
+      int time = seal.indexOf('\n', digest) + 1;
+      int writer = seal.indexOf('\n', time) + 1;
+      if (time == 0 || writer == 0) {
+        return false;
+      }
+      return Entry.isSealed(
+          number,
+          seal.substring(time, writer - 1),
+          seal.substring(writer),
+          body,
+          seal.substring(digest, time - 1),
+          number == 1 ? Entry.NO_DIGEST : seal.substring(0, digest - 1));
+    }
+  }
+
+  @Override
+  public void readAll(Set<Class<? extends Statement>> kinds, ObjLongConsumer<Statement> taker) {
+    String words = words(kinds);
+    long last = 0;
+    List<Lying> some;
+    do {
+      // Read before they are handed on, since whoever takes them may ask for others.
+      some =
+          sql.all(
+              NEXT_OF_KINDS,
+              row -> new Lying(row.getLong(1), row.getString(2), row.getString(3)),
+              last,
+              words,
+              AT_ONCE);
+      for (Lying lying : some) {
+        last = lying.number();
+        // One that does not look as it was sealed is read by itself, which tells what is wrong.
+        Statement statement =
+            lying.isIntact()
+                ? EntryJson.read(lying.body())
+                : effective(lying.number()).orElseThrow();
+        if (kinds.contains(statement.getClass())) {
+          taker.accept(statement, last);
+        }
+      }
+    } while (some.size() == AT_ONCE);
   }
 
   @Override
