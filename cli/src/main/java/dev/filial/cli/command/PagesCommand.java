@@ -123,9 +123,8 @@ public final class PagesCommand implements BenchCommand {
         bench,
         pages,
         view ->
-            NewFile.write(
-                making.folder().resolve(INDEX),
-                IndexPage.of(IndexCommand.content(view, all(), pages.from(INDEX)))));
+            making.write(
+                INDEX, IndexPage.of(IndexCommand.content(view, all(), pages.from(INDEX)))));
     return new Written(NewFile.asTyped(folder.get(), bench), codes.size() + 1, failed);
   }
 
@@ -166,7 +165,7 @@ public final class PagesCommand implements BenchCommand {
       failed.put(code.text(), why);
       text = EmptyPage.of(code.text(), why, links);
     }
-    NewFile.write(making.folder().resolve(name), text);
+    making.write(name, text);
   }
 
   /** Which pages there are, and where each thing's lies. */

@@ -4,6 +4,7 @@ import dev.filial.cli.frame.Answer;
 import dev.filial.cli.frame.Bench;
 import dev.filial.cli.frame.BenchCommand;
 import dev.filial.cli.frame.CommandLine;
+import dev.filial.cli.frame.NewFile;
 import dev.filial.cli.frame.OpenRegister;
 import dev.filial.cli.frame.Reading;
 import dev.filial.cli.frame.Trouble;
@@ -12,12 +13,7 @@ import dev.filial.cli.screen.Screen;
 import dev.filial.core.exchange.EntryLines;
 import dev.filial.core.store.Salvage;
 import dev.filial.core.store.SqliteSalvage;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.io.Writer;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
@@ -86,21 +82,14 @@ public final class SalvageCommand implements BenchCommand {
   @Override
   public Answer run(Bench bench) {
     Path from = register.existingFile(bench);
-    if (Files.exists(file.get())) {
-      throw Trouble.file(
-          file.get() + " is there already, and nothing was written", "Name a new file.");
-    }
+    NewFile.require(file.get());
     Salvage salvage = SqliteSalvage.read(from);
     if (salvage.entries().isEmpty()) {
       throw Trouble.file(
           "not one entry can be read of " + from + ", and nothing was written",
           "See whether it is a register at all, or take your last copy.");
     }
-    try (Writer out = Files.newBufferedWriter(file.get(), StandardOpenOption.CREATE_NEW)) {
-      EntryLines.write(salvage.entries(), out);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    NewFile.write(file.get(), out -> EntryLines.write(salvage.entries(), out));
     return new Saved(
         file.get(),
         salvage.entries().size(),

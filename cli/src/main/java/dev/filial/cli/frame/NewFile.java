@@ -1,15 +1,22 @@
 package dev.filial.cli.frame;
 
+import dev.filial.core.store.PassingFile;
+import java.io.BufferedWriter;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
 import java.io.UncheckedIOException;
 import java.io.Writer;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 
-/** A file that a command writes: never over one that is there, and whole or not at all. */
+/**
+ * A file that a command writes: never over one that is there, and whole or not at all, also where
+ * the command is broken off.
+ */
 public final class NewFile {
 
   /** What is written. */
@@ -68,16 +75,19 @@ public final class NewFile {
    * @throws UncheckedIOException if it cannot be written; what was begun of it is taken away
    */
   public static Path writeNext(Path folder, String name, Content content) {
-    for (int i = 1; ; i++) {
-      Path file = folder.resolve(name + (i == 1 ? "" : "-" + i) + ".html");
-      try {
-        create(file, content);
-        return file;
-      } catch (FileAlreadyExistsException taken) {
-        // The next number, then.
-      } catch (IOException e) {
-        throw new UncheckedIOException(e);
+    try (PassingFile passing = PassingFile.beside(folder.resolve(name + ".html"))) {
+      fill(passing, folder.resolve(name + ".html"), content);
+      for (int i = 1; ; i++) {
+        Path file = folder.resolve(name + (i == 1 ? "" : "-" + i) + ".html");
+        try {
+          passing.publish(file);
+          return file;
+        } catch (FileAlreadyExistsException taken) {
+          // The next number, then.
+        }
       }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
   }
 
@@ -87,20 +97,22 @@ public final class NewFile {
   }
 
   private static void create(Path file, Content content) throws IOException {
-    // Made apart from being filled, so that only what was made here is ever taken away.
-    Writer out = Files.newBufferedWriter(file, StandardOpenOption.CREATE_NEW);
-    try (out) {
-      content.write(out);
-      out.flush();
-    } catch (IOException e) {
-      Files.deleteIfExists(file);
-      // A full disk gives no name.
-      throw new FileSystemException(
-          file.toString(), null, e.getMessage() + "; nothing was left of it");
-    } catch (RuntimeException e) {
-      // What was to be written could not be found out to its end.
-      Files.deleteIfExists(file);
-      throw e;
+    try (PassingFile passing = PassingFile.beside(file)) {
+      fill(passing, file, content);
+      passing.publish(file);
+    }
+  }
+
+  private static void fill(PassingFile passing, Path file, Content content) throws IOException {
+    try (OutputStream stream = passing.stream()) {
+      try (Writer out =
+          new BufferedWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8.newEncoder()))) {
+        content.write(out);
+      } catch (IOException e) {
+        // A full disk gives no name.
+        throw new FileSystemException(
+            file.toString(), null, e.getMessage() + "; nothing was left of it");
+      }
     }
   }
 }

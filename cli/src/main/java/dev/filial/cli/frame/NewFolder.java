@@ -3,9 +3,11 @@ package dev.filial.cli.frame;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.DirectoryNotEmptyException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.Objects;
 import java.util.stream.Stream;
 
@@ -57,9 +59,20 @@ public final class NewFolder implements AutoCloseable {
     }
   }
 
-  /** Where to put what it is to hold. */
-  public Path folder() {
-    return making;
+  /**
+   * Puts a file into it, in UTF-8; what it holds needs no passing name of its own.
+   *
+   * @throws UncheckedIOException if it cannot be written
+   */
+  public void write(String name, String text) {
+    try {
+      Files.writeString(making.resolve(name), text, StandardOpenOption.CREATE_NEW);
+    } catch (IOException e) {
+      // A full disk gives no name.
+      throw new UncheckedIOException(
+          new FileSystemException(
+              to.resolve(name).toString(), null, e.getMessage() + "; nothing was left of it"));
+    }
   }
 
   /**

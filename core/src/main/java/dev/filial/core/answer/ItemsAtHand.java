@@ -35,9 +35,13 @@ final class ItemsAtHand extends ForwardingView {
   }
 
   /** Has those of {@code codes} at hand that are not yet; they are looked up together. */
-  void fetch(Collection<Code> codes) {
-    Set<Code> missing = new LinkedHashSet<>(codes);
-    missing.removeIf(known::containsKey);
+  void fetch(Iterable<Code> codes) {
+    Set<Code> missing = new LinkedHashSet<>();
+    for (Code code : codes) {
+      if (!known.containsKey(code)) {
+        missing.add(code);
+      }
+    }
     if (!missing.isEmpty()) {
       known.putAll(view.itemsOf(missing));
     }

@@ -9,7 +9,6 @@ import dev.filial.core.register.RegisterView;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -104,7 +103,13 @@ public final class ListQuestion {
     ItemsAtHand atHand = new ItemsAtHand(view);
     atHand.keep(items);
     List<Item> asked = items.stream().filter(this::isAskedFor).toList();
-    atHand.fetch(asked.stream().map(item -> item.code().whole()).toList());
+    List<Code> families = new ArrayList<>();
+    for (Item item : asked) {
+      if (!item.code().isWhole()) {
+        families.add(item.code().whole());
+      }
+    }
+    atHand.fetch(families);
     if (text != null && byParents) {
       atHand.fetch(parents(asked, atHand));
     }
@@ -117,8 +122,8 @@ public final class ListQuestion {
         && (year == null || item.code().year() == Math.floorMod(year, 100));
   }
 
-  private static Set<Code> parents(List<Item> items, ItemsAtHand atHand) {
-    Set<Code> parents = new LinkedHashSet<>();
+  private static List<Code> parents(List<Item> items, ItemsAtHand atHand) {
+    List<Code> parents = new ArrayList<>();
     for (Item item : items) {
       for (Descent way : atHand.item(item.code().whole()).orElse(item).descent()) {
         parents.add(way.seed());

@@ -1,20 +1,18 @@
 package dev.filial.core.spreadsheet;
 
 import dev.filial.core.exchange.SafeCell;
+import dev.filial.core.store.PassingFile;
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.UncheckedIOException;
 import java.io.Writer;
-import java.nio.channels.Channels;
-import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import tools.jackson.core.JacksonException;
@@ -32,8 +30,7 @@ import tools.jackson.dataformat.csv.CsvSchema;
 final class RejectedRows implements AutoCloseable {
 
   private final Path file;
-  private final Path making;
-  private final FileChannel channel;
+  private final PassingFile passing;
   private final Writer text;
   private final SequenceWriter rows;
   private final int reason;
@@ -51,13 +48,13 @@ final class RejectedRows implements AutoCloseable {
     if (!Files.isDirectory(folder)) {
       throw new NoSuchFileException(folder.toString());
     }
-    making =
-        folder.resolve(
-            ".filial-" + ProcessHandle.current().pid() + "-" + System.nanoTime() + ".rows");
-    channel = FileChannel.open(making, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-    text =
-        new BufferedWriter(
-            new OutputStreamWriter(Channels.newOutputStream(channel), StandardCharsets.UTF_8));
+    passing = PassingFile.beside(file);
+    try {
+      text = new BufferedWriter(new OutputStreamWriter(passing.stream(), StandardCharsets.UTF_8));
+    } catch (IOException e) {
+      passing.close();
+      throw e;
+    }
     // The mark by which spreadsheets know UTF-8.
     text.write('\uFEFF');
     rows =
@@ -127,19 +124,9 @@ final class RejectedRows implements AutoCloseable {
    */
   void publish() {
     try {
-      rows.flush();
-      text.flush();
-      channel.force(true);
       rows.close();
       text.close();
-      try {
-        // A link, since a move may silently replace what somebody else made in the meantime.
-        Files.createLink(file, making);
-      } catch (FileAlreadyExistsException e) {
-        throw e;
-      } catch (FileSystemException | UnsupportedOperationException e) {
-        Files.move(making, file); // a file system without links
-      }
+      passing.publish(file);
       published = true;
     } catch (JacksonException e) {
       throw new UncheckedIOException(told(e));
@@ -161,11 +148,12 @@ final class RejectedRows implements AutoCloseable {
   @Override
   public void close() {
     try {
-      channel.close();
+      text.close();
     } catch (IOException e) {
-      throw new UncheckedIOException(e);
+      // That it could not be written was told when it was tried, and nothing is left of it.
+      return;
     } finally {
-      discard(making);
+      passing.close();
     }
   }
 

@@ -2,21 +2,16 @@ package dev.filial.core.store;
 
 import dev.filial.core.store.StoreException.Reason;
 import java.io.IOException;
-import java.nio.channels.FileChannel;
-import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.sql.SQLException;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteOpenMode;
 import org.sqlite.jdbc4.JDBC4Connection;
 
 /**
- * The file of a register: how it is opened, and how a new one gets its name.
+ * The file of a register, and how it is opened.
  *
  * <p>Only SQLite ever opens a register. On POSIX systems a program that closes any handle of a file
  * loses all its locks on it (https://www.sqlite.org/howtocorrupt.html, section 2.2), and another
@@ -170,47 +165,5 @@ final class SqliteFile {
     sql.run("PRAGMA fullfsync = 1");
     // Pages whose parts overlap are refused before anything is written to them.
     sql.run("PRAGMA cell_size_check = 1");
-  }
-
-  /**
-   * Gives a finished file its name, unless there is a file of that name by now.
-   *
-   * @throws FileAlreadyExistsException if there is
-   */
-  static void publish(Path finished, Path file) throws IOException {
-    try {
-      // A link, since a move may silently replace what somebody else made in the meantime.
-      Files.createLink(file, finished);
-    } catch (FileAlreadyExistsException e) {
-      throw e;
-    } catch (FileSystemException | UnsupportedOperationException e) {
-      Files.move(finished, file); // a file system without links
-    }
-    Files.deleteIfExists(finished);
-    settle(file.toAbsolutePath().getParent());
-  }
-
-  /** Has the folder written out, so that the name outlives a power cut, where systems allow it. */
-  private static void settle(@Nullable Path folder) {
-    if (folder == null) {
-      return;
-    }
-    try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
-      channel.force(true);
-    } catch (IOException e) {
-      // Windows opens no folders; there the name is written out in its own time.
-      return;
-    }
-  }
-
-  /** Removes what is left of a file that was not finished. */
-  static void discard(Path unfinished) {
-    try {
-      Files.deleteIfExists(unfinished);
-      Files.deleteIfExists(beside(unfinished, "-journal"));
-    } catch (IOException e) {
-      // What is left over carries a name of its own and is in nobody's way.
-      return;
-    }
   }
 }

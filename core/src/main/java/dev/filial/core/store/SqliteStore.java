@@ -100,27 +100,21 @@ public final class SqliteStore extends ForwardingView implements RegisterStore {
           Reason.READ_ONLY,
           file + " cannot be made: the folder " + folder + " is read-only; choose another");
     }
-    // Under another name until it is whole.
-    Path making =
-        folder.resolve(
-            ".filial-" + ProcessHandle.current().pid() + "-" + System.nanoTime() + ".new");
-    try {
+    try (PassingFile making = PassingFile.beside(file)) {
       R result;
-      try (SqliteStore store = new SqliteStore(SqliteFile.make(making, file))) {
+      try (SqliteStore store = new SqliteStore(SqliteFile.make(making.path(), file))) {
         store.sql.run("BEGIN");
         SqliteSchema.layOut(store.sql);
         store.sql.run("COMMIT");
         result = fill.apply(store);
       }
-      SqliteFile.publish(making, file);
+      making.publish(file);
       return result;
     } catch (FileAlreadyExistsException e) {
       throw exists(file, e);
     } catch (IOException e) {
       throw new StoreException(
           Reason.FAILED, file + " cannot be made: " + e.getMessage() + "; see its folder", e);
-    } finally {
-      SqliteFile.discard(making);
     }
   }
 

@@ -69,6 +69,11 @@ final class ChildWriter {
 
   /** Starts it. */
   static Process start(String what, Path file, int count) throws IOException {
+    return start(ChildWriter.class, what, file.toString(), Integer.toString(count));
+  }
+
+  /** Starts a program of the tests. */
+  static Process start(Class<?> program, String... words) throws IOException {
     Set<String> path = new LinkedHashSet<>(List.of("target/test-classes", "target/classes"));
     for (String property :
         List.of("surefire.test.class.path", "jdk.module.path", "java.class.path")) {
@@ -81,10 +86,8 @@ final class ChildWriter {
                 "-XX:TieredStopAtLevel=1",
                 "-cp",
                 String.join(File.pathSeparator, path),
-                ChildWriter.class.getName(),
-                what,
-                file.toString(),
-                Integer.toString(count)));
+                program.getName()));
+    command.addAll(List.of(words));
     return new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT).start();
   }
 }

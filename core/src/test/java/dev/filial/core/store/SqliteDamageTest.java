@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import dev.filial.core.name.Code;
 import dev.filial.core.register.Amended;
 import dev.filial.core.register.Joined;
+import dev.filial.core.register.PlantAcquired;
 import dev.filial.core.register.RegisterRefusal;
 import dev.filial.core.register.TaxonDeclared;
 import dev.filial.core.register.TraitDeclared;
@@ -19,8 +20,10 @@ import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.Statement;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -91,6 +94,14 @@ class SqliteDamageTest {
           .hasMessageContaining("entry 3 is not as it was written")
           .extracting(e -> ((StoreException) e).reason())
           .isEqualTo(Reason.DAMAGED);
+      List<Long> read = new ArrayList<>();
+      assertThatThrownBy(
+              () ->
+                  store.readAll(Set.of(PlantAcquired.class), (statement, entry) -> read.add(entry)))
+          .as("read together with others too")
+          .isInstanceOf(StoreException.class)
+          .hasMessageContaining("entry 3 is not as it was written");
+      assertThat(read).containsExactly(2L);
       assertThat(store.verify())
           .isEqualTo(
               new Verification(

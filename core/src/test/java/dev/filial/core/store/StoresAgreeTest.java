@@ -17,8 +17,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -68,6 +70,19 @@ class StoresAgreeTest {
     }
   }
 
+  /** Read while others are looked up, as a question does it. */
+  private static Map<Long, Statement> readOf(
+      RegisterView view, Set<Class<? extends Statement>> kinds) {
+    Map<Long, Statement> read = new LinkedHashMap<>();
+    view.readAll(
+        kinds,
+        (statement, entry) -> {
+          assertThat(view.effective(entry)).contains(statement);
+          read.put(entry, statement);
+        });
+    return read;
+  }
+
   private static List<dev.filial.core.register.Entry> entries(RegisterView view) {
     List<dev.filial.core.register.Entry> entries = new ArrayList<>();
     for (long number = 1; number <= view.size(); number++) {
@@ -108,6 +123,27 @@ class StoresAgreeTest {
     }
     assertThat(disk.entriesOf(Set.of(Pollinated.class, PlantAcquired.class)))
         .isEqualTo(memory.entriesOf(Set.of(Pollinated.class, PlantAcquired.class)));
+    assertThat(readOf(disk, Set.of(Pollinated.class, PlantAcquired.class)))
+        .isEqualTo(readOf(memory, Set.of(Pollinated.class, PlantAcquired.class)));
+    Set<Class<? extends Statement>> all = new LinkedHashSet<>();
+    for (Class<?> kind : Statement.class.getPermittedSubclasses()) {
+      all.add(kind.asSubclass(Statement.class));
+    }
+    Map<Long, Statement> effective = new LinkedHashMap<>();
+    for (long number = 1; number <= memory.size(); number++) {
+      Optional<Statement> said = memory.effective(number);
+      if (said.isPresent()) {
+        effective.put(number, said.get());
+      }
+    }
+    assertThat(readOf(disk, all)).isEqualTo(readOf(memory, all)).isEqualTo(effective);
+    List<Code> codes =
+        memory.items(EnumSet.allOf(Item.Kind.class)).stream().map(Item::code).toList();
+    assertThat(disk.resolvedOf(codes)).isEqualTo(memory.resolvedOf(codes)).hasSameSizeAs(codes);
+    codes.forEach(
+        code ->
+            assertThat(disk.resolvedOf(List.of(code)).get(code))
+                .isEqualTo(memory.resolved(code).orElseThrow()));
     Set<Subject> subjects = new LinkedHashSet<>();
     for (long number = 1; number <= memory.size(); number++) {
       assertThat(disk.entry(number)).isEqualTo(memory.entry(number));
