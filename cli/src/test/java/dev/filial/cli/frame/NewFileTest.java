@@ -33,6 +33,39 @@ class NewFileTest {
   }
 
   @Test
+  void whileItIsWrittenNobodyFindsHalfOfIt() throws IOException {
+    Path file = folder.resolve("labels.html");
+
+    NewFile.write(
+        file,
+        out -> {
+          out.write("half");
+          out.flush();
+          assertThat(file).doesNotExist();
+          out.write(" and half");
+        });
+
+    assertThat(file).hasContent("half and half");
+    assertThat(folder).isDirectoryNotContaining("glob:**/.filial-*");
+  }
+
+  @Test
+  void whatCannotBeFoundOutToItsEndLeavesNothing() {
+    Path file = folder.resolve("labels.html");
+
+    assertThatThrownBy(
+            () ->
+                NewFile.write(
+                    file,
+                    out -> {
+                      out.write("half");
+                      throw new IllegalStateException("no such plant");
+                    }))
+        .isInstanceOf(IllegalStateException.class);
+    assertThat(folder).isEmptyDirectory();
+  }
+
+  @Test
   void whatIsThereStays() throws IOException {
     Path file = Files.writeString(folder.resolve("labels.html"), "mine");
 
