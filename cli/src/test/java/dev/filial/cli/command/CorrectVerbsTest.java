@@ -233,6 +233,48 @@ class CorrectVerbsTest {
   }
 
   @Test
+  void aPlantThatDiedUnderOneTagIsDeadUnderTheOther() {
+    bench.done("died", "Rosa");
+    Outcome joined = bench.type("join", "26-001", "Rosa", "--why", "one stem");
+    assertThat(joined.status()).as(joined.err()).isZero();
+    assertThat(joined.out())
+        .contains("26-003P is the same plant as 26-001M (one stem); it died on 2026-06-15");
+    assertThat(joined.err().replaceAll("\\s+", " "))
+        .contains("26-003P died on 2026-06-15, and so 26-001M is gone");
+    assertThat(bench.done("list", "--kind", "plants")).doesNotContain("26-001M");
+    bench.done("undo");
+    assertThat(bench.done("list", "--kind", "plants")).contains("26-001M");
+  }
+
+  @Test
+  void whoseWordHoldsIsAskedWhereTheRecordsContradictEachOther() {
+    bench.done("died", "26-002");
+    assertThat(bench.type("give", "Rosa", "--to", "Lena Muster").status()).isZero();
+    requireRefused(
+        bench.type("join", "26-002", "Rosa", "--why", "one stem"),
+        1,
+        "26-002N died on 2026-06-15, but 26-003P was given away on 2026-06-15",
+        "--fate keep, or --fate other");
+    assertThat(bench.done("join", "26-002", "Rosa", "--why", "one stem", "--fate", "other"))
+        .contains("it was given away on");
+    bench.done("undo");
+    Outcome asked =
+        bench.asked(new String[] {"other"}, "join", "26-002", "Rosa", "--why", "one stem");
+    assertThat(asked.status()).as(asked.err()).isZero();
+    assertThat(asked.err()).contains("Which holds, keep or other");
+    assertThat(asked.out()).contains("it was given away on");
+  }
+
+  @Test
+  void whatBecomesOfAPlantIsSaidOfTheRecordThatIsRead() {
+    bench.done("join", "26-001", "Rosa", "--why", "one stem");
+    assertThat(bench.done("died", "26-003")).contains("26-001M died");
+    requireRefused(
+        bench.type("join", "26-001", "26-003", "--why", "again"), 1, "joined with itself");
+    assertThat(bench.done("list", "--kind", "plants")).doesNotContain("26-001M");
+  }
+
+  @Test
   void aRecordOfTwoPlantsIsParted() {
     assertThat(
             bench.done(

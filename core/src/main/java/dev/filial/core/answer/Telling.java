@@ -196,6 +196,22 @@ public final class Telling {
     return ofRecords(statement);
   }
 
+  private static String end(Joined joined) {
+    if (joined.fate() == null) {
+      return "";
+    }
+    String verb =
+        switch (joined.fate()) {
+          case ALIVE, KEPT -> "is ";
+          case DISCARDED, GIVEN, USED_UP -> "was ";
+          case DEAD -> "";
+        };
+    return "; it "
+        + verb
+        + fate(joined.fate())
+        + (joined.until() == null ? "" : " " + joined.until().inWords());
+  }
+
   private static String ofRecords(Statement statement) {
     if (statement instanceof TaxonDeclared taxon) {
       return taxon.name()
@@ -217,7 +233,8 @@ public final class Telling {
       return joined.other().text()
           + " is the same plant as "
           + joined.keep().text()
-          + because(joined.why());
+          + because(joined.why())
+          + end(joined);
     }
     if (statement instanceof Parted parted) {
       return parted.into().text() + " parted from " + parted.code().text() + because(parted.why());

@@ -117,6 +117,10 @@ final class ItemFold {
       names.add(named.name());
     } else if (statement instanceof Joined joined && joined.other().equals(code)) {
       sameAs = joined.keep();
+    } else if (statement instanceof Joined joined && joined.fate() != null) {
+      // What was found out when the records were joined, whatever either said before.
+      fate = joined.fate();
+      until = joined.until();
     }
   }
 

@@ -48,6 +48,10 @@ final class JoinRules {
 
   /** What became of the other record is not read any more, and may be what became of the plant. */
   static void warnIfFatesDiffer(RegisterView book, Joined joined, List<String> warnings) {
+    if (joined.fate() != null) {
+      return;
+    }
+    JoinedFates fates = JoinedFates.of(book, joined.keep(), joined.other());
     Item keep = References.resolved(book, joined.keep());
     Item other = References.thing(book, joined.other());
     if (keep.fate().isHere() && !other.fate().isHere()) {
@@ -59,6 +63,12 @@ final class JoinRules {
               + keep.code().text()
               + " from now on, which is still here; if the plant is gone, say so of "
               + keep.code().text());
+    } else if (fates.isConflict()) {
+      warnings.add(
+          fates.words().orElseThrow()
+              + "; what "
+              + keep.code().text()
+              + " says is read from now on, so see which is right");
     }
   }
 

@@ -135,10 +135,7 @@ final class Rules {
     }
     for (Code code : fate.codes()) {
       for (long other : book.entriesOn(Subject.of(code))) {
-        if (other != number
-            && book.effective(other).orElse(null) instanceof FateRecorded before
-            && !before.fate().isHere()
-            && before.count() == null) {
+        if (other != number && tellsAnEnd(book.effective(other).orElse(null), code)) {
           warnings.add(
               code.text()
                   + " was gone already, by entry "
@@ -147,6 +144,16 @@ final class Rules {
         }
       }
     }
+  }
+
+  private static boolean tellsAnEnd(@Nullable Statement statement, Code code) {
+    return (statement instanceof FateRecorded before
+            && !before.fate().isHere()
+            && before.count() == null)
+        || (statement instanceof Joined joined
+            && joined.keep().equals(code)
+            && joined.fate() != null
+            && !joined.fate().isHere());
   }
 
   private void checkMerged(LotsMerged merged) {

@@ -198,7 +198,10 @@ final class Dice {
       case 16, 17 -> {
         Code keep = single();
         Code other = single();
-        yield new Joined(keep, keep.equals(other) ? fresh() : other, "one stem");
+        Code second = keep.equals(other) ? fresh() : other;
+        yield one(List.of(true, false))
+            ? new Joined(keep, second, "one stem", Fate.DEAD, date())
+            : new Joined(keep, second, "one stem");
       }
       case 18 -> parting();
       case 19 -> new Doubted(entry(), "Klara", null);

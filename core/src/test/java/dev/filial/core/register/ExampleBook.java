@@ -308,6 +308,8 @@ final class ExampleBook {
             List.of(code("25-001 P3")),
             new Photograph("pictures/p3.jpg", "0123456789abcdef".repeat(4)),
             on("2026-06-10"),
-            "before the rain"));
+            "before the rain"),
+        new Joined(
+            code("24-001"), code("26-003"), "one root", Fate.DEAD, PartialDate.parse("2026-08")));
   }
 }

@@ -396,6 +396,13 @@ class RulesPageTest {
             "a joined record that was gone",
             bench -> bench.say(fate("25-001-3", Fate.DEAD, "2026-10")),
             joined("25-001-2", "25-001-3")),
+        warned(
+            "two ends of one plant",
+            bench -> {
+              bench.say(fate("25-001-2", Fate.GIVEN, "2026-08"));
+              bench.say(fate("25-001-3", Fate.DEAD, "2026-10"));
+            },
+            joined("25-001-2", "25-001-3")),
         warned("more come up than was sown", bench -> {}, germinated("25-001 S1", "2025-10", "31")),
         warned(
             "more alive than came up",

@@ -229,6 +229,8 @@ final class StatementArbitraries {
             Combinators.combine(anyCode(), text(), maybeText()).as(Named::new),
             Combinators.combine(seedling(), text())
                 .as((code, why) -> new Joined(code, code.whole(), why)),
+            Combinators.combine(seedling(), text(), Arbitraries.of(Fate.DEAD, Fate.GIVEN), date())
+                .as((code, why, fate, date) -> new Joined(code, code.whole(), why, fate, date)),
             parted(),
             Combinators.combine(entry(), text(), maybeText()).as(Doubted::new),
             Combinators.combine(whole(), weighted(1), share(1), date(), maybeText(), maybeText())

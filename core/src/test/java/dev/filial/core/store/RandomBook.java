@@ -205,7 +205,10 @@ final class RandomBook {
       case 18 -> {
         Code keep = parent();
         Code other = parent();
-        yield new Joined(keep, keep.equals(other) ? fresh() : other, "one stem");
+        Code second = keep.equals(other) ? fresh() : other;
+        yield one(List.of(true, false))
+            ? new Joined(keep, second, "one stem", Fate.DEAD, date())
+            : new Joined(keep, second, "one stem");
       }
       case 19 -> parting();
       case 20 -> new Doubted(entry(), "Klara", null);
