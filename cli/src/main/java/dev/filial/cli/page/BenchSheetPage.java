@@ -1,6 +1,7 @@
 package dev.filial.cli.page;
 
 import dev.filial.cli.paper.Markup;
+import dev.filial.core.name.ItalicNames;
 import java.util.List;
 
 /**
@@ -19,23 +20,16 @@ public final class BenchSheetPage {
    * @param text the sheets, a form feed between them
    */
   public static String of(String text) {
-    PageWriter page = new PageWriter("Bench sheet", PageLinks.NONE);
+    PageWriter page = new PageWriter("Bench sheet", PageLinks.NONE, ItalicNames.NONE);
     Markup html = page.html();
     html.open("main").line().element("h1", "Bench sheet", "class", "screen").line();
     List<String> sheets = List.of(text.split(FORM_FEED, -1));
     for (int i = 0; i < sheets.size(); i++) {
-      html.element(
-              "pre",
-              sheets.get(i),
-              "class",
-              "sheet wide",
-              "role",
-              "group",
-              "aria-label",
-              "Sheet " + (i + 1) + " of " + sheets.size(),
-              "tabindex",
-              "0")
-          .line();
+      String id = "sheet-" + (i + 1);
+      html.open("section", "class", "paper", "aria-labelledby", id)
+          .element("h2", "Sheet " + (i + 1) + " of " + sheets.size(), "id", id, "class", "screen");
+      page.wide(id);
+      html.element("pre", sheets.get(i), "class", "sheet").close().close().line();
     }
     html.close().line();
     return page.end();

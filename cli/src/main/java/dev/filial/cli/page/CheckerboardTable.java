@@ -37,9 +37,14 @@ final class CheckerboardTable {
   static void write(PageWriter page, String id, Checkerboard board, KindMarks marks) {
     Markup html = page.html();
     html.element(
-        "p", "Checkerboard: eggs down the side, pollen along the top.", "id", id, "class", "said");
+        "p",
+        "Checkerboard: eggs down the side, pollen along the top.",
+        "id",
+        id,
+        "class",
+        "said above");
     page.wide(id);
-    html.open("table", "class", "board").open("thead").open("tr");
+    html.open("table", "class", "board", "aria-labelledby", id).open("thead").open("tr");
     html.element("th", "egg", "scope", "col");
     board.pollen().forEach(grain -> gamete(html, grain, "col"));
     html.close().close().line().open("tbody").line();

@@ -90,7 +90,11 @@ public final class CrossPage {
   /** The page as the text of a file. */
   public static String of(Content content) {
     Family family = content.family();
-    PageWriter page = new PageWriter(title(family), content.frame().links());
+    PageWriter page =
+        new PageWriter(
+            title(family),
+            content.frame().links(),
+            PedigreeDrawing.names(content.behind(), family.what()));
     Markup html = page.html();
     html.open("header").open("h1").element("span", family.code().text(), "class", "code");
     for (String name : family.names()) {
@@ -98,11 +102,9 @@ public final class CrossPage {
     }
     html.text(" ");
     page.words(family.what());
-    html.close()
-        .element(
-            "p", family.kind() + ", " + content.ancestry().generationInWords(), "class", "lead")
-        .close()
-        .line();
+    html.close().open("p", "class", "lead");
+    page.text(family.kind() + ", " + content.ancestry().generationInWords());
+    html.close().close().line();
     html.open("main").line();
     FamilyFacts facts = new FamilyFacts(page, family, content.behind());
     facts.writeWhat(content.ancestry().cytoplasm(), content.ancestry().ploidy());

@@ -2,6 +2,7 @@ package dev.filial.cli.page;
 
 import dev.filial.cli.paper.Markup;
 import dev.filial.core.answer.PlantsBehindQuestion.PlantsBehind;
+import dev.filial.core.name.ItalicNames;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -63,10 +64,11 @@ final class DrawingLegend {
   /**
    * Writes it.
    *
+   * @param names the scientific names, for italics
    * @param edge its left edge
    * @param top its upper edge
    */
-  void write(Markup svg, double edge, double top) {
+  void write(Markup svg, ItalicNames names, double edge, double top) {
     for (Item item : items) {
       double left = edge + item.x();
       double middle = top + item.row() * LINE + LINE / 2;
@@ -98,16 +100,16 @@ final class DrawingLegend {
           svg.empty("path", "class", "fp-self-in", "d", path);
         }
       }
-      svg.element(
+      svg.open(
           "text",
-          item.text(),
           "class",
           "fp-word",
           "x",
           PedigreeDrawing.number(left + SWATCH + 6),
           "y",
           PedigreeDrawing.number(middle + 4));
-      svg.line();
+      PedigreeDrawing.words(svg, names, item.text());
+      svg.close().line();
     }
   }
 }

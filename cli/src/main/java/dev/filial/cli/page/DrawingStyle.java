@@ -17,6 +17,7 @@ final class DrawingStyle {
         .fp-code{font-size:13px;font-weight:700}
         .fp-name{font-size:11px}
         .fp-word{font-size:11px}
+        .fp-taxon{font-style:italic}
         .fp-label{font-size:10.5px}
         .fp-head{font-size:17px;font-weight:700}
         .fp-box{stroke-width:1}

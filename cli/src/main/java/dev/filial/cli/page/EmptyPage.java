@@ -1,6 +1,7 @@
 package dev.filial.cli.page;
 
 import dev.filial.cli.paper.Markup;
+import dev.filial.core.name.ItalicNames;
 
 /** A page of something that no page can be made of, so that no link leads nowhere. */
 public final class EmptyPage {
@@ -15,7 +16,7 @@ public final class EmptyPage {
    * @param links where other pages lie
    */
   public static String of(String code, String why, PageLinks links) {
-    PageWriter page = new PageWriter(code, links);
+    PageWriter page = new PageWriter(code, links, ItalicNames.NONE);
     Markup html = page.html();
     html.open("header")
         .open("h1")

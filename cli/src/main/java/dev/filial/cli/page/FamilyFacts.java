@@ -89,8 +89,13 @@ final class FamilyFacts {
     page.table(
         "what",
         parents.stream().allMatch(Parent::isCertain)
-            ? List.of("parent", "plant", "what it is")
-            : List.of("parent", "plant", "what it is", "of the seed", "way"));
+            ? List.of(Column.words("parent"), Column.words("plant"), Column.words("what it is"))
+            : List.of(
+                Column.words("parent"),
+                Column.words("plant"),
+                Column.words("what it is"),
+                Column.numbers("of the seed"),
+                Column.words("way")));
     for (Parent parent : parents) {
       html.open("tr")
           .element("th", parent.role().text().replace(' ', '\u00A0'), "scope", "row")
@@ -142,19 +147,45 @@ final class FamilyFacts {
     }
     if (!family.lots().isEmpty()) {
       html.element("h3", "Seed lots", "id", "lots").line();
-      page.table("lots", List.of("lot", "how", "day", "fruits", "seeds", "left", "where"));
+      page.table(
+          "lots",
+          List.of(
+              Column.words("lot"),
+              Column.words("how"),
+              Column.words("day"),
+              Column.numbers("fruits"),
+              Column.numbers("seeds"),
+              Column.numbers("left"),
+              Column.words("state"),
+              Column.words("where")));
       family.lots().forEach(this::lot);
       page.endTable();
     }
     if (!family.sowings().isEmpty()) {
       html.element("h3", "Sowings", "id", "sowings").line();
-      page.table("sowings", List.of("sowing", "day", "of lot", "seeds", "on", "treated", "into"));
+      page.table(
+          "sowings",
+          List.of(
+              Column.words("sowing"),
+              Column.words("day"),
+              Column.words("of lot"),
+              Column.numbers("seeds"),
+              Column.words("on"),
+              Column.words("treated"),
+              Column.words("into")));
       family.sowings().forEach(this::sowing);
       page.endTable();
     }
     if (!family.pots().isEmpty()) {
       html.element("h3", "Pots", "id", "pots").line();
-      page.table("pots", List.of("pot", "since", "stand in it", "where", "state"));
+      page.table(
+          "pots",
+          List.of(
+              Column.words("pot"),
+              Column.words("since"),
+              Column.numbers("stand in it"),
+              Column.words("state"),
+              Column.words("where")));
       family.pots().forEach(this::pot);
       page.endTable();
     }
@@ -171,13 +202,10 @@ final class FamilyFacts {
     head(lot.code());
     page.cell(lot.how());
     day(lot.date());
-    number(lot.fruits());
-    number(lot.seeds());
-    html.element(
-        "td",
-        counted(lot.left()) + (lot.fate().equals("in store") ? "" : ", " + lot.fate()),
-        "class",
-        "number");
+    page.number(lot.fruits());
+    page.number(lot.seeds());
+    page.number(counted(lot.left()));
+    page.cell(lot.fate());
     page.cell(lot.place());
     html.close().line();
   }
@@ -185,8 +213,8 @@ final class FamilyFacts {
   private void sowing(Sowing sowing) {
     head(sowing.code());
     day(sowing.date());
-    html.element("td", suffix(sowing.lot()), "class", "number");
-    number(sowing.seeds());
+    html.element("td", suffix(sowing.lot()), "class", "day");
+    page.number(sowing.seeds());
     page.cell(sowing.medium());
     page.cell(String.join(", ", sowing.treatments()));
     page.cell(sowing.pots().stream().map(FamilyFacts::suffix).collect(Collectors.joining(", ")));
@@ -196,9 +224,9 @@ final class FamilyFacts {
   private void pot(Pot pot) {
     head(pot.code());
     day(pot.since());
-    html.element("td", counted(pot.left()), "class", "number");
-    page.cell(pot.place());
+    page.number(counted(pot.left()));
     page.cell(pot.fate());
+    page.cell(pot.place());
     html.close().line();
   }
 
@@ -213,9 +241,5 @@ final class FamilyFacts {
 
   private static String counted(@Nullable Count count) {
     return count == null || count.equals(Count.unknown()) ? "not counted" : count.toString();
-  }
-
-  private void number(@Nullable Object count) {
-    html.element("td", count == null ? "" : count.toString(), "class", "number");
   }
 }

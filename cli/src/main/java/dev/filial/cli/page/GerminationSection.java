@@ -90,14 +90,14 @@ final class GerminationSection {
     page.table(
         "came-up",
         List.of(
-            "sowing",
-            "seeds",
-            "up",
-            "per cent",
-            sure + " between",
-            "mean days",
-            "half by day (T50)",
-            "counted"));
+            Column.words("sowing"),
+            Column.numbers("seeds"),
+            Column.numbers("up"),
+            Column.numbers("per cent"),
+            Column.numbers(sure + " between"),
+            Column.numbers("mean days"),
+            Column.numbers("half by day (T50)"),
+            Column.words("counted")));
     germination.groups().forEach(this::row);
     Group all = germination.all();
     if (germination.groups().size() > 1 && all != null) {

@@ -4,6 +4,7 @@ import dev.filial.cli.paper.Markup;
 import dev.filial.core.answer.ListQuestion.Line;
 import dev.filial.core.answer.SeasonsQuestion.Seasons;
 import dev.filial.core.name.Code;
+import dev.filial.core.name.ItalicNames;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -12,6 +13,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a register holds on one page of HTML: how many of each kind are in which state, and a list
@@ -26,17 +28,14 @@ public final class IndexPage {
   /** So many lines are shown at first, and so many more at each asking. */
   static final int SHOWN = 200;
 
+  /** As long as "packet of seed". */
+  private static final int SHORT = 14;
+
+  private static final String NUMBERS = "how many";
+
   private static final List<String> COLUMNS =
       List.of(
-          "code",
-          "name",
-          "kind",
-          "what it is",
-          "how many",
-          "field number",
-          "since",
-          "place",
-          "state");
+          "code", "name", "kind", "what it is", NUMBERS, "field number", "since", "place", "state");
 
   /** Where no script takes the rest away and brings it back. */
   private static final String WITHOUT_SCRIPTS = "tbody.rest{display:table-row-group}";
@@ -139,22 +138,6 @@ public final class IndexPage {
         // On paper there is nothing to press: all that was found is printed.
         window.addEventListener('beforeprint', function () { lay(found()); });
         window.addEventListener('afterprint', show);
-        // Who goes through the page with the Tab key stops only where something can be moved.
-        var wide = Array.from(document.querySelectorAll('.wide'));
-        function stops() {
-          wide.forEach(function (one) {
-            if (Math.max(one.scrollWidth, one.clientWidth) === one.clientWidth) {
-              one.removeAttribute('tabindex');
-            } else {
-              one.setAttribute('tabindex', '0');
-            }
-          });
-        }
-        var sizes = new ResizeObserver(stops);
-        wide.forEach(function (one) {
-          sizes.observe(one);
-          sizes.observe(one.firstElementChild);
-        });
         document.querySelector('.finder').hidden = false;
         show();
         (function gather(from) {
@@ -192,13 +175,18 @@ public final class IndexPage {
 
   private IndexPage(Content content) {
     this.content = content;
-    this.page = new PageWriter(title(content), content.links());
+    this.page = new PageWriter(title(content), content.links(), names(content));
     this.html = page.html();
   }
 
   /** The page as the text of a file. */
   public static String of(Content content) {
     return new IndexPage(content).write();
+  }
+
+  /** What things are called by their kind; crosses are called by their parents' codes. */
+  private static ItalicNames names(Content content) {
+    return ItalicNames.of(content.lines().stream().map(Line::what).distinct().toList());
   }
 
   private static String title(Content content) {
@@ -234,9 +222,9 @@ public final class IndexPage {
     states.remove("");
     states.sort(Comparator.comparingLong(state -> -count(line -> line.fate().equals(state))));
     page.section("states", "How many there are");
-    List<String> columns = new ArrayList<>(List.of("kind"));
-    columns.addAll(states);
-    columns.add("all");
+    List<Column> columns = new ArrayList<>(List.of(Column.words("kind")));
+    states.forEach(state -> columns.add(Column.numbers(state)));
+    columns.add(Column.numbers("all"));
     page.table("states", columns);
     for (String kind : distinct(content.all(), Line::kind)) {
       html.open("tr").element("th", kind, "scope", "row");
@@ -255,7 +243,7 @@ public final class IndexPage {
   }
 
   private void number(long count) {
-    html.element("td", count == 0 ? "" : Long.toString(count), "class", "number");
+    page.number(count == 0 ? null : count);
   }
 
   // --- the list ---
@@ -277,11 +265,20 @@ public final class IndexPage {
     }
     finder();
     page.wide("list");
-    html.open("table", "class", "list", "data-first", Integer.toString(SHOWN))
+    html.open(
+            "table",
+            "class",
+            "list",
+            "aria-labelledby",
+            "list",
+            "data-first",
+            Integer.toString(SHOWN))
         .open("thead")
         .open("tr");
     for (String head : COLUMNS) {
-      html.open("th", "scope", "col").element("button", head, "type", "button").close();
+      html.open("th", "scope", "col", "class", head.equals(NUMBERS) ? "number" : "head")
+          .element("button", head, "type", "button")
+          .close();
     }
     html.close().close().line();
     int first = Math.min(SHOWN, content.lines().size());
@@ -317,6 +314,17 @@ public final class IndexPage {
     html.close().close().line();
   }
 
+  /** Few words stay on one line, so that a row of few words is one line high. */
+  private void cell(@Nullable String text) {
+    if (text == null || text.length() > SHORT) {
+      page.cell(text);
+    } else {
+      html.open("td", "class", "whole");
+      page.words(text);
+      html.close();
+    }
+  }
+
   private void row(Line line) {
     List<String> parents = content.parents().getOrDefault(line.code(), List.of());
     if (parents.isEmpty()) {
@@ -328,13 +336,13 @@ public final class IndexPage {
     page.code(line.code().text());
     html.close();
     page.cell(String.join(", ", line.names()));
-    page.cell(line.kind());
+    cell(line.kind());
     page.cell(line.what());
-    html.element("td", line.count() == null ? "" : line.count().toString(), "class", "number");
-    page.cell(line.fieldNumber());
+    page.number(line.count());
+    cell(line.fieldNumber());
     html.element("td", line.since() == null ? "" : line.since().toString(), "class", "day");
-    page.cell(line.place());
-    page.cell(line.fate());
+    cell(line.place());
+    cell(line.fate());
     html.close().line();
   }
 }

@@ -211,11 +211,11 @@ final class OddsSection {
     page.table(
         id,
         List.of(
-            String.join(", ", odds.traits()),
-            "chance",
-            "per cent",
-            "in words",
-            found.rate() == null ? "raise" : "sow"));
+            Column.words(String.join(", ", odds.traits())),
+            Column.numbers("chance"),
+            Column.numbers("per cent"),
+            Column.words("in words"),
+            Column.numbers(found.rate() == null ? "raise" : "sow")));
     List<String> words =
         ChanceWords.oneIn(scenario.classes().stream().map(Odds.Share::chance).toList());
     for (int kind = 0; kind < scenario.classes().size(); kind++) {
@@ -245,7 +245,9 @@ final class OddsSection {
 
   private void further(List<Expected> more, Set<String> notes) {
     html.element("h3", "Further traits", "id", "odds-more").line();
-    page.table("odds-more", List.of("trait", "ratio", "what may come up"));
+    page.table(
+        "odds-more",
+        List.of(Column.words("trait"), Column.words("ratio"), Column.words("what may come up")));
     for (Expected one : more) {
       notes.addAll(one.odds().notes());
       List<Scenario> ways = one.odds().scenarios();
@@ -256,10 +258,7 @@ final class OddsSection {
             .element("bdi", String.join(", ", one.odds().traits()))
             .close()
             .element(
-                "td",
-                ratio == null || ratio.length() > LONGEST_RATIO ? "" : ratio,
-                "class",
-                "number")
+                "td", ratio == null || ratio.length() > LONGEST_RATIO ? "" : ratio, "class", "day")
             .open("td");
         page.words(
             shares(scenario) + (scenario.assuming() == null ? "" : ", if " + scenario.assuming()));

@@ -30,8 +30,15 @@ final class PageStyle {
         table{border-collapse:collapse;width:100%}
         .said{margin:0 0 .5rem}
         th,td{text-align:left;vertical-align:top;padding:.35rem 1rem .35rem 0;border-bottom:1px solid}
+        th.number,td.number{text-align:right}
+        th.number,td.number{padding-right:1.5rem}
+        th.number:last-child,td.number:last-child{padding-right:0}
+        thead th{vertical-align:bottom}
         tbody th{font-weight:400}
         td.number,td.day{white-space:nowrap;font-variant-numeric:tabular-nums}
+        td bdi{display:inline-block;max-width:40rem;overflow-wrap:break-word}
+        .list{font-size:.9rem}.list td bdi{max-width:16rem}
+        .list th,.list td{padding-right:.8rem}
         td.words{min-width:12rem}
         .wide{overflow-x:auto;max-width:100%}
         .bar{display:block;margin-top:.2rem}
@@ -55,6 +62,7 @@ final class PageStyle {
         thead button{padding:.2rem 0;min-height:1.75rem;font:inherit;font-weight:600;color:inherit;text-align:left;
           background:none;border:0;cursor:pointer;text-decoration:underline dotted;
           text-underline-offset:.25em}
+        thead .number button{text-align:right}
         #more{margin:1rem 0;padding:.45rem .9rem;font:inherit;color:inherit;background:transparent;
           border:1px solid;border-radius:4px;cursor:pointer}
         :focus-visible{outline:2px solid;outline-offset:2px}
@@ -62,7 +70,7 @@ final class PageStyle {
         [aria-sort=ascending] button::after{content:" \\25B2"}
         [aria-sort=descending] button::after{content:" \\25BC"}
         .rest{display:none}
-        .sheet{margin:1.5rem 0;font:10pt/12pt "DejaVu Sans Mono","Courier New",Courier,monospace}
+        .sheet{margin:1rem 0;font:10pt/12pt "DejaVu Sans Mono","Courier New",Courier,monospace}
         [hidden]{display:none!important}
         .strip,.curve{display:block;max-width:100%;height:auto}
         .curve{width:34rem}
@@ -80,12 +88,13 @@ final class PageStyle {
         .board td,.board thead th{white-space:nowrap}
         .board{width:auto}
         .board td,.board th{padding-right:2rem}
-        .seasons{font-size:.85rem}.seasons th,.seasons td{padding-right:.6rem}
+        .seasons{font-size:.85rem}.seasons th,.seasons td{padding-right:.8rem}
         h3+p,h4+p{margin-top:.25rem}
         .wide+dl,.wide+p{margin-top:.75rem}
         @media (max-width:34rem){dl{grid-template-columns:1fr;gap:0}dd{margin-bottom:.5rem}
-          h1{font-size:1.5rem}td.number{white-space:normal}th,td{padding-right:.6rem}
-          .bar{width:4.5rem;height:auto}td.counts{min-width:22rem}}
+          h1{font-size:1.5rem}td.number{white-space:normal}
+          th,td,th.number,td.number{padding-right:.6rem}td bdi{max-width:18rem}
+          .bar{width:4.5rem}.bar *{vector-effect:non-scaling-stroke}td.counts{min-width:22rem}}
         """
         + colours(Ink.PAPER, Ink.TEXT, Ink.SOFT, Ink.STROKE, RULE)
         + "@media screen and (prefers-color-scheme:dark){\n"
@@ -96,8 +105,8 @@ final class PageStyle {
         @media print{body{max-width:none;padding:0;font-size:10pt}.wide{overflow:visible}
           .drawing svg{max-width:100%;height:auto}h2,h3{break-after:avoid}.screen,.finder,#more{display:none}
           thead button{display:contents}thead button::after{content:none!important}
-          .sheet{margin:0}.sheet+.sheet{break-before:page}
-          tr,li,figure,.board{break-inside:avoid}thead{display:table-header-group}}
+          .sheet{margin:0}.paper+.paper{break-before:page}
+          h4,.above{break-after:avoid}tr,li,figure,.board{break-inside:avoid}thead{display:table-header-group}}
         """;
   }
 

@@ -2,6 +2,7 @@ package dev.filial.cli.page;
 
 import dev.filial.cli.paper.Markup;
 import dev.filial.core.name.CodesInText;
+import dev.filial.core.name.ItalicNames;
 import java.util.List;
 import java.util.regex.Matcher;
 import org.jspecify.annotations.Nullable;
@@ -12,12 +13,54 @@ import org.jspecify.annotations.Nullable;
  */
 final class PageWriter {
 
+  /**
+   * Who goes through a page with the Tab key stops only at what can be moved sideways, and is told
+   * what that is; where no scripts run, at all that might be. Written without signs that a page
+   * would escape.
+   */
+  private static final String STOPS =
+      """
+
+      (function () {
+        var wide = Array.from(document.querySelectorAll('.wide'));
+        var names = wide.map(function (one) { return one.getAttribute('aria-labelledby'); });
+        function stops() {
+          wide.forEach(function (one, at) {
+            if (Math.max(one.scrollWidth, one.clientWidth) === one.clientWidth) {
+              ['tabindex', 'role', 'aria-labelledby'].forEach(function (name) {
+                one.removeAttribute(name);
+              });
+            } else {
+              one.setAttribute('tabindex', '0');
+              one.setAttribute('role', 'group');
+              one.setAttribute('aria-labelledby', names[at]);
+            }
+          });
+        }
+        stops();
+        var sizes = new ResizeObserver(stops);
+        wide.forEach(function (one) {
+          sizes.observe(one);
+          sizes.observe(one.firstElementChild);
+        });
+      })();
+      """;
+
   private final Markup html = new Markup();
   private final PageLinks links;
+  private final ItalicNames names;
+  private boolean anyWide;
 
-  /** Begins a page, up to the inside of its body. */
-  PageWriter(String title, PageLinks links) {
+  /**
+   * Begins a page, up to the inside of its body.
+   *
+   * @param title what the browser calls it
+   * @param links where other pages lie
+   * @param names scientific names, which are set in italics wherever they stand
+   */
+  PageWriter(String title, PageLinks links, ItalicNames names) {
     this.links = links;
+    this.names = names;
     html.open("html", "lang", "en", "xmlns", "http://www.w3.org/1999/xhtml")
         .line()
         .open("head")
@@ -67,25 +110,32 @@ final class PageWriter {
         labelledBy,
         "tabindex",
         "0");
+    anyWide = true;
   }
 
   /** Begins a table, up to the inside of its body. */
-  void table(String labelledBy, List<String> columns) {
+  void table(String labelledBy, List<Column> columns) {
     wide(labelledBy);
-    html.open("table");
+    html.open("table", "aria-labelledby", labelledBy);
     head(columns);
   }
 
   /** Begins a table of a style of its own. */
-  void table(String labelledBy, List<String> columns, String style) {
+  void table(String labelledBy, List<Column> columns, String style) {
     wide(labelledBy);
-    html.open("table", "class", style);
+    html.open("table", "class", style, "aria-labelledby", labelledBy);
     head(columns);
   }
 
-  private void head(List<String> columns) {
+  private void head(List<Column> columns) {
     html.open("thead").open("tr");
-    columns.forEach(column -> html.element("th", column, "scope", "col"));
+    for (Column column : columns) {
+      if (column.numbers()) {
+        html.element("th", column.heading(), "scope", "col", "class", "number");
+      } else {
+        html.element("th", column.heading(), "scope", "col");
+      }
+    }
     html.close().close().line().open("tbody").line();
   }
 
@@ -117,7 +167,10 @@ final class PageWriter {
         "height",
         high,
         "viewBox",
-        "-1 0 " + wide + " " + high);
+        "-1 0 " + wide + " " + high,
+        // On a telephone it is made narrower and no lower.
+        "preserveAspectRatio",
+        "none");
   }
 
   /** One line of a list of terms, if there is anything to say. */
@@ -153,6 +206,11 @@ final class PageWriter {
     html.close();
   }
 
+  /** A cell of a table with a number, or with what is read as one; an empty one for none. */
+  void number(@Nullable Object number) {
+    html.element("td", number == null ? "" : number.toString(), "class", "number");
+  }
+
   /** Words that somebody wrote, which may run from right to left. */
   void words(String words) {
     html.open("bdi");
@@ -160,15 +218,34 @@ final class PageWriter {
     html.close();
   }
 
-  /** Text in which no code is parted at the end of a line: half of one is no code. */
+  /**
+   * Text in which no code is parted at the end of a line, half of one being no code, and scientific
+   * names are italic.
+   */
   void text(String text) {
     Matcher code = CodesInText.in(text);
     int from = 0;
     while (code.find()) {
-      html.text(text.substring(from, code.start())).element("span", code.group(), "class", "whole");
+      withItalics(text.substring(from, code.start()));
+      html.element("span", code.group(), "class", "whole");
       from = code.end();
     }
-    html.text(text.substring(from));
+    withItalics(text.substring(from));
+  }
+
+  private void withItalics(String text) {
+    for (ItalicNames.Run run : names.runs(text)) {
+      if (run.italic()) {
+        html.element("i", run.text());
+      } else {
+        html.text(run.text());
+      }
+    }
+  }
+
+  /** The scientific names that are set in italics. */
+  ItalicNames names() {
+    return names;
   }
 
   /** A code, which leads to the page of its thing where that lies beside this one. */
@@ -210,6 +287,9 @@ final class PageWriter {
         html.text(" ").element("a", "All there is", "class", "screen", "href", index);
       }
       html.close().line();
+    }
+    if (anyWide) {
+      html.element("script", STOPS).line();
     }
     html.close().line().close();
     return "<!DOCTYPE html>\n" + html.written() + "\n";

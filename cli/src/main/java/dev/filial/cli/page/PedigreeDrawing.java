@@ -9,6 +9,8 @@ import dev.filial.core.answer.PlantsBehindQuestion.Parent;
 import dev.filial.core.answer.PlantsBehindQuestion.Part;
 import dev.filial.core.answer.PlantsBehindQuestion.Plant;
 import dev.filial.core.answer.PlantsBehindQuestion.PlantsBehind;
+import dev.filial.core.name.ItalicNames;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -35,6 +37,7 @@ public final class PedigreeDrawing {
   private final Palette palette;
   private final PedigreeLayout layout;
   private final PageLinks links;
+  private final ItalicNames names;
   private final Markup svg;
 
   private PedigreeDrawing(PlantsBehind behind, PageLinks links, Markup svg) {
@@ -42,7 +45,29 @@ public final class PedigreeDrawing {
     this.palette = new Palette(behind.taxa());
     this.layout = PedigreeLayout.of(behind, this::width, BOX_HEIGHT);
     this.links = links;
+    this.names = names(behind);
     this.svg = svg;
+  }
+
+  /** The scientific names among what a pedigree and {@code others} say. */
+  static ItalicNames names(PlantsBehind behind, String... others) {
+    List<String> said = new ArrayList<>(behind.taxa());
+    behind.plants().forEach(plant -> said.add(plant.what()));
+    said.addAll(List.of(others));
+    return ItalicNames.of(said);
+  }
+
+  /**
+   * Words with the scientific names among them in italics, which are as wide as upright letters.
+   */
+  static void words(Markup svg, ItalicNames names, String words) {
+    for (ItalicNames.Run run : names.runs(words)) {
+      if (run.italic()) {
+        svg.element("tspan", run.text(), "class", "fp-taxon");
+      } else {
+        svg.text(run.text());
+      }
+    }
   }
 
   /** The drawing as the text of a file. */
@@ -172,7 +197,7 @@ public final class PedigreeDrawing {
             "y",
             number(MARGIN + TITLE_SIZE - 3))
         .line();
-    legend.write(svg, MARGIN, MARGIN + TITLE_SIZE + 12);
+    legend.write(svg, names, MARGIN, MARGIN + TITLE_SIZE + 12);
     svg.open("g", "transform", "translate(" + number(MARGIN) + " " + number(top) + ")").line();
     layout.lines().forEach(this::line);
     layout.lines().forEach(this::label);
@@ -342,7 +367,9 @@ public final class PedigreeDrawing {
       double x = INSET + PedigreeLayout.LETTERS.bold().width(words.code() + " ", CODE_SIZE);
       word(words.names(), "fp-name", x, top + 19);
     }
-    word(words.second(), "fp-word", INSET, top + 34);
+    svg.open("text", "class", "fp-word", "x", number(INSET), "y", number(top + 34));
+    words(svg, names, words.second());
+    svg.close();
     bar(plant, INSET, top + 40, box.width() - 2 * INSET);
     word(words.third(), "fp-word", INSET, top + 60);
     if (plant.cut()) {

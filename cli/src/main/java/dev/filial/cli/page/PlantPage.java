@@ -80,7 +80,11 @@ public final class PlantPage {
 
   private PlantPage(Content content) {
     this.content = content;
-    this.page = new PageWriter(title(content.card()), content.frame().links());
+    this.page =
+        new PageWriter(
+            title(content.card()),
+            content.frame().links(),
+            PedigreeDrawing.names(content.behind(), content.card().what()));
     this.html = page.html();
   }
 
@@ -112,14 +116,9 @@ public final class PlantPage {
     for (String name : card.names()) {
       html.text(" ").element("bdi", name);
     }
-    html.close()
-        .element(
-            "p",
-            card.kind() + ", " + content.ancestry().generationInWords() + isNoMore(card),
-            "class",
-            "lead")
-        .close()
-        .line();
+    html.close().open("p", "class", "lead");
+    page.text(card.kind() + ", " + content.ancestry().generationInWords() + isNoMore(card));
+    html.close().close().line();
   }
 
   /** First of all whoever looks wants to know that it is gone. */

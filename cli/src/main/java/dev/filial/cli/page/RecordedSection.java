@@ -19,7 +19,9 @@ final class RecordedSection {
   static void write(PageWriter page, List<Said> history) {
     Markup html = page.html();
     page.section("recorded", "What was recorded of it");
-    page.table("recorded", List.of("day", "what the entry says", "entry"));
+    page.table(
+        "recorded",
+        List.of(Column.words("day"), Column.words("what the entry says"), Column.numbers("entry")));
     for (Said said : byDay(history)) {
       String mark =
           (said.guess() == null ? "" : " (a guess of " + said.guess() + ")")

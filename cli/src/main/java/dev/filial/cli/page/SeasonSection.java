@@ -29,6 +29,11 @@ final class SeasonSection {
 
   private SeasonSection() {}
 
+  /** All are numbers but the year, which names the row. */
+  private static List<Column> columns() {
+    return COLUMNS.stream().map(name -> new Column(name, !name.equals(COLUMNS.get(0)))).toList();
+  }
+
   /** Writes it. */
   static void write(PageWriter page, Seasons seasons) {
     Markup html = page.html();
@@ -49,7 +54,7 @@ final class SeasonSection {
             "class",
             "said")
         .line();
-    page.table("seasons", COLUMNS, "seasons");
+    page.table("seasons", columns(), "seasons");
     for (int i = seasons.years().size() - 1; i >= 0; i--) {
       Season season = seasons.years().get(i);
       row(html, season, String.valueOf(season.year()));

@@ -19,7 +19,12 @@ final class SeedlingsSection {
     } else {
       page.table(
           "seedlings",
-          List.of("seedling", "since", "what it showed last", "what became of it", "where"));
+          List.of(
+              Column.words("seedling"),
+              Column.words("since"),
+              Column.words("what it showed last"),
+              Column.words("what became of it"),
+              Column.words("where")));
       for (Seedling one : seedlings) {
         html.open("tr").open("th", "scope", "row");
         page.code(one.code().text());

@@ -87,8 +87,12 @@ final class TalliesSection {
     page.table(
         id,
         fit == null
-            ? List.of("state", "counted", "bar")
-            : List.of("state", "counted", "expected", "bar"));
+            ? List.of(Column.words("state"), Column.numbers("counted"), Column.words("bar"))
+            : List.of(
+                Column.words("state"),
+                Column.numbers("counted"),
+                Column.numbers("expected"),
+                Column.words("bar")));
     double most = 1;
     for (int i = 0; i < tally.rows().size(); i++) {
       most = Math.max(most, Math.max((double) tally.rows().get(i).count(), expected(fit, i)));

@@ -58,8 +58,12 @@ final class WhoSection {
     page.table(
         "who",
         likely == null
-            ? List.of("taxon", "share", "bar")
-            : List.of("taxon", "share", "likely between", "bar"));
+            ? List.of(Column.words("taxon"), Column.numbers("share"), Column.words("bar"))
+            : List.of(
+                Column.words("taxon"),
+                Column.numbers("share"),
+                Column.numbers("likely between"),
+                Column.words("bar")));
     for (int i = 0; i < ancestry.taxa().size(); i++) {
       TaxonShare one = ancestry.taxa().get(i);
       share(one.taxon(), one.share(), likely != null, likely == null ? null : likely.taxa().get(i));
@@ -83,12 +87,12 @@ final class WhoSection {
     html.open("tr")
         .open("th", "scope", "row")
         .element("span", palette.letter(taxon), "class", "code")
-        .text(" ")
-        .element("bdi", taxon)
-        .close()
-        .element("td", simple(share) ? share + ", " + percent : percent, "class", "number");
+        .text(" ");
+    page.words(taxon);
+    html.close();
+    page.number(simple(share) && !share.isOne() ? share + ", " + percent : percent);
     if (ranges) {
-      html.element("td", range, "class", "number");
+      page.number(range);
     }
     html.open("td");
     bar(taxon, share.toDouble(), percent, likely, range);
@@ -169,15 +173,21 @@ final class WhoSection {
     }
     html.element("h3", "The ways it may have come about", "id", "ways")
         .element("p", "The shares above are the mean over them.", "class", "said");
-    page.table("ways", List.of("share", "way", "parents", "what it would be"));
+    page.table(
+        "ways",
+        List.of(
+            Column.numbers("share"),
+            Column.words("way"),
+            Column.words("parents"),
+            Column.words("what it would be")));
     for (Possibility way : ways) {
       html.open("tr")
           .element("td", glued(way.share().toPercent(1)), "class", "number")
           .element("th", way.route(), "scope", "row")
           .element("td", parents(way), "class", "day")
-          .element("td", glued(sum(way)), "class", "words")
-          .close()
-          .line();
+          .open("td", "class", "words");
+      page.words(glued(sum(way)));
+      html.close().close().line();
     }
     page.endTable();
   }

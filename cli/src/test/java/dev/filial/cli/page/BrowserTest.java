@@ -327,6 +327,32 @@ class BrowserTest {
     assertThat(browser.all(".wide")).allMatch(one -> "0".equals(one.getDomAttribute("tabindex")));
   }
 
+  private static final String ALL_STOPS_MOVE =
+      "return Array.from(document.querySelectorAll('.wide[tabindex]'))"
+          + ".every(one => one.scrollWidth > one.clientWidth);";
+
+  @Test
+  void everyPageIsStoppedAtOnlyWhereItCanBeMovedAndThereItHasAName() throws IOException {
+    for (Path page : List.of(plant(), cross(), sheet())) {
+      browser.scripts(true).window(1400, 900).open(page);
+      assertThat(stops()).as(page.toString()).isZero();
+      browser.window(TELEPHONE, 700).open(page);
+      assertThat(stops()).as(page.toString()).isPositive();
+      assertThat(browser.all(".wide[tabindex]"))
+          .isNotEmpty()
+          .allMatch(one -> !one.getAccessibleName().isEmpty());
+      assertThat((Boolean) browser.run(ALL_STOPS_MOVE)).as(page.toString()).isTrue();
+      browser.scripts(false).open(page);
+      assertThat(browser.all(".wide"))
+          .allMatch(one -> "0".equals(one.getDomAttribute("tabindex")))
+          .allMatch(one -> !one.getAccessibleName().isEmpty());
+    }
+  }
+
+  private Path sheet() throws IOException {
+    return write("sheet.html", BenchSheetPage.of("1  24-003Y ".repeat(7)));
+  }
+
   /** How many tables a reader with the Tab key stops at, once the page has come to rest. */
   private static long stops() {
     browser.run("return new Promise(function (done) { setTimeout(done, 200, true); });");

@@ -236,7 +236,7 @@ class CrossPageTest {
   }
 
   @Test
-  void thePageAsksTheNetworkForNothingAndItsStylesNeedNoEscapes() {
+  void thePageAsksTheNetworkForNothingAndItsStylesAndScriptNeedNoEscapes() {
     String page = page(everything(), "24-010");
 
     assertThat(
@@ -244,10 +244,14 @@ class CrossPageTest {
                 .replace("http://www.w3.org/2000/svg", ""))
         .doesNotContain("http")
         .doesNotContain("@import")
-        .doesNotContain("<script")
+        .doesNotContain("<script ")
+        .doesNotContain("src=")
         .doesNotContain("<link");
-    for (Element style : parsed(everything(), "24-010").all("style")) {
-      assertThat(style.getTextContent()).doesNotContain("&", "<", ">");
+    Parsed parsed = parsed(everything(), "24-010");
+    for (String tag : List.of("style", "script")) {
+      assertThat(parsed.all(tag))
+          .isNotEmpty()
+          .allSatisfy(one -> assertThat(one.getTextContent()).doesNotContain("&", "<", ">"));
     }
   }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.filial.cli.paper.Parsed;
 import dev.filial.core.answer.SeasonsQuestion;
 import dev.filial.core.name.Code;
+import dev.filial.core.name.ItalicNames;
 import dev.filial.core.register.Count;
 import dev.filial.core.register.Determination;
 import dev.filial.core.register.PartialDate;
@@ -52,7 +53,7 @@ class SeasonSectionTest {
   }
 
   private static Parsed section(Statement... register) {
-    PageWriter page = new PageWriter("A page", PageLinks.NONE);
+    PageWriter page = new PageWriter("A page", PageLinks.NONE, ItalicNames.NONE);
     SeasonSection.write(page, SeasonsQuestion.of(Bookshelf.of(List.of(register))));
     return Parsed.of(page.end("Klara", 1).replaceFirst("^<!DOCTYPE html>\n", ""));
   }
