@@ -50,7 +50,7 @@ class DemoTest {
     assertThat(outcome.out())
         .startsWith("Wrote 259 entries to bench.register: five seasons of Echeveria")
         .contains("All of it is invented")
-        .contains("    KB 26-013E H2  BC2\n    Morgenrot × Rosa\n")
+        .contains("    KB 26-013E H2  3 APR 26\n    Morgenrot × Rosa  BC2\n")
         .contains("24-007E-1: BC1 to Echeveria laui")
         .containsPattern("Echeveria laui +3/4  75 %")
         .contains("About 1 in 2 will be plain; sow 14 seeds to be 95 % sure of at least 3.")

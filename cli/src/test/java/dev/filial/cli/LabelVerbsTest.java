@@ -6,6 +6,8 @@ import dev.filial.cli.CommandLineRun.Outcome;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -155,6 +157,37 @@ class LabelVerbsTest {
     assertThat(oneLine(filial("labels", "22-001", "--paper", "a9").err()))
         .contains("a4, a5 or letter");
     assertThat(oneLine(filial("labels", "22-001", "--size", "3x3").err())).contains("5 to 2000 mm");
+  }
+
+  /** On plain paper nobody sees where one label ends; a sheet of sticky ones is cut already. */
+  @Test
+  void marksToCutAlongArePrintedWhereThePaperIsNotCutAlready() throws IOException {
+    assertThat(sheet("22-001")).contains(CROSSES);
+    assertThat(sheet("22-001", "--size", "50x25", "--columns", "2", "--qr")).contains(CROSSES);
+    for (String cut :
+        new String[] {"--margin-left", "--margin-top", "--gap-across", "--gap-down"}) {
+      assertThat(sheet("22-001", cut, "2")).as(cut).doesNotContain(CROSSES);
+    }
+    assertThat(sheet("22-001", "--skip", "1")).doesNotContain(CROSSES);
+    assertThat(sheet("26-013 H1", "--paper", "62x29", "--size", "62x29")).doesNotContain(CROSSES);
+    assertThat(sheet("22-001", "--skip", "1", "--cut-marks")).contains(CROSSES);
+    assertThat(sheet("22-001", "--no-cut-marks")).doesNotContain(CROSSES);
+    Outcome both = filial("labels", "22-001", "--cut-marks", "--no-cut-marks");
+    assertThat(both.status()).isEqualTo(2);
+    assertThat(oneLine(both.err())).contains("cannot both be meant", "Leave one of them out.");
+  }
+
+  private static final String CROSSES = "<path class=\"cut\"";
+
+  private String sheet(String... words) throws IOException {
+    Path file = folder.resolve("sheet.html");
+    Files.deleteIfExists(file);
+    List<String> all = new ArrayList<>(List.of("labels"));
+    all.addAll(List.of(words));
+    all.addAll(List.of("--to", "sheet.html"));
+    Outcome outcome = filial(all.toArray(String[]::new));
+    assertThat(outcome.status()).as(outcome.err()).isZero();
+    return Files.readString(file);
   }
 
   @Test

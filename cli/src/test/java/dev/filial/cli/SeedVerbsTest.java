@@ -42,7 +42,7 @@ class SeedVerbsTest {
                 """
                 Entry 260: 26-014H H1 harvested: 60 seeds from 2 fruits.
                 Write on the tag:
-                    26-014H H1
+                    26-014H H1  15 JUN 26
                     24-007E-2 × Anna
                 Next: when you sow it: filial sow "26-014H H1" COUNT
                 """,

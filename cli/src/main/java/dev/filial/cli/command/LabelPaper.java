@@ -1,6 +1,7 @@
 package dev.filial.cli.command;
 
 import dev.filial.cli.frame.Reading;
+import dev.filial.cli.frame.Trouble;
 import dev.filial.cli.frame.Words;
 import dev.filial.cli.label.LabelGrid;
 import dev.filial.cli.label.LabelSheets;
@@ -23,6 +24,7 @@ final class LabelPaper {
   private final Supplier<Optional<Double>> down;
   private final Supplier<Optional<Integer>> skip;
   private final BooleanSupplier cutMarks;
+  private final BooleanSupplier noCutMarks;
 
   /** Adds the options. */
   LabelPaper(Words words) {
@@ -65,7 +67,12 @@ final class LabelPaper {
             "N",
             "Leave the first N places of the first sheet empty: they are used up.",
             Reading.WHOLE_NUMBER);
-    cutMarks = words.flag("--cut-marks", "Crosses at the corners, to cut along.");
+    cutMarks =
+        words.flag(
+            "--cut-marks",
+            "Crosses at the corners, to cut along; they are printed anyway unless margins, gaps or"
+                + " used places say that the sheet is cut already, or the paper is one label.");
+    noCutMarks = words.flag("--no-cut-marks", "None of these crosses.");
   }
 
   private static String words(LabelStyle style) {
@@ -85,7 +92,22 @@ final class LabelPaper {
                 rows.get().orElse(null),
                 left.get().orElse(null),
                 top.get().orElse(null)));
-    return new LabelSheets.Order(
-        style, side, grid, skip.get().orElse(0), cutMarks.getAsBoolean(), withQr);
+    return new LabelSheets.Order(style, side, grid, skip.get().orElse(0), isToBeCut(grid), withQr);
+  }
+
+  /** Paper that comes in labels has its own margins or gaps; on any other nobody sees the edges. */
+  private boolean isToBeCut(LabelGrid grid) {
+    if (cutMarks.getAsBoolean() && noCutMarks.getAsBoolean()) {
+      throw Trouble.usage(
+          "--cut-marks and --no-cut-marks cannot both be meant", "Leave one of them out.");
+    }
+    boolean cutAlready =
+        left.get().isPresent()
+            || top.get().isPresent()
+            || across.get().isPresent()
+            || down.get().isPresent()
+            || skip.get().isPresent()
+            || grid.label().equals(grid.paper());
+    return cutMarks.getAsBoolean() || !(noCutMarks.getAsBoolean() || cutAlready);
   }
 }

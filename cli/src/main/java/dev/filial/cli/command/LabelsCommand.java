@@ -59,7 +59,7 @@ public final class LabelsCommand implements BenchCommand {
                 + " The code is as large as there is room for; what else fits is chosen as for"
                 + " filial tag.")
         .example("filial labels 26-013")
-        .example("filial labels --in kitchen --for tags --qr --cut-marks")
+        .example("filial labels --in kitchen --for tags --qr")
         .example("filial labels 26-013 --for packets --size 70x37 --skip 5");
   }
 

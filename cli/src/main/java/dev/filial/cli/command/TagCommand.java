@@ -54,7 +54,7 @@ public final class TagCommand implements BenchCommand {
     words
         .describe(
             "What matters most is kept where there is not room for all: the code, the parents or the"
-                + " taxon, the field number, the day of sowing, the generation, then the rest.")
+                + " taxon, the field number, the day of sowing or of harvest, the generation, then the rest.")
         .example("filial tag 24-007-1")
         .example("filial tag \"26-013 H2\" --leaving --columns 30");
   }

@@ -4,6 +4,8 @@ import dev.filial.cli.paper.FontWidths;
 import dev.filial.core.answer.TagQuestion;
 import dev.filial.core.name.LabelRoom;
 import dev.filial.core.name.LabelText;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -20,6 +22,9 @@ final class LabelFitter {
   private static final double SMALLEST_CODE = 1;
 
   private static final double LARGEST_CODE = 8;
+
+  /** Codes that differ by less are printed in one size. */
+  private static final double NEARLY = 0.8;
 
   /** How much of the height the code may take, unless that is less than arm's length asks for. */
   private static final double CODE_SHARE = 0.42;
@@ -47,12 +52,47 @@ final class LabelFitter {
   private final int sides;
   private final boolean withQr;
   private final FontWidths.Weights fonts;
+  private final double mostCode;
+  private final double mostBuried;
 
-  LabelFitter(Panel panel, int sides, boolean withQr, FontWidths.Weights fonts) {
+  private LabelFitter(
+      Panel panel,
+      int sides,
+      boolean withQr,
+      FontWidths.Weights fonts,
+      double mostCode,
+      double mostBuried) {
     this.panel = panel;
     this.sides = sides;
     this.withQr = withQr;
     this.fonts = fonts;
+    this.mostCode = mostCode;
+    this.mostBuried = mostBuried;
+  }
+
+  LabelFitter(Panel panel, int sides, boolean withQr, FontWidths.Weights fonts) {
+    this(panel, sides, withQr, fonts, LARGEST_CODE, ARMS_LENGTH);
+  }
+
+  /**
+   * All these labels, their codes in one size where they come out nearly alike, so that a sheet
+   * looks like one; a code much longer than the others is smaller by itself.
+   *
+   * @throws IllegalArgumentException if not even a code has room, or a QR code would be too fine to
+   *     print
+   */
+  List<FittedLabel> fitAll(List<TagQuestion.Label> labels) {
+    List<FittedLabel> each = labels.stream().map(this::fit).toList();
+    double code = common(each.stream().mapToDouble(FittedLabel::capHeight).toArray());
+    double buried = common(each.stream().mapToDouble(FittedLabel::buriedCapHeight).toArray());
+    LabelFitter alike = new LabelFitter(panel, sides, withQr, fonts, code, buried);
+    return labels.stream().map(alike::fit).toList();
+  }
+
+  /** The largest height that may stay: the least of those that are nearly the largest. */
+  private static double common(double[] heights) {
+    double most = Arrays.stream(heights).max().orElse(0);
+    return Arrays.stream(heights).filter(height -> height >= NEARLY * most).min().orElse(most);
   }
 
   /**
@@ -78,7 +118,7 @@ final class LabelFitter {
     boolean again = sides == 2;
     double buriedCap =
         again
-            ? Math.min(ARMS_LENGTH, Math.min(panel.height(), widthFor(code, panel.buriedText())))
+            ? Math.min(mostBuried, Math.min(panel.height(), widthFor(code, panel.buriedText())))
             : 0;
     double smallest = again ? Math.min(shares.cap(), buriedCap) : shares.cap();
     if (smallest < SMALLEST_CODE) {
@@ -98,13 +138,13 @@ final class LabelFitter {
   }
 
   private Shares shares(TagQuestion.Label label, String code) {
-    double widest = cap(code, panel.widest());
+    double widest = Math.min(mostCode, cap(code, panel.widest()));
     if (!withQr) {
       return new Shares(widest, panel.widest(), null, false);
     }
     QrCode qr = qr(label);
     double below = Math.min(panel.largestQr(), panel.side().height() - panel.padding() - widest);
-    double besideQr = cap(code, panel.beside(panel.qr()));
+    double besideQr = Math.min(mostCode, cap(code, panel.beside(panel.qr())));
     if (sides == 1 && besideQr < widest && below >= EASY_MODULE * qr.side()) {
       // The code across the whole label, the QR code under its end.
       double left = panel.buried() - below;
@@ -155,6 +195,7 @@ final class LabelFitter {
     double room = panel.height() - cap - gapBelow(cap);
     double largest = Math.max(SMALLEST_FONT, Math.min(LARGEST_FONT, LINE_TO_CODE * cap));
     @Nullable FittedLabel fitted = null;
+    List<FittedLabel> tried = new ArrayList<>();
     for (int i = 0; largest - i * FONT_STEP >= SMALLEST_FONT - 1e-9; i++) {
       double size = largest - i * FONT_STEP;
       int lines = lines(room, size);
@@ -170,12 +211,27 @@ final class LabelFitter {
       if (leftOut.isEmpty()) {
         return here;
       }
+      tried.add(here);
       boolean less = fitted == null || leftOut.size() < fitted.leftOut().size();
       if (size <= READABLE_FONT + 1e-9 && less) {
         fitted = here;
       }
     }
-    return fitted == null ? codeOnly(label, shares, buriedCap) : fitted;
+    return fitted == null ? codeOnly(label, shares, buriedCap) : largestLike(fitted, tried);
+  }
+
+  /**
+   * What has no room in small letters either makes the rest no smaller; only what is cut is printed
+   * small, to lose less of it.
+   */
+  private static FittedLabel largestLike(FittedLabel fitted, List<FittedLabel> tried) {
+    if (fitted.text().cut() != null) {
+      return fitted;
+    }
+    return tried.stream()
+        .filter(one -> one.leftOut().equals(fitted.leftOut()))
+        .findFirst()
+        .orElse(fitted);
   }
 
   private static FittedLabel fitted(

@@ -3,6 +3,7 @@ package dev.filial.cli.label;
 import dev.filial.cli.paper.FontWidths;
 import dev.filial.cli.paper.Markup;
 import dev.filial.core.answer.TagQuestion;
+import dev.filial.core.name.ItalicNames;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -113,7 +114,7 @@ public final class LabelSheets {
     FontWidths.Weights fonts = FontWidths.Weights.read();
     Panel panel = Panel.of(order.side(), order.style());
     LabelFitter fitter = new LabelFitter(panel, order.style().sides(), order.withQr(), fonts);
-    return new LabelSheets(order, panel, labels.stream().map(fitter::fit).toList(), fonts);
+    return new LabelSheets(order, panel, fitter.fitAll(labels), fonts);
   }
 
   /** How many sheets there are. */
@@ -166,6 +167,7 @@ public final class LabelSheets {
         .append("svg { display: block }\n")
         .append("text { font-family: \"DejaVu Sans\", Verdana, sans-serif; white-space: pre }\n")
         .append(".code { font-weight: bold }\n")
+        .append(".taxon { font-style: italic }\n")
         .append(".cut, .fold { fill: none; stroke: #000; stroke-width: " + HAIRLINE + " }\n")
         .append(".fold { stroke: #777; stroke-dasharray: 1 1 }\n")
         .append(".how { font: 16px sans-serif; margin: 1em; max-width: 40em }\n")
@@ -231,11 +233,13 @@ public final class LabelSheets {
                         + (lines.size() - 1) * LabelFitter.PITCH);
     double above = label.fromTop() ? panel.padding() : (side.height() - cap - below) / 2;
     double y = top + above + cap;
+    ItalicNames names = ItalicNames.of(label.label().taxa()).alsoEpithetsAlone();
     code(out, label.code(), panel.padding(), y, cap);
     y += gap + FontWidths.CAP_HEIGHT * size;
     for (String line : lines) {
       if (!line.isEmpty()) {
-        text(out, "line", line, new Place(panel.padding(), y, size), fonts.regular().width(line));
+        String words = marked(names, line);
+        text(out, "line", words, new Place(panel.padding(), y, size), fonts.regular().width(line));
       }
       y += LabelFitter.PITCH * size;
     }
@@ -260,13 +264,26 @@ public final class LabelSheets {
   private void code(Appendable out, String code, double x, double baseline, double cap)
       throws IOException {
     double size = cap / FontWidths.CAP_HEIGHT;
-    text(out, "code", code, new Place(x, baseline, size), fonts.bold().width(code));
+    text(out, "code", Markup.escaped(code), new Place(x, baseline, size), fonts.bold().width(code));
+  }
+
+  /** A line as markup, the scientific names in italics: they are as wide as upright letters. */
+  private static String marked(ItalicNames names, String line) {
+    Markup words = new Markup();
+    for (ItalicNames.Run run : names.runs(line)) {
+      if (run.italic()) {
+        words.element("tspan", run.text(), "class", "taxon");
+      } else {
+        words.text(run.text());
+      }
+    }
+    return words.written();
   }
 
   private record Place(double x, double baseline, double fontSize) {}
 
   /** A text that takes the width reckoned for it, whatever font the browser has. */
-  private static void text(Appendable out, String kind, String text, Place place, double width)
+  private static void text(Appendable out, String kind, String markup, Place place, double width)
       throws IOException {
     out.append("<text class=\"" + kind + "\" xml:space=\"preserve\" x=\"")
         .append(Millimetres.text(place.x()))
@@ -274,7 +291,7 @@ public final class LabelSheets {
         .append("\" font-size=\"" + Millimetres.text(place.fontSize()))
         .append("\" textLength=\"" + Millimetres.text(width * place.fontSize()))
         .append("\" lengthAdjust=\"spacingAndGlyphs\">")
-        .append(Markup.escaped(text))
+        .append(markup)
         .append("</text>\n");
   }
 

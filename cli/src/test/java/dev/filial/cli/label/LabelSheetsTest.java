@@ -2,11 +2,15 @@ package dev.filial.cli.label;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
+import dev.filial.cli.paper.FontWidths;
 import dev.filial.core.answer.TagQuestion;
 import dev.filial.core.name.LabelFacts;
-import java.time.LocalDate;
+import dev.filial.core.name.TagDate;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
@@ -115,7 +119,7 @@ class LabelSheetsTest {
             () ->
                 LabelSheets.of(
                     Sheets.order(LabelStyle.PACKETS, PACKET, true),
-                    List.of(new TagQuestion.Label(marked.code(), marked.facts(), ""))))
+                    List.of(new TagQuestion.Label(marked.code(), marked.facts(), "", Set.of()))))
         .hasMessageContaining("this register has none");
   }
 
@@ -147,10 +151,10 @@ class LabelSheetsTest {
         LabelFacts.of("26-013E")
             .withParentsOrTaxon(List.of("Echeveria agavoides × E. laui"))
             .withFieldNumber("XM 014")
-            .withSown(LocalDate.of(2026, 3, 4))
+            .withDate(new TagDate(2026, 3, 4))
             .withRemarks(List.of("x".repeat(200)));
     TagQuestion.Label label =
-        new TagQuestion.Label(Sheets.label("26-013").code(), facts, "KB26013EL");
+        new TagQuestion.Label(Sheets.label("26-013").code(), facts, "KB26013EL", Set.of());
 
     assertThat(packets(label).printed().get(0).leftOut()).containsExactly("x".repeat(200));
     // Six millimetres hold the code alone.
@@ -178,6 +182,59 @@ class LabelSheetsTest {
 
     assertThat(Sheets.number(Sheets.texts(document, "line").get(0), "font-size"))
         .isBetween(2.3, 2.4);
+  }
+
+  /** What would not fit in small letters either has no say in how large the others are. */
+  @Test
+  void aNameForWhichThereIsNoRoomMakesTheRestNoSmaller() {
+    TagQuestion.Label plain = Sheets.label("26-013", "Echeveria laui");
+    TagQuestion.Label named =
+        new TagQuestion.Label(
+            plain.code(),
+            plain.facts().withRemarks(List.of("x".repeat(300))),
+            plain.machineReadable(),
+            plain.taxa());
+
+    assertThat(fontSize(packets(named))).isEqualTo(fontSize(packets(plain))).isGreaterThan(4);
+    assertThat(packets(named).printed().get(0).leftOut()).containsExactly("x".repeat(300));
+  }
+
+  private static double fontSize(LabelSheets sheets) {
+    return Sheets.number(Sheets.texts(Sheets.parsed(sheets), "line").get(0), "font-size");
+  }
+
+  @Test
+  void theCodesOfASheetHaveOneSizeUnlessOneIsMuchLonger() {
+    TagQuestion.Label narrow = Sheets.label("26-013 H1");
+    TagQuestion.Label wide = Sheets.label("26-004 H4");
+    TagQuestion.Label longest = Sheets.label("26-123456 H44");
+    double alone = packets(narrow).printed().get(0).codeHeight();
+
+    assertThat(packets(narrow, wide).printed().stream().map(LabelSheets.Printed::codeHeight))
+        .hasSize(2)
+        .containsOnly(packets(wide).printed().get(0).codeHeight());
+    List<LabelSheets.Printed> mixed = packets(narrow, longest).printed();
+    assertThat(mixed.get(0).codeHeight()).isEqualTo(alone);
+    assertThat(mixed.get(1).codeHeight()).isLessThan(0.8 * alone);
+  }
+
+  @Test
+  void scientificNamesAreItalicAndAsWideAsUprightOnes() {
+    Document italic = Sheets.parsed(packets(Sheets.label("26-013", "E. laui 'Rosa'")));
+
+    Element line = Sheets.texts(italic, "line").get(0);
+    assertThat(line.getTextContent()).isEqualTo("E. laui 'Rosa'");
+    List<String> taxa = new ArrayList<>();
+    for (int i = 0; i < line.getElementsByTagName("tspan").getLength(); i++) {
+      taxa.add(line.getElementsByTagName("tspan").item(i).getTextContent());
+    }
+    assertThat(taxa).containsExactly("E. laui");
+    assertThat(Sheets.number(line, "textLength"))
+        .isCloseTo(
+            FontWidths.Weights.read()
+                .regular()
+                .width("E. laui 'Rosa'", Sheets.number(line, "font-size")),
+            within(0.01));
   }
 
   static List<String> hardNames() {

@@ -10,6 +10,7 @@ import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.w3c.dom.Document;
@@ -29,7 +30,8 @@ final class Sheets {
     return new TagQuestion.Label(
         read,
         LabelFacts.of(read.text()).withParentsOrTaxon(Arrays.asList(parentsOrTaxon)),
-        new TravellingCode(new GrowersMark("KB"), read).machineReadable());
+        new TravellingCode(new GrowersMark("KB"), read).machineReadable(),
+        Set.of("Echeveria agavoides", "Echeveria laui"));
   }
 
   static LabelSheets.Order order(LabelStyle style, Size size, boolean withQr) {

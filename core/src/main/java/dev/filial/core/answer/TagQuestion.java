@@ -7,20 +7,23 @@ import dev.filial.core.name.GrowersMark;
 import dev.filial.core.name.LabelFacts;
 import dev.filial.core.name.LabelLayout;
 import dev.filial.core.name.LabelText;
+import dev.filial.core.name.TagDate;
 import dev.filial.core.name.TaxonName;
 import dev.filial.core.name.TravellingCode;
 import dev.filial.core.pedigree.Pedigree;
 import dev.filial.core.pedigree.PedigreeException;
 import dev.filial.core.register.Descent;
 import dev.filial.core.register.Determination;
+import dev.filial.core.register.Harvested;
 import dev.filial.core.register.Item;
+import dev.filial.core.register.LotSplit;
 import dev.filial.core.register.Numbered;
 import dev.filial.core.register.PartialDate;
 import dev.filial.core.register.Potted;
 import dev.filial.core.register.RegisterView;
+import dev.filial.core.register.SeedAcquired;
 import dev.filial.core.register.Sown;
 import dev.filial.core.register.Statement;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -88,8 +91,15 @@ public final class TagQuestion {
    * @param facts what may stand on it
    * @param machineReadable mark and code with their ISO/IEC 7064 MOD 37,36 character; empty when
    *     the register has no mark
+   * @param taxa the taxa whose names, whole or shortened, stand among the facts
    */
-  public record Label(Code code, LabelFacts facts, String machineReadable) {}
+  public record Label(Code code, LabelFacts facts, String machineReadable, Set<String> taxa) {
+
+    /** Copies the taxa. */
+    public Label {
+      taxa = Set.copyOf(taxa);
+    }
+  }
 
   /**
    * The tag of one thing.
@@ -118,16 +128,44 @@ public final class TagQuestion {
     if (field != null) {
       facts = facts.withFieldNumber(field);
     }
-    Optional<LocalDate> sown = sown(item);
-    if (sown.isPresent()) {
-      facts = facts.withSown(sown.get());
+    @Nullable PartialDate day = day(item);
+    if (day != null) {
+      facts = facts.withDate(onTag(day));
     }
     String generation = generation(item);
     if (!generation.isEmpty()) {
       facts = facts.withGeneration(generation);
     }
     facts = facts.withRemarks(remarks(item));
-    return new Label(item.code(), facts, mark.map(TravellingCode::machineReadable).orElse(""));
+    return new Label(
+        item.code(), facts, mark.map(TravellingCode::machineReadable).orElse(""), taxa(item));
+  }
+
+  private void addDetermination(List<Determination> said, Code parent) {
+    view.resolved(parent).ifPresent(found -> said.add(genotype(found).determination()));
+  }
+
+  /** The taxa that a tag of it may name: its own, or its parents'. */
+  private Set<String> taxa(Item item) {
+    Item origin = genotype(Describing.origin(view, item));
+    List<Determination> said = new ArrayList<>();
+    said.add(item.determination());
+    said.add(origin.determination());
+    for (Descent descent : origin.descent()) {
+      addDetermination(said, descent.seed());
+      if (descent.pollen() != null) {
+        addDetermination(said, descent.pollen());
+      }
+    }
+    Set<String> taxa = new HashSet<>();
+    for (Determination one : said) {
+      if (one.taxon() != null) {
+        taxa.add(one.taxon());
+        taxa.add(Describing.name(view, one.taxon()).text());
+      }
+      one.makeup().keySet().forEach(taxon -> taxa.add(Describing.name(view, taxon).text()));
+    }
+    return taxa;
   }
 
   /** What it is, said several ways from the longest to the shortest. */
@@ -196,13 +234,17 @@ public final class TagQuestion {
     return here;
   }
 
-  /** What a tag says beside the rest: what it is an offset of, and its own names. */
+  /** What a tag says beside the rest: what it is an offset of, its own names, when it came. */
   private List<String> remarks(Item item) {
     List<String> remarks = new ArrayList<>();
     if (item.kind() == Item.Kind.PLANT && !genotype(item).equals(item)) {
       remarks.add("of " + item.descent().get(0).seed().text());
     }
     remarks.addAll(item.names());
+    @Nullable PartialDate came = came(item);
+    if (came != null) {
+      remarks.add("got " + onTag(came).text());
+    }
     return remarks;
   }
 
@@ -226,24 +268,48 @@ public final class TagQuestion {
         < 2;
   }
 
-  /** The day of the sowing that it stands in or was taken from, where that is known to the day. */
-  private Optional<LocalDate> sown(Item item) {
+  private static TagDate onTag(PartialDate day) {
+    return new TagDate(day.year(), day.month(), day.day());
+  }
+
+  /**
+   * When the sowing was made that it stands in or was taken from; of seed, when it was harvested.
+   */
+  private @Nullable PartialDate day(Item item) {
     Code here = item.code();
     Set<Code> seen = new HashSet<>();
     while (seen.add(here) && !here.isWhole()) {
       Optional<Item> thing = view.item(here);
       Statement first = thing.flatMap(found -> view.effective(found.entry())).orElse(null);
       if (first instanceof Sown sowing) {
-        return Optional.ofNullable(sowing.date())
-            .filter(date -> date.day() != 0)
-            .map(PartialDate::earliest);
+        return sowing.date();
+      } else if (first instanceof Harvested harvest) {
+        return harvest.date();
+      } else if (first instanceof LotSplit split) {
+        here = split.from();
       } else if (first instanceof Potted potted) {
         here = potted.from();
       } else if (first instanceof Numbered numbered) {
         here = numbered.from();
       }
     }
-    return Optional.empty();
+    return null;
+  }
+
+  /** When seed came that was bought or swapped: nobody knows when it was harvested. */
+  private @Nullable PartialDate came(Item item) {
+    Code here = item.code();
+    Set<Code> seen = new HashSet<>();
+    while (seen.add(here) && (here.isLot() || here.isWhole())) {
+      Statement first =
+          view.item(here).flatMap(found -> view.effective(found.entry())).orElse(null);
+      if (first instanceof SeedAcquired seed) {
+        return seed.date();
+      } else if (first instanceof LotSplit split) {
+        here = split.from();
+      }
+    }
+    return null;
   }
 
   /** The generation where it is short, certain and not merely "pure". */

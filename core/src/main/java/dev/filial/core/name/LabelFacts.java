@@ -1,6 +1,5 @@
 package dev.filial.core.name;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -12,7 +11,7 @@ import java.util.Optional;
  * @param parentsOrTaxon the parents or the taxon, said several ways from the longest to the
  *     shortest; may be empty
  * @param fieldNumber the collector's field number
- * @param sown the date of sowing
+ * @param date the date of sowing, or of a packet of seed that of harvest
  * @param generation the generation, as F2 or BC1
  * @param remarks whatever else, the most important first
  */
@@ -20,7 +19,7 @@ public record LabelFacts(
     String code,
     List<String> parentsOrTaxon,
     Optional<String> fieldNumber,
-    Optional<LocalDate> sown,
+    Optional<TagDate> date,
     Optional<String> generation,
     List<String> remarks) {
 
@@ -35,7 +34,7 @@ public record LabelFacts(
     }
     parentsOrTaxon = List.copyOf(parentsOrTaxon);
     Objects.requireNonNull(fieldNumber, "fieldNumber");
-    Objects.requireNonNull(sown, "sown");
+    Objects.requireNonNull(date, "date");
     Objects.requireNonNull(generation, "generation");
     remarks = List.copyOf(remarks);
   }
@@ -48,27 +47,26 @@ public record LabelFacts(
 
   /** These facts with the parents or the taxon, said several ways from the longest on. */
   public LabelFacts withParentsOrTaxon(List<String> longestFirst) {
-    return new LabelFacts(code, longestFirst, fieldNumber, sown, generation, remarks);
+    return new LabelFacts(code, longestFirst, fieldNumber, date, generation, remarks);
   }
 
   /** These facts with the collector's field number. */
   public LabelFacts withFieldNumber(String number) {
-    return new LabelFacts(code, parentsOrTaxon, Optional.of(number), sown, generation, remarks);
+    return new LabelFacts(code, parentsOrTaxon, Optional.of(number), date, generation, remarks);
   }
 
-  /** These facts with the date of sowing. */
-  public LabelFacts withSown(LocalDate date) {
-    return new LabelFacts(
-        code, parentsOrTaxon, fieldNumber, Optional.of(date), generation, remarks);
+  /** These facts with the date of sowing, or of a packet of seed with that of harvest. */
+  public LabelFacts withDate(TagDate day) {
+    return new LabelFacts(code, parentsOrTaxon, fieldNumber, Optional.of(day), generation, remarks);
   }
 
   /** These facts with the generation. */
   public LabelFacts withGeneration(String words) {
-    return new LabelFacts(code, parentsOrTaxon, fieldNumber, sown, Optional.of(words), remarks);
+    return new LabelFacts(code, parentsOrTaxon, fieldNumber, date, Optional.of(words), remarks);
   }
 
   /** These facts with remarks, the most important first. */
   public LabelFacts withRemarks(List<String> words) {
-    return new LabelFacts(code, parentsOrTaxon, fieldNumber, sown, generation, words);
+    return new LabelFacts(code, parentsOrTaxon, fieldNumber, date, generation, words);
   }
 }

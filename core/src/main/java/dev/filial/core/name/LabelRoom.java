@@ -114,7 +114,7 @@ public final class LabelRoom {
   private List<String> others(LabelFacts facts) {
     List<String> others = new ArrayList<>();
     facts.fieldNumber().ifPresent(number -> others.add(plain(number)));
-    facts.sown().ifPresent(date -> others.add(TagDate.text(date)));
+    facts.date().ifPresent(date -> others.add(date.text()));
     facts.generation().ifPresent(generation -> others.add(plain(generation)));
     facts.remarks().forEach(remark -> others.add(plain(remark)));
     others.removeIf(String::isEmpty);

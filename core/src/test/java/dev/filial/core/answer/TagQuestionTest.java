@@ -13,10 +13,16 @@ import dev.filial.core.name.TravellingCode;
 import dev.filial.core.number.Fraction;
 import dev.filial.core.register.Count;
 import dev.filial.core.register.Determination;
+import dev.filial.core.register.Harvested;
+import dev.filial.core.register.LotSplit;
+import dev.filial.core.register.PartialDate;
 import dev.filial.core.register.Pollen;
 import dev.filial.core.register.Potted;
+import dev.filial.core.register.Provenance;
+import dev.filial.core.register.SeedAcquired;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 class TagQuestionTest {
@@ -96,6 +102,61 @@ class TagQuestionTest {
           .contains("F1");
     }
     assertThat(String.join("  ", tag(lot))).doesNotContain("AUG");
+  }
+
+  @Test
+  void aPacketHasTheDayOfItsHarvestAsFarAsItIsKnown() {
+    Code cross = bench.cross(laui, agavoides);
+    Code day = harvest(cross, 1, PartialDate.parse("2025-07-02"));
+    Code month = harvest(cross, 2, PartialDate.parse("2025-09"));
+    Code nobodyKnows = harvest(cross, 3, null);
+    Code part = cross.lot(4);
+    bench.say(new LotSplit(part, day, PartialDate.parse("2025-12-24"), Count.of(5), null, null));
+
+    assertThat(tag(day)).containsExactly(day.text() + "  2 JUL 25  F1", "laui × agavoides");
+    assertThat(tag(month)).contains(month.text() + "  SEP 25  F1");
+    assertThat(tag(nobodyKnows)).containsExactly(nobodyKnows.text() + "  F1", "laui × agavoides");
+    assertThat(String.join("  ", tag(part))).contains("2 JUL 25").doesNotContain("DEC");
+  }
+
+  private Code harvest(Code cross, int lot, @Nullable PartialDate day) {
+    Code code = cross.lot(lot);
+    bench.say(new Harvested(code, day, null, false, Count.of(40), null, null, null, null));
+    return code;
+  }
+
+  /** A bare date on a packet is read as that of its harvest, which of bought seed nobody knows. */
+  @Test
+  void boughtSeedHasTheDayOnWhichItCame() {
+    Code packet = Code.parse("26-090");
+    bench.say(
+        new SeedAcquired(
+            packet,
+            Determination.of(LAUI),
+            Provenance.UNKNOWN,
+            PartialDate.parse("2026-02-03"),
+            Count.of(30),
+            null,
+            null));
+
+    assertThat(String.join("  ", tag(packet))).contains("got 3 FEB 26");
+    assertThat(String.join("  ", tag(packet.lot(1)))).contains("got 3 FEB 26");
+  }
+
+  @Test
+  void aSowingKnownToTheMonthHasTheMonth() {
+    Code lot = bench.harvest(bench.cross(laui, agavoides));
+
+    assertThat(String.join("  ", tag(bench.sowing(lot, "2025-08", 1)))).contains("AUG 25");
+  }
+
+  @Test
+  void aLabelNamesTheTaxaThatStandOnIt() {
+    Code cross = bench.cross(laui, agavoides);
+
+    assertThat(TagQuestion.of(bench.store).label(cross).taxa())
+        .containsExactlyInAnyOrder(LAUI, AGAVOIDES);
+    assertThat(TagQuestion.of(bench.store).label(laui).taxa()).containsExactly(LAUI);
   }
 
   @Test

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -76,7 +75,7 @@ class DocsExamplesTest {
     LabelFacts facts =
         LabelFacts.of("26-013E")
             .withParentsOrTaxon(List.of("Echeveria agavoides × E. laui", "agavoides × laui"))
-            .withSown(LocalDate.of(2026, 3, 4))
+            .withDate(new TagDate(2026, 3, 4))
             .withGeneration("F1");
     LabelText both = LabelLayout.STANDARD.fit(facts);
     LabelText one = new LabelLayout(24, 2, 1, false).fit(facts);

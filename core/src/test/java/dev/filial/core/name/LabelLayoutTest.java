@@ -29,7 +29,7 @@ class LabelLayoutTest {
         LabelLayout.STANDARD.fit(
             LabelFacts.of("26-013E")
                 .withParentsOrTaxon(PARENTS)
-                .withSown(FOURTH_OF_MARCH)
+                .withDate(TagDate.of(FOURTH_OF_MARCH))
                 .withGeneration("F1")
                 .withRemarks(List.of("red edge")));
     assertThat(text.front()).containsExactly("26-013E  4 MAR 26  F1", "red edge");
@@ -45,7 +45,7 @@ class LabelLayoutTest {
             .fit(
                 LabelFacts.of("26-013E")
                     .withParentsOrTaxon(PARENTS)
-                    .withSown(FOURTH_OF_MARCH)
+                    .withDate(TagDate.of(FOURTH_OF_MARCH))
                     .withGeneration("F1"));
     assertThat(text.front()).containsExactly("26-013E  4 MAR 26  F1", "agavoides × laui");
     assertThat(text.leftOut()).isEmpty();
@@ -59,7 +59,7 @@ class LabelLayoutTest {
                 LabelFacts.of("26-013E")
                     .withParentsOrTaxon(PARENTS)
                     .withFieldNumber("XY 1234")
-                    .withSown(FOURTH_OF_MARCH)
+                    .withDate(TagDate.of(FOURTH_OF_MARCH))
                     .withGeneration("F1")
                     .withRemarks(List.of("from the left pan", "!")));
     assertThat(text.front()).containsExactly("26-013E  XY 1234  F1  !", "agavoides × laui");
@@ -119,8 +119,11 @@ class LabelLayoutTest {
     Locale before = Locale.getDefault();
     try {
       Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
-      assertThat(TagDate.text(FOURTH_OF_MARCH)).isEqualTo("4 MAR 26");
-      assertThat(TagDate.text(LocalDate.of(2009, 12, 31))).isEqualTo("31 DEC 09");
+      assertThat(TagDate.of(FOURTH_OF_MARCH).text()).isEqualTo("4 MAR 26");
+      assertThat(TagDate.of(LocalDate.of(2009, 12, 31)).text()).isEqualTo("31 DEC 09");
+      assertThat(new TagDate(2026, 3, 0).text()).isEqualTo("MAR 26");
+      assertThat(new TagDate(2026, 0, 0).text()).isEqualTo("2026");
+      assertThatThrownBy(() -> new TagDate(2026, 0, 4)).hasMessageContaining("no such date");
       assertThat(Code.of(26, 13).text()).isEqualTo("26-013E");
     } finally {
       Locale.setDefault(before);
@@ -156,7 +159,7 @@ class LabelLayoutTest {
     LabelText text = LabelLayout.STANDARD.fit(facts);
     List<String> due = new ArrayList<>();
     facts.fieldNumber().ifPresent(due::add);
-    facts.sown().ifPresent(date -> due.add(TagDate.text(date)));
+    facts.date().ifPresent(date -> due.add(date.text()));
     facts.generation().ifPresent(due::add);
     due.addAll(facts.remarks());
     Set<String> leftOut = Set.copyOf(text.leftOut());
@@ -189,8 +192,10 @@ class LabelLayoutTest {
     Arbitrary<String> parents =
         Arbitraries.of(
             "Echeveria agavoides × E. laui", "agavoides × laui", "ag × la", "agavoidesoidesoides");
-    Arbitrary<LocalDate> dates =
-        Arbitraries.integers().between(0, 3000).map(day -> FOURTH_OF_MARCH.plusDays(day));
+    Arbitrary<TagDate> dates =
+        Arbitraries.integers()
+            .between(0, 3000)
+            .map(day -> TagDate.of(FOURTH_OF_MARCH.plusDays(day)));
     return Combinators.combine(
             Arbitraries.of("26-013E", "KB 26-013E-7"),
             parents.list().uniqueElements().ofMaxSize(3),

@@ -3,7 +3,6 @@ package dev.filial.core.name;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -153,7 +152,7 @@ class LabelRoomTest {
                 LabelFacts.of("26-013E")
                     .withParentsOrTaxon(said)
                     .withGeneration("F1")
-                    .withSown(LocalDate.of(2026, 3, 4))
+                    .withDate(new TagDate(2026, 3, 4))
                     .withRemarks(remarks));
 
     List<String> shown =
