@@ -13,6 +13,7 @@ import dev.filial.core.answer.PlantsBehindQuestion.PlantsBehind;
 import dev.filial.core.name.Code;
 import dev.filial.core.register.Count;
 import dev.filial.core.register.Provenance;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -163,17 +164,21 @@ final class FamilyFacts {
     }
     if (!family.sowings().isEmpty()) {
       html.element("h3", "Sowings", "id", "sowings").line();
-      page.table(
-          "sowings",
-          List.of(
-              Column.words("sowing"),
-              Column.words("day"),
-              Column.words("of lot"),
-              Column.numbers("seeds"),
-              Column.words("on"),
-              Column.words("treated"),
-              Column.words("into")));
-      family.sowings().forEach(this::sowing);
+      boolean treated = family.sowings().stream().anyMatch(one -> !one.treatments().isEmpty());
+      List<Column> columns =
+          new ArrayList<>(
+              List.of(
+                  Column.words("sowing"),
+                  Column.words("day"),
+                  Column.words("of lot"),
+                  Column.numbers("seeds"),
+                  Column.words("on")));
+      if (treated) {
+        columns.add(Column.words("treated"));
+      }
+      columns.add(Column.words("into"));
+      page.table("sowings", columns);
+      family.sowings().forEach(one -> sowing(one, treated));
       page.endTable();
     }
     if (!family.pots().isEmpty()) {
@@ -210,13 +215,15 @@ final class FamilyFacts {
     html.close().line();
   }
 
-  private void sowing(Sowing sowing) {
+  private void sowing(Sowing sowing, boolean treated) {
     head(sowing.code());
     day(sowing.date());
     html.element("td", suffix(sowing.lot()), "class", "day");
     page.number(sowing.seeds());
     page.cell(sowing.medium());
-    page.cell(String.join(", ", sowing.treatments()));
+    if (treated) {
+      page.cell(String.join(", ", sowing.treatments()));
+    }
     page.cell(sowing.pots().stream().map(FamilyFacts::suffix).collect(Collectors.joining(", ")));
     html.close().line();
   }

@@ -8,9 +8,9 @@ import dev.filial.core.answer.GerminationQuestion.LeftOut;
 import dev.filial.core.answer.GerminationQuestion.Point;
 import dev.filial.core.answer.GerminationQuestion.Times;
 import dev.filial.core.name.Code;
-import dev.filial.core.number.Decimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -152,11 +152,16 @@ final class GerminationSection {
   }
 
   private static String percent(double share) {
-    return Decimal.text(100 * share, 1);
+    return tenths(100 * share);
   }
 
   private static String days(@Nullable Double days) {
-    return days == null ? "" : Decimal.text(days, 1);
+    return days == null ? "" : tenths(days);
+  }
+
+  /** Always with its decimal, so that those of a column stand below each other. */
+  private static String tenths(double number) {
+    return String.format(Locale.ROOT, "%.1f", number);
   }
 
   private void leftOut(Germination germination) {

@@ -94,7 +94,7 @@ final class PageStyle {
         @media (max-width:34rem){dl{grid-template-columns:1fr;gap:0}dd{margin-bottom:.5rem}
           h1{font-size:1.5rem}td.number{white-space:normal}
           th,td,th.number,td.number{padding-right:.6rem}td bdi{max-width:18rem}
-          .bar{width:4.5rem}.bar *{vector-effect:non-scaling-stroke}td.counts{min-width:22rem}}
+          .curve text{font-size:14px}.bar{width:4.5rem}.bar *{vector-effect:non-scaling-stroke}td.counts{min-width:22rem}}
         """
         + colours(Ink.PAPER, Ink.TEXT, Ink.SOFT, Ink.STROKE, RULE)
         + "@media screen and (prefers-color-scheme:dark){\n"

@@ -198,6 +198,36 @@ class BrowserTest {
     }
   }
 
+  /** The rest of the list would be pushed out of sight, and rows made as high as the name. */
+  @Test
+  void aNameOfThreeHundredLettersLeavesTheOthersTheirColumns() throws IOException {
+    List<Statement> register = new ArrayList<>(Bookshelf.manyWays());
+    register.add(Bookshelf.plant("24-090", "Echeveria laui", "X" + "y".repeat(299)));
+
+    browser.window(1100, 900).open(index(register));
+
+    assertThat((Boolean) browser.run("return " + KIND_IN_SIGHT)).isTrue();
+  }
+
+  private static final String KIND_IN_SIGHT =
+      "document.querySelector('table.list thead').rows[0].cells[3].getBoundingClientRect().right"
+          + " < window.innerWidth;";
+
+  @Test
+  void aBarIsNarrowerOnATelephoneAndNoLower() throws IOException {
+    browser.open(plant());
+    List<?> wide = (List<?>) browser.run(BAR);
+    browser.window(TELEPHONE, 700).open(plant());
+    List<?> narrow = (List<?>) browser.run(BAR);
+
+    assertThat((Long) narrow.get(0)).isLessThan((Long) wide.get(0));
+    assertThat(narrow.get(1)).isEqualTo(wide.get(1));
+  }
+
+  private static final String BAR =
+      "const bar = document.querySelector('.bar').getBoundingClientRect();"
+          + "return [Math.round(bar.width), Math.round(bar.height)];";
+
   @Test
   void nothingSticksOutOfATelephone() throws IOException {
     for (Path page : pages()) {

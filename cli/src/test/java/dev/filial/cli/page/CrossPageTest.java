@@ -180,6 +180,53 @@ class CrossPageTest {
   }
 
   @Test
+  void decimalsOfAColumnStandBelowEachOther() {
+    Element up = section(parsed(everything(), "24-010"), "came-up");
+
+    assertThat(cells(up, "td")).contains("75.0", "83.3");
+  }
+
+  @Test
+  void aColumnOfNumbersIsOneInItsHeadAndInItsRows() {
+    Parsed page = parsed(everything(), "24-010");
+
+    assertThat(page.all("table")).hasSizeGreaterThan(8);
+    for (Element table : page.all("table")) {
+      List<Element> heads = Parsed.under(Parsed.under(table, "thead").get(0), "th");
+      for (Element row : Parsed.under(Parsed.under(table, "tbody").get(0), "tr")) {
+        List<Element> cells = new ArrayList<>();
+        cells.addAll(Parsed.under(row, "th"));
+        cells.addAll(Parsed.under(row, "td"));
+        assertThat(cells).hasSameSizeAs(heads);
+        // In the table of the ways the row is named by its second cell.
+        if (row.getFirstChild().getNodeName().equals("th")) {
+          for (int i = 0; i < heads.size(); i++) {
+            assertThat(cells.get(i).getAttribute("class").equals("number"))
+                .as(table.getAttribute("aria-labelledby") + " " + heads.get(i).getTextContent())
+                .isEqualTo(heads.get(i).getAttribute("class").equals("number"));
+          }
+        }
+      }
+    }
+  }
+
+  @Test
+  void whereNothingWasTreatedThereIsNoColumnForIt() {
+    Element seed = section(parsed(everything(), "24-010"), "seed");
+
+    assertThat(cells(seed, "th")).contains("into").doesNotContain("treated");
+  }
+
+  @Test
+  void scientificNamesAreItalicAndNothingElseIs() {
+    Parsed page = parsed(everything(), "24-010");
+
+    assertThat(page.all("i").stream().map(Element::getTextContent).distinct())
+        .isNotEmpty()
+        .allMatch(name -> name.matches("Echeveria [a-z]+"));
+  }
+
+  @Test
   void seedlingsAreToldWithWhatTheyShowedAndWhatBecameOfThem() {
     Element seedlings = section(parsed(everything(), "24-010"), "seedlings");
 
