@@ -67,7 +67,7 @@ class FateVerbsTest {
   void everyGiftOfSeveralHasItsTag() {
     assertThat(bench.cautioned(BORDER, "give", "23-001", "25-001 H1"))
         .contains("    KB 23-001A | Echeveria laui\n")
-        .containsPattern("    KB 25-001. H1 \\| Echeveria setosa\n");
+        .containsPattern("    KB 25-001. H1 \\| Echeveria setosa \\| got OCT 25\n");
     bench.done("plant", "Echeveria laui", "--date", "2024");
     assertThat(bench.json("give", "24-001").get("tags").get(0).get("lines").get(0).stringValue())
         .startsWith("KB 24-001");
