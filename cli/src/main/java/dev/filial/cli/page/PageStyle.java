@@ -36,8 +36,8 @@ final class PageStyle {
         thead th{vertical-align:bottom}
         tbody th{font-weight:400}
         td.number,td.day{white-space:nowrap;font-variant-numeric:tabular-nums}
-        td bdi{display:inline-block;max-width:40rem;overflow-wrap:break-word}
-        .list{font-size:.9rem}.list td bdi{max-width:16rem}
+        td bdi:only-child{display:inline-block;max-width:40rem;overflow-wrap:break-word}
+        .list{font-size:.9rem}.list td bdi:only-child{max-width:16rem}
         .list th,.list td{padding-right:.8rem}
         td.words{min-width:12rem}
         .wide{overflow-x:auto;max-width:100%}
@@ -93,7 +93,7 @@ final class PageStyle {
         .wide+dl,.wide+p{margin-top:.75rem}
         @media (max-width:34rem){dl{grid-template-columns:1fr;gap:0}dd{margin-bottom:.5rem}
           h1{font-size:1.5rem}td.number{white-space:normal}
-          th,td,th.number,td.number{padding-right:.6rem}td bdi{max-width:18rem}
+          th,td,th.number,td.number{padding-right:.6rem}td bdi:only-child{max-width:18rem}
           .curve text{font-size:14px}.bar{width:4.5rem}.bar *{vector-effect:non-scaling-stroke}td.counts{min-width:22rem}}
         """
         + colours(Ink.PAPER, Ink.TEXT, Ink.SOFT, Ink.STROKE, RULE)
