@@ -1,18 +1,19 @@
 package dev.filial.core.plan;
 
+import static dev.filial.core.plan.PlanBench.first;
+import static dev.filial.core.plan.PlanBench.path;
+import static dev.filial.core.plan.PlanBench.then;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.filial.core.heredity.Genome;
-import dev.filial.core.heredity.GenomeStates;
 import dev.filial.core.heredity.LinkageGroup;
 import dev.filial.core.heredity.Locus;
 import dev.filial.core.heredity.Pattern;
 import dev.filial.core.heredity.TraitModel;
 import dev.filial.core.heredity.Wish;
 import dev.filial.core.number.Fraction;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,76 +28,15 @@ class PlanStoriesTest {
   private static final TraitModel EDGE = TraitModel.dominant("edge", A, List.of("red", "green"));
   private static final TraitModel WAX = TraitModel.dominant("wax", B, List.of("bare", "waxy"));
 
-  /** Some plants and what is wanted of them. */
-  private static final class Bench {
-    private final Genome genome;
-    private final PlanGenes genes;
-    private final List<Candidate> plants = new ArrayList<>();
-
-    Bench(Genome genome, List<TraitModel> models, Wish wish) {
-      this.genome = genome;
-      genes = PlanGenes.of(GenomeStates.of(genome), models, List.of(), wish);
-    }
-
-    /** A plant that is certainly of that genotype. */
-    Bench with(String genotype) {
-      return with(Map.of(genotype, 1.0));
-    }
-
-    Bench with(Map<String, Double> chances) {
-      double[] odds = new double[genes.genotypes().size()];
-      chances.forEach((text, chance) -> odds[number(text)] = chance);
-      plants.add(Candidate.of(String.join(" or ", chances.keySet()), odds));
-      return this;
-    }
-
-    int number(String text) {
-      return genes.number(genome.genotype(text)).orElseThrow();
-    }
-
-    Relations unrelated() {
-      double[][] coancestry = new double[plants.size()][plants.size()];
-      for (int i = 0; i < coancestry.length; i++) {
-        coancestry[i][i] = 0.5;
-      }
-      return Relations.of(coancestry, new double[plants.size()][0]);
-    }
-
-    PlanSearch search(Goal goal, int seasons) {
-      return PlanSearch.of(genes, plants, unrelated(), goal).withSeasons(seasons);
-    }
-
-    /** As if what two of them carry were independent. */
-    PlanChances chances(CrossPath path) {
-      List<PlanChances.Both> both = new ArrayList<>();
-      double[] seed = plants.get(path.seed()).odds();
-      double[] pollen = plants.get(path.pollen()).odds();
-      for (int i = 0; i < seed.length; i++) {
-        for (int j = 0; j < pollen.length; j++) {
-          boolean selfed = path.seed() == path.pollen();
-          double chance = selfed ? (i == j ? seed[i] : 0) : seed[i] * pollen[j];
-          if (chance > 0) {
-            both.add(new PlanChances.Both(i, j, chance));
-          }
-        }
-      }
-      return PlanChances.of(genes, path, both, plants);
-    }
-
-    Sowing sowing(CrossPath path, double certainty) {
-      return Sowing.of(chances(path), Goal.of(1, certainty), 1, List.of());
-    }
-  }
-
-  private static Bench green(String... plants) {
-    Bench bench = new Bench(Genome.unlinked(A), List.of(EDGE), Wish.showing(EDGE, "green"));
+  private static PlanBench green(String... plants) {
+    PlanBench bench = new PlanBench(Genome.unlinked(A), List.of(EDGE), Wish.showing(EDGE, "green"));
     Arrays.stream(plants).forEach(bench::with);
     return bench;
   }
 
-  private static Bench greenAndWaxy(String... plants) {
-    Bench bench =
-        new Bench(
+  private static PlanBench greenAndWaxy(String... plants) {
+    PlanBench bench =
+        new PlanBench(
             Genome.unlinked(A, B),
             List.of(EDGE, WAX),
             Wish.showing(EDGE, "green").andShowing(WAX, "waxy"));
@@ -104,25 +44,9 @@ class PlanStoriesTest {
     return bench;
   }
 
-  private static CrossPath path(int seed, int pollen, CrossPath.Later... later) {
-    return new CrossPath(seed, pollen, List.of(later));
-  }
-
-  private static CrossPath.Later then(int keep, Mate mate) {
-    return new CrossPath.Later(keep, mate);
-  }
-
-  private static CrossPath first(List<PlanSearch.Found> found, int seasons) {
-    return found.stream()
-        .map(PlanSearch.Found::path)
-        .filter(path -> path.seasons() == seasons)
-        .findFirst()
-        .orElseThrow();
-  }
-
   @Test
   void aRecessiveFromTwoCarriersIsOneInFourAndTakesElevenSeeds() {
-    Bench bench = green("Aa", "Aa");
+    PlanBench bench = green("Aa", "Aa");
     // log 0.05 / log 0.75 = 10.4
     assertThat(bench.sowing(path(0, 1), 0.95).seeds()).containsExactly(11);
     assertThat(bench.chances(path(0, 1)).seasonChances()).containsExactly(0.25);
@@ -131,7 +55,7 @@ class PlanStoriesTest {
 
   @Test
   void aRecessiveOutOfAHomozygoteTakesTwoSeasonsAndTheBackcrossFewerSeeds() {
-    Bench bench = green("AA", "aa");
+    PlanBench bench = green("AA", "aa");
     List<PlanSearch.Found> ways = bench.search(Goal.of(1, 0.95), 2).ways();
     // aa selfed gives it at once; of the cross the best way is back to aa: 1 in 2.
     CrossPath best =
@@ -152,7 +76,7 @@ class PlanStoriesTest {
 
   @Test
   void twoRecessivesFromTwoParentsAreOneInSixteenOfTheSecondGeneration() {
-    Bench bench = greenAndWaxy("AA bb", "aa BB");
+    PlanBench bench = greenAndWaxy("AA bb", "aa BB");
     CrossPath best = first(bench.search(Goal.of(1, 0.95), 2).ways(), 2);
     assertThat(best.seed()).isZero();
     assertThat(best.pollen()).isEqualTo(1);
@@ -163,7 +87,7 @@ class PlanStoriesTest {
 
   @Test
   void aCarrierThatMayBeNoneBoundsTheCertaintyAtTwoThirds() {
-    Bench bench = green();
+    PlanBench bench = green();
     bench.with(Map.of("AA", 1.0 / 3, "Aa", 2.0 / 3)).with("aa");
     Sowing sowing = bench.sowing(path(0, 1), 0.95);
     assertThat(sowing.reached()).isFalse();
@@ -179,7 +103,7 @@ class PlanStoriesTest {
   @Test
   void severalSeedlingsAreKeptWhereOneOfThreeIsNoCarrier() {
     // Seedlings of Aa × Aa that show A are AA 1 in 3: one of them selfed is never surer than 2/3.
-    Bench bench = green("Aa", "Aa");
+    PlanBench bench = green("Aa", "Aa");
     CrossPath path = path(0, 1, then(0, new Mate.Itself()));
     PlanChances chances = bench.chances(path);
     assertThat(chances.seasonChances().get(0)).isEqualTo(0.75);
@@ -199,7 +123,7 @@ class PlanStoriesTest {
   /** By a simulation written apart: src/test/reference/two_seasons.py, a million trials each. */
   @Test
   void anUncertainSeedParentCrossedBackToItComesOutAsWhenDiceAreThrown() {
-    Bench bench = green();
+    PlanBench bench = green();
     bench.with(Map.of("AA", 1.0 / 3, "Aa", 2.0 / 3)).with("Aa");
     PlanChances chances = bench.chances(path(0, 1, then(0, new Mate.Plant(0, false))));
     assertThat(Sowing.success(chances, 1, List.of(3, 10), List.of(1)))
@@ -216,8 +140,8 @@ class PlanStoriesTest {
   @Test
   void aLethalTakesOutOfTheSeenAndItsSeedsAreSownAllTheSame() {
     TraitModel yellow = EDGE.withLethal(Pattern.read(List.of(A), "AA"));
-    Bench bench =
-        new Bench(Genome.unlinked(A), List.of(yellow), Wish.showing(yellow, "green"))
+    PlanBench bench =
+        new PlanBench(Genome.unlinked(A), List.of(yellow), Wish.showing(yellow, "green"))
             .with("Aa")
             .with("Aa");
     assertThat(bench.chances(path(0, 1)).seasonChances().get(0)).isEqualTo(1.0 / 3, within(1e-12));
@@ -228,8 +152,9 @@ class PlanStoriesTest {
   @Test
   void linkedRecessivesInRepulsionComeUpAsRarelyAsBothGametesAreRecombinant() {
     Genome genome = Genome.of(LinkageGroup.of(A, Fraction.of(1, 10), B));
-    Bench bench =
-        new Bench(genome, List.of(EDGE, WAX), Wish.showing(EDGE, "green").andShowing(WAX, "waxy"))
+    PlanBench bench =
+        new PlanBench(
+                genome, List.of(EDGE, WAX), Wish.showing(EDGE, "green").andShowing(WAX, "waxy"))
             .with("Ab/Ab")
             .with("aB/aB");
     CrossPath path = path(0, 1, then(0, new Mate.Itself()));
@@ -239,7 +164,7 @@ class PlanStoriesTest {
 
   @Test
   void twoCarriersThatSetNoSeedOnEachOtherAreNoPair() {
-    Bench bench = green("Aa", "Aa");
+    PlanBench bench = green("Aa", "Aa");
     PlanSearch search = bench.search(Goal.of(1, 0.95), 1).withSeedSetting((seed, pollen) -> false);
     assertThat(search.refused()).isEqualTo(1);
     assertThat(search.ways()).allMatch(way -> way.path().seed() == way.path().pollen());
@@ -247,7 +172,7 @@ class PlanStoriesTest {
 
   @Test
   void anIncestIsInbredAsKinshipTellsIt() {
-    Bench bench = green("AA", "aa");
+    PlanBench bench = green("AA", "aa");
     Relations relations = bench.unrelated();
     // Sibs, backcrosses and selfings; here worked by hand.
     assertThat(relations.inbreeding(path(0, 1))).isZero();
@@ -263,14 +188,14 @@ class PlanStoriesTest {
 
   @Test
   void theMostInbredBoundsTheWays() {
-    Bench bench = green("AA", "aa");
+    PlanBench bench = green("AA", "aa");
     Goal goal = new Goal(1, 0.95, 0.3, List.of());
     assertThat(bench.search(goal, 2).ways()).isNotEmpty().allMatch(way -> way.inbreeding() <= 0.3);
   }
 
   @Test
   void aShareOfOneTaxonTurnsTheBackcrossRound() {
-    Bench bench = greenAndWaxy("AA BB", "aa bb");
+    PlanBench bench = greenAndWaxy("AA BB", "aa bb");
     // Candidate 0 is all of the taxon, 1 has none of it: three quarters need a backcross to 0.
     double[][] coancestry = {{0.5, 0}, {0, 0.5}};
     Relations relations = Relations.of(coancestry, new double[][] {{1}, {0}});
@@ -278,7 +203,7 @@ class PlanStoriesTest {
     assertThat(relations.shares(back)).containsExactly(0.75);
     Goal goal = new Goal(1, 0.95, 1, List.of(0.75));
     List<PlanSearch.Found> ways =
-        PlanSearch.of(bench.genes, bench.plants, relations, goal).withSeasons(3).ways();
+        PlanSearch.of(bench.genes(), bench.plants(), relations, goal).withSeasons(3).ways();
     assertThat(ways)
         .isNotEmpty()
         .allMatch(way -> way.path().seasons() == 3)
@@ -298,7 +223,7 @@ class PlanStoriesTest {
   @Test
   void everySuccessIsWhatGoingThroughAllCasesGives() {
     // Aa × Aa, keep one that shows A, sib-cross two: small enough for all cases by hand.
-    Bench bench = green("Aa", "Aa");
+    PlanBench bench = green("Aa", "Aa");
     PlanChances chances = bench.chances(path(0, 1, then(0, new Mate.Sib())));
     Map<Integer, Double> twoShow = new LinkedHashMap<>();
     for (int n = 2; n <= 4; n++) {
