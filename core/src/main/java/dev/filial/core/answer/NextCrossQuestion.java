@@ -434,16 +434,14 @@ public final class NextCrossQuestion {
     /** The plants that can be parents, one for each clone. */
     private List<Plant> plants(List<Item> here) {
       Pedigree pedigree = evidence.pedigree();
-      Map<Object, List<Item>> clones = new LinkedHashMap<>();
+      Map<Integer, List<Item>> clones = new LinkedHashMap<>();
       for (Item item : here) {
-        String name = item.code().text();
-        int index = pedigree.indexOf(name);
+        int index = pedigree.indexOf(item.code().text());
         if (pedigree.ploidy(index) != 2) {
           leftOut.merge("not of two chromosome sets", 1, Integer::sum);
           continue;
         }
-        Object key = evidence.sports().contains(name) ? name : pedigree.genet(index);
-        clones.computeIfAbsent(key, any -> new ArrayList<>()).add(item);
+        clones.computeIfAbsent(clone(pedigree, index), any -> new ArrayList<>()).add(item);
       }
       List<Plant> plants = new ArrayList<>();
       for (List<Item> clone : clones.values()) {
@@ -455,6 +453,19 @@ public final class NextCrossQuestion {
                 clone.stream().skip(1).map(Item::code).toList()));
       }
       return plants;
+    }
+
+    /** The plant whose genotype this one has: offsets of a sport have the sport's. */
+    private int clone(Pedigree pedigree, int plant) {
+      int source = plant;
+      while (!isSport(pedigree, source) && pedigree.isRamet(source)) {
+        source = pedigree.rametOf(source);
+      }
+      return isSport(pedigree, source) ? source : pedigree.genet(source);
+    }
+
+    private boolean isSport(Pedigree pedigree, int plant) {
+      return evidence.sports().contains(pedigree.code(plant));
     }
 
     private double[] carried(PlanGenes tables, EveryPlant every, Plant plant) {

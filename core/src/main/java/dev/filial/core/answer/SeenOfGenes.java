@@ -11,6 +11,7 @@ import dev.filial.core.register.GenotypeStated;
 import dev.filial.core.register.Item;
 import dev.filial.core.register.Numbered;
 import dev.filial.core.register.Observed;
+import dev.filial.core.register.Propagated;
 import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.Statement;
 import dev.filial.core.register.Subject;
@@ -117,6 +118,9 @@ final class SeenOfGenes {
         looked.add(observed.code());
       } else if (statement instanceof Tallied tallied) {
         families.add(tallied.code().whole());
+      } else if (statement instanceof Propagated ramet
+          && Clone.isSport(view, ramet.code(), model.trait())) {
+        sports.add(ramet.code().text()); // whether it was looked at or not
       }
     }
     Map<Code, Counted> counted = new LinkedHashMap<>();
@@ -187,9 +191,6 @@ final class SeenOfGenes {
       return;
     }
     plants.add(code);
-    if (Clone.isSport(view, code, model.trait())) {
-      sports.add(code.text());
-    }
     boolean picked = seen.isPicked(item.get());
     if (code.isSeedling()
         && view.effective(item.get().entry()).orElse(null) instanceof Numbered numbered) {
