@@ -116,7 +116,7 @@ class NextVerbTest {
   void whatIsAsWantedIsToldFirstAndIsNoParentUnlessNamed() {
     twoRecessives();
     assertThat(flat("next", "--want", "edge=green"))
-        .startsWith("As wanted already: 20-002P Echeveria laui.");
+        .startsWith("As wanted already: 20-002P (Echeveria laui).");
     assertThat(flat("next", "--want", "edge=green", "--from", "20-002"))
         .contains("20-002P (Echeveria laui) selfed: raise 1, all are wanted");
   }

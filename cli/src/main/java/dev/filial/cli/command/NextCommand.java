@@ -24,6 +24,7 @@ import dev.filial.core.answer.Weighing;
 import dev.filial.core.name.Code;
 import dev.filial.core.number.Decimal;
 import dev.filial.core.number.Fraction;
+import dev.filial.core.plan.Sowing;
 import dev.filial.core.register.RegisterView;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -201,8 +202,8 @@ public final class NextCommand implements BenchCommand {
 
     private static String named(Plant plant) {
       String others =
-          plant.sameClone().isEmpty() ? "" : " (also " + CodeList.text(plant.sameClone()) + ")";
-      return plant.code().text() + others + " " + plant.what();
+          plant.sameClone().isEmpty() ? "" : ", also " + CodeList.text(plant.sameClone());
+      return plant.code().text() + " (" + plant.what() + others + ")";
     }
 
     private void show(Screen screen, int number, Plan plan) {
@@ -228,11 +229,16 @@ public final class NextCommand implements BenchCommand {
       if (!plan.reached()) {
         screen.indented(
             1,
-            "With so many it is "
-                + percent(plan.certainty())
-                + " sure; however many are sown, not more than "
+            "not as sure as you want: however many are "
+                + (crosses.rates().isEmpty() ? "raised" : "sown")
+                + ", "
                 + percent(plan.reachable())
-                + ", since a parent may not carry what it takes.");
+                + " at most, since a parent or what is kept may not carry what it takes. These"
+                + " numbers come to "
+                + percent(Sowing.NEARLY)
+                + " of that; with them you are "
+                + percent(plan.certainty())
+                + " sure");
       }
     }
 
@@ -261,13 +267,37 @@ public final class NextCommand implements BenchCommand {
               + "  "
               + cross(season, several)
               + ": "
-              + (crosses.rates().isEmpty() ? "raise " : "sow ")
-              + season.seeds()
-              + (several ? " of each" : "")
+              + raise(season.seeds())
+              + (several ? of(season) : "")
               + ", "
               + (last
                   ? (season.all() ? "all are wanted" : chance(season) + " wanted")
                   : keep(season)));
+      NextCrosses.Beside beside = season.beside();
+      if (beside != null) {
+        screen.indented(
+            1,
+            "and beside it "
+                + cross(beside.seed(), beside.pollen(), false)
+                + ": "
+                + raise(beside.seeds())
+                + ", "
+                + kept(
+                    beside.all(),
+                    String.valueOf(season.kept()),
+                    beside.keep(),
+                    ShareWords.text(beside.chance())));
+      }
+    }
+
+    private String raise(int seeds) {
+      return (crosses.rates().isEmpty() ? "raise " : "sow ") + seeds;
+    }
+
+    private static String of(Season season) {
+      return season.seed().part() == Part.OTHER || season.pollen().part() == Part.OTHER
+          ? " of each two"
+          : " of each";
     }
 
     private static String chance(Season season) {
@@ -278,21 +308,24 @@ public final class NextCommand implements BenchCommand {
       String number =
           season.pairs()
               ? season.kept() == 1 ? "a pair" : season.kept() + " pairs"
-              : season.kept() == 1 ? "one" : String.valueOf(season.kept());
+              : String.valueOf(season.kept());
+      return kept(season.all(), number, season.keep(), chance(season));
+    }
+
+    private static String kept(boolean all, String number, String looks, String chance) {
       return "keep "
-          + number
-          + (season.all()
-              ? ", all are alike to look at (" + season.keep() + ")"
-              : " with " + season.keep() + ", " + chance(season));
+          + (number.equals("1") ? "one" : number)
+          + (all ? ", all are alike to look at (" + looks + ")" : " with " + looks + ", " + chance);
     }
 
     private static String cross(Season season, boolean several) {
-      Side seed = season.seed();
-      Side pollen = season.pollen();
-      boolean selfed = seed.equals(pollen);
-      return side(seed, several)
-          + (selfed ? " selfed" : " × " + side(pollen, several))
+      return cross(season.seed(), season.pollen(), several)
           + (season.backcross() ? ", a backcross" : "");
+    }
+
+    private static String cross(Side seed, Side pollen, boolean several) {
+      return side(seed, several)
+          + (seed.equals(pollen) ? " selfed" : " × " + side(pollen, several));
     }
 
     private static String side(Side side, boolean several) {
@@ -300,7 +333,11 @@ public final class NextCommand implements BenchCommand {
       if (side.part() == Part.PLANT && plant != null) {
         return plant.code().text() + " (" + plant.what() + ")";
       }
-      return side.part() == Part.SIB ? "its sib" : several ? "each one kept" : "the one kept";
+      return switch (side.part()) {
+        case SIB -> "its sib";
+        case OTHER -> several ? "one of the other cross" : "the one of the other cross";
+        default -> several ? "each one kept" : "the one kept";
+      };
     }
 
     private String next() {

@@ -49,7 +49,14 @@ final class AlikePlans {
     boolean takes(Plan plan) {
       Season begun = first.seasons().get(0);
       Season other = plan.seasons().get(0);
-      return takes(plan, begun.pollen(), other.pollen()) || takes(plan, begun.seed(), other.seed());
+      NextCrosses.Beside beside = begun.beside();
+      NextCrosses.Beside its = other.beside();
+      return takes(plan, begun.pollen(), other.pollen())
+          || takes(plan, begun.seed(), other.seed())
+          || (beside != null
+              && its != null
+              && (takes(plan, beside.pollen(), its.pollen())
+                  || takes(plan, beside.seed(), its.seed())));
     }
 
     private boolean takes(Plan plan, Side mine, Side its) {
@@ -86,21 +93,40 @@ final class AlikePlans {
     }
 
     private static boolean isAlike(Season season, Season other, Side its, Side mine) {
-      if (season.seed().equals(mine) || season.pollen().equals(mine)) {
+      NextCrosses.Beside beside = season.beside();
+      NextCrosses.Beside second = other.beside();
+      if (season.seed().equals(mine)
+          || season.pollen().equals(mine)
+          || (beside != null && (beside.seed().equals(mine) || beside.pollen().equals(mine)))) {
         return false; // the one plant and the other, and not the one for the other
       }
       Season with =
           new Season(
-              season.seed().equals(its) ? mine : season.seed(),
-              season.pollen().equals(its) ? mine : season.pollen(),
+              replaced(season.seed(), its, mine),
+              replaced(season.pollen(), its, mine),
               season.backcross(),
               season.keep(),
               season.all(),
               other.chance(),
               season.seeds(),
               season.kept(),
-              season.pairs());
-      return with.equals(other) && near(season.chance(), other.chance());
+              season.pairs(),
+              beside == null
+                  ? null
+                  : new NextCrosses.Beside(
+                      replaced(beside.seed(), its, mine),
+                      replaced(beside.pollen(), its, mine),
+                      beside.keep(),
+                      beside.all(),
+                      second == null ? beside.chance() : second.chance(),
+                      beside.seeds()));
+      return with.equals(other)
+          && near(season.chance(), other.chance())
+          && (beside == null || second == null || near(beside.chance(), second.chance()));
+    }
+
+    private static Side replaced(Side side, Side its, Side mine) {
+      return side.equals(its) ? mine : side;
     }
 
     private static boolean near(double one, double other) {

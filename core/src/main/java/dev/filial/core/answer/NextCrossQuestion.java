@@ -385,22 +385,19 @@ public final class NextCrossQuestion {
       List<Plan> alike =
           AlikePlans.together(
               best.stream()
-                  .map(
-                      one ->
-                          telling.plan(
-                              one.way(),
-                              one.chances(),
-                              one.sown(),
-                              ReckoningTelling.leaning(one.joint().reckoning())))
+                  .map(one -> telling.plan(one.way(), one.chances(), one.sown(), one.leaning()))
                   .toList());
       List<Plan> plans = alike.subList(0, Math.min(shown, alike.size()));
-      long firsts =
-          ways.stream()
-              .map(way -> List.of(way.path().seed(), way.path().pollen()))
-              .distinct()
-              .count();
-      Set<Object> told = new HashSet<>();
-      plans.forEach(plan -> told.addAll(firstCrosses(plan)));
+      Set<Object> firsts = new HashSet<>();
+      for (PlanSearch.Found way : ways) {
+        firsts.add(
+            List.of(
+                new Side(Part.PLANT, parents.get(way.path().seed())),
+                new Side(Part.PLANT, parents.get(way.path().pollen()))));
+      }
+      for (Plan plan : plans) {
+        firstCrosses(plan).forEach(firsts::remove);
+      }
       return answer(
           what,
           parents.size(),
@@ -408,24 +405,27 @@ public final class NextCrossQuestion {
           already,
           search.refused(),
           plans,
-          (int) (firsts - told.size()),
+          firsts.size(),
           List.copyOf(notes),
           PlanTelling.method(seasons, all.size(), !genes.genome().isExact()));
     }
 
     /** The crosses that a plan may begin with. */
-    private static List<Object> firstCrosses(Plan plan) {
+    private static List<List<Side>> firstCrosses(Plan plan) {
       Season first = plan.seasons().get(0);
-      List<Object> crosses = new ArrayList<>(List.of(List.of(first.seed(), first.pollen())));
+      List<List<Side>> crosses = new ArrayList<>(List.of(List.of(first.seed(), first.pollen())));
+      NextCrosses.Beside beside = first.beside();
+      if (beside != null) {
+        crosses.add(List.of(beside.seed(), beside.pollen()));
+      }
       NextCrosses.Instead instead = plan.instead();
       if (instead != null) {
         Side replaced = new Side(Part.PLANT, instead.of());
-        for (Plant plant : instead.plants()) {
-          Side side = new Side(Part.PLANT, plant);
-          crosses.add(
-              List.of(
-                  first.seed().equals(replaced) ? side : first.seed(),
-                  first.pollen().equals(replaced) ? side : first.pollen()));
+        for (List<Side> cross : List.copyOf(crosses)) {
+          for (Plant plant : instead.plants()) {
+            Side side = new Side(Part.PLANT, plant);
+            crosses.add(cross.stream().map(one -> one.equals(replaced) ? side : one).toList());
+          }
         }
       }
       return crosses;
@@ -546,21 +546,18 @@ public final class NextCrossQuestion {
         Goal goal,
         PlanSearch.Found way,
         List<Plant> parents) {
-      String seed = parents.get(way.path().seed()).code().text();
-      String pollen = parents.get(way.path().pollen()).code().text();
-      JointOdds joint =
-          together.computeIfAbsent(
-              List.of(seed, pollen),
-              any -> ReckoningTelling.told(() -> scenario.odds().jointly(seed, pollen)));
-      List<PlanChances.Both> both = new ArrayList<>();
-      for (JointOdds.Pair pair : joint.pairs()) {
-        both.add(
-            new PlanChances.Both(
-                tables.number(pair.first()).orElseThrow(),
-                tables.number(pair.second()).orElseThrow(),
-                pair.chance()));
-      }
-      PlanChances chances = PlanChances.of(tables, way.path(), both, candidates);
+      JointOdds joint = joint(parents, way.path().seed(), way.path().pollen());
+      Optional<JointOdds> beside =
+          way.path().beside().map(other -> joint(parents, other.seed(), other.pollen()));
+      List<JointOdds> odds = new ArrayList<>(List.of(joint));
+      beside.ifPresent(odds::add);
+      PlanChances chances =
+          PlanChances.of(
+              tables,
+              way.path(),
+              both(tables, joint),
+              beside.map(its -> both(tables, its)).orElse(List.of()),
+              candidates);
       double certain = 1;
       List<Proportion> counted = new ArrayList<>();
       for (SeedRate rate : wanted.rates()) {
@@ -573,14 +570,34 @@ public final class NextCrossQuestion {
       Optional<Sowing> sowing = Optional.empty();
       List<Double> each = chances.seasonChances();
       if (each.get(each.size() - 1) == 0) {
-        return new Reckoned(way, chances, sowing, joint); // by the odds of both they cannot give it
+        return new Reckoned(way, chances, sowing, odds); // by the odds of both they cannot give it
       }
       try {
         sowing = Optional.of(Sowing.of(chances, goal, certain, counted));
       } catch (IllegalArgumentException e) {
         tooMany = e; // more seed than anybody sows
       }
-      return new Reckoned(way, chances, sowing, joint);
+      return new Reckoned(way, chances, sowing, odds);
+    }
+
+    private JointOdds joint(List<Plant> parents, int one, int other) {
+      String seed = parents.get(one).code().text();
+      String pollen = parents.get(other).code().text();
+      return together.computeIfAbsent(
+          List.of(seed, pollen),
+          any -> ReckoningTelling.told(() -> scenario.odds().jointly(seed, pollen)));
+    }
+
+    private static List<PlanChances.Both> both(PlanGenes tables, JointOdds joint) {
+      List<PlanChances.Both> both = new ArrayList<>();
+      for (JointOdds.Pair pair : joint.pairs()) {
+        both.add(
+            new PlanChances.Both(
+                tables.number(pair.first()).orElseThrow(),
+                tables.number(pair.second()).orElseThrow(),
+                pair.chance()));
+      }
+      return both;
     }
 
     /** The best first; a longer way only if it takes fewer seeds than all shorter ones. */
@@ -611,7 +628,16 @@ public final class NextCrossQuestion {
   }
 
   private record Reckoned(
-      PlanSearch.Found way, PlanChances chances, Optional<Sowing> sowing, JointOdds joint) {
+      PlanSearch.Found way, PlanChances chances, Optional<Sowing> sowing, List<JointOdds> odds) {
+
+    /** What the odds of those together leaned on, a sentence each. */
+    List<String> leaning() {
+      return odds.stream()
+          .flatMap(one -> ReckoningTelling.leaning(one.reckoning()).stream())
+          .distinct()
+          .toList();
+    }
+
     Sowing sown() {
       return sowing.orElseThrow();
     }

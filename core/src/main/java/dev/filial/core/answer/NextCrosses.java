@@ -77,7 +77,8 @@ public record NextCrosses(
    *     among those that were reckoned
    * @param total all seeds together; seedlings where no rates are given
    * @param certainty how sure the wanted seedling then is
-   * @param reached whether that is as sure as was asked
+   * @param reached whether that is as sure as was asked; if not, the numbers are those for {@value
+   *     dev.filial.core.plan.Sowing#NEARLY} of {@code reachable}
    * @param reachable how sure it can be, however many are sown and however many are kept within
    *     reason
    * @param inbreeding the inbreeding coefficient of the last seedlings
@@ -122,7 +123,9 @@ public record NextCrosses(
     /** A seedling that was kept of the season before. */
     KEPT,
     /** A second one of the same. */
-    SIB
+    SIB,
+    /** A seedling that was kept of the cross made beside that in the season before. */
+    OTHER
   }
 
   /**
@@ -144,8 +147,9 @@ public record NextCrosses(
    * @param chance how likely one that lives is
    * @param seeds how many to sow, of each plant kept in the season before; seedlings where no rates
    *     are given
-   * @param kept how many to keep; pairs if sibs are crossed next
+   * @param kept how many to keep; pairs if sibs are crossed next; of each of two crosses
    * @param pairs whether pairs are kept
+   * @param beside the cross that is made beside this one in the same season; null if there is none
    */
   public record Season(
       Side seed,
@@ -156,7 +160,21 @@ public record NextCrosses(
       double chance,
       int seeds,
       int kept,
-      boolean pairs) {}
+      boolean pairs,
+      @Nullable Beside beside) {}
+
+  /**
+   * Another cross of the same season, of which as many seedlings are kept.
+   *
+   * @param seed the seed parent
+   * @param pollen the pollen parent; the same for a selfing
+   * @param keep what to keep of the seedlings, in words
+   * @param all whether every seedling that lives is such a one
+   * @param chance how likely one that lives is
+   * @param seeds how many to sow; seedlings where no rates are given
+   */
+  public record Beside(
+      Side seed, Side pollen, String keep, boolean all, double chance, int seeds) {}
 
   /**
    * A share.

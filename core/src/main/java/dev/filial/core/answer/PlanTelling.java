@@ -23,6 +23,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Tells a plan by the plants of the register: who is crossed with whom in each season, and what is
@@ -44,6 +45,9 @@ record PlanTelling(
     Map<String, Fraction> shares,
     int atLeast) {
 
+  /** As likely counts as certain: it was added up. */
+  private static final double SURE = 1 - 1e-9;
+
   /**
    * How it was reckoned, a sentence each.
    *
@@ -59,21 +63,22 @@ record PlanTelling(
     if (seasons > 1) {
       method.add(
           "After the first season a kept seedling is selfed, crossed with a sib that shows the same,"
-              + " or crossed with any of these plants; two seedlings of different crosses are not"
-              + " crossed. Of each first cross only the best way is shown, and a way of more seasons"
-              + " only if it takes fewer seeds.");
+              + " or crossed with any of these plants; or two crosses are made in the first season,"
+              + " and what is kept of one is crossed with what is kept of the other. Of each first"
+              + " cross only the best way is shown, and a way of more seasons only if it takes fewer"
+              + " seeds.");
     }
     if (seasons > 2) {
       method.add(
           "For the third season not every kept seedling was followed: a beam of the "
               + PlanSearch.BEAM
-              + " best of the first season was.");
+              + " best of the first season was, and as many pairs of them.");
     }
     if (reckoned > 0) {
       method.add(
           "The best "
               + reckoned
-              + " were reckoned in full: the parents of the first cross with the odds of both"
+              + " were reckoned in full: the parents of each first cross with the odds of both"
               + " together, and seeds counted over all that they may be, since seeds of one plant"
               + " share what it is.");
     }
@@ -108,11 +113,12 @@ record PlanTelling(
               sides[1],
               isBackcross(path, season),
               later == null ? "the wanted ones" : looks(genes.appearances().get(later.keep())),
-              chance > 1 - 1e-9,
+              chance > SURE,
               chance,
               sowing.seeds().get(season),
               last ? atLeast : sowing.keep().get(season),
-              later != null && later.mate() instanceof Mate.Sib));
+              later != null && later.mate() instanceof Mate.Sib,
+              season == 0 ? beside(path, chances, sowing) : null));
     }
     double[] made = relations.shares(path);
     List<NextCrosses.Share> asked = new ArrayList<>();
@@ -132,11 +138,32 @@ record PlanTelling(
         leaning(told, leaning));
   }
 
+  private NextCrosses.@Nullable Beside beside(CrossPath path, PlanChances chances, Sowing sowing) {
+    Mate.OtherCross other = path.beside().orElse(null);
+    if (other == null) {
+      return null;
+    }
+    double chance = chances.chanceBeside().orElseThrow();
+    return new NextCrosses.Beside(
+        new Side(Part.PLANT, parents.get(other.seed())),
+        new Side(Part.PLANT, parents.get(other.pollen())),
+        looks(genes.appearances().get(other.keep())),
+        chance > SURE,
+        chance,
+        sowing.beside());
+  }
+
   /** What was taken for granted of the plants of a plan. */
   private List<String> leaning(List<Season> told, List<String> odds) {
     Set<Code> plants = new LinkedHashSet<>();
     for (Season season : told) {
-      Stream.of(season.seed().plant(), season.pollen().plant())
+      List<Side> sides = new ArrayList<>(List.of(season.seed(), season.pollen()));
+      NextCrosses.Beside beside = season.beside();
+      if (beside != null) {
+        sides.addAll(List.of(beside.seed(), beside.pollen()));
+      }
+      sides.stream()
+          .map(Side::plant)
           .flatMap(Stream::ofNullable)
           .forEach(plant -> plants.add(plant.code()));
     }
@@ -165,6 +192,10 @@ record PlanTelling(
     if (mate instanceof Mate.Plant plant) {
       Side other = new Side(Part.PLANT, parents.get(plant.candidate()));
       return plant.asSeed() ? new Side[] {other, kept} : new Side[] {kept, other};
+    }
+    if (mate instanceof Mate.OtherCross cross) {
+      Side other = new Side(Part.OTHER, null);
+      return cross.asSeed() ? new Side[] {other, kept} : new Side[] {kept, other};
     }
     return new Side[] {kept, mate instanceof Mate.Sib ? new Side(Part.SIB, null) : kept};
   }

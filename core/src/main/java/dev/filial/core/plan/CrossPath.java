@@ -1,6 +1,7 @@
 package dev.filial.core.plan;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A way to the wanted seedling, without any numbers.
@@ -11,9 +12,22 @@ import java.util.List;
  */
 public record CrossPath(int seed, int pollen, List<Later> later) {
 
-  /** Copies the list. */
+  /**
+   * Copies the list.
+   *
+   * @throws IllegalArgumentException if two kept seedlings of different crosses are crossed in
+   *     another season than the second
+   */
   public CrossPath {
     later = List.copyOf(later);
+    for (int i = 1; i < later.size(); i++) {
+      if (later.get(i).mate() instanceof Mate.OtherCross) {
+        throw new IllegalArgumentException(
+            "two seedlings of different crosses in season "
+                + (i + 2)
+                + "; only those of the first season's crosses are crossed with each other");
+      }
+    }
   }
 
   /**
@@ -23,6 +37,13 @@ public record CrossPath(int seed, int pollen, List<Later> later) {
    * @param mate what it is crossed with
    */
   public record Later(int keep, Mate mate) {}
+
+  /** The cross that is made beside the first one in the same season; empty if there is none. */
+  public Optional<Mate.OtherCross> beside() {
+    return !later.isEmpty() && later.get(0).mate() instanceof Mate.OtherCross other
+        ? Optional.of(other)
+        : Optional.empty();
+  }
 
   /** How many seasons of crossing it takes, 1 or more. */
   public int seasons() {

@@ -16,4 +16,15 @@ public sealed interface Mate {
    * @param asSeed whether it is the seed parent
    */
   record Plant(int candidate, boolean asSeed) implements Mate {}
+
+  /**
+   * A seedling kept of another cross of two candidates, made beside the first one in the same
+   * season: what four plants hold comes together in two. In the second season alone.
+   *
+   * @param seed the number of that cross's seed parent
+   * @param pollen that of its pollen parent; the same number for a selfing
+   * @param keep the number of the appearance that is kept of it
+   * @param asSeed whether the seedling kept of it is the seed parent
+   */
+  record OtherCross(int seed, int pollen, int keep, boolean asSeed) implements Mate {}
 }

@@ -344,6 +344,38 @@ public final class PlanGenes {
     return by;
   }
 
+  /** By egg, the most that it gives with any of those grains. */
+  double[] bestByEgg(double[] of, boolean[] grains) {
+    double[] best = new double[joined.length];
+    for (int i = 0; i < joined.length; i++) {
+      for (int j = 0; j < grains.length; j++) {
+        best[i] = grains[j] ? Math.max(best[i], of[joined[i][j]]) : best[i];
+      }
+    }
+    return best;
+  }
+
+  /** The same by grain, with any of those eggs. */
+  double[] bestByGrain(double[] of, boolean[] eggsThere) {
+    double[] best = new double[joined[0].length];
+    for (int i = 0; i < joined.length; i++) {
+      for (int j = 0; j < best.length; j++) {
+        best[j] = eggsThere[i] ? Math.max(best[j], of[joined[i][j]]) : best[j];
+      }
+    }
+    return best;
+  }
+
+  /** The eggs of a plant of that genotype. */
+  double[] eggs(int genotype) {
+    return eggs[genotype];
+  }
+
+  /** Its pollen. */
+  double[] grains(int genotype) {
+    return grains[genotype];
+  }
+
   double[] wantedSeeds() {
     return wanted;
   }

@@ -1,12 +1,17 @@
 package dev.filial.core.plan;
 
+import dev.filial.core.plan.DoubleCrosses.Half;
+import dev.filial.core.plan.DoubleCrosses.Joined;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,10 +19,11 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>One season is a cross of two candidates or a selfing. In each further season a seedling that
  * was kept for what it shows is selfed, crossed with a sib that shows the same, or crossed with any
- * candidate, a backcross if that is its own parent. One and two seasons are gone through whole; of
- * three only the {@value #BEAM} best kept seedlings of the first season are carried on (a beam
- * search), judged by what one or two further crosses of them would give. A kept seedling is never
- * crossed with one that was kept of another cross.
+ * candidate, a backcross if that is its own parent; or two crosses are made in the first season,
+ * and what is kept of the one is crossed with what is kept of the other in the second. One and two
+ * seasons are gone through whole; of three only the {@value #BEAM} best kept seedlings of the first
+ * season are carried on (a beam search), judged by what one or two further crosses of them would
+ * give, and as many pairs of them.
  *
  * <p>Ways are compared by mean odds: every candidate's odds stand for themselves, as if what is
  * uncertain of one plant told nothing of another. Candidates of the same odds are reckoned once.
@@ -29,10 +35,8 @@ public final class PlanSearch {
 
   private static final double NOTHING = 1e-12;
 
-  private static final int MOST_EXACT = 20;
-
-  /** Below it log(1 - x) is -x to the precision that ways are compared with. */
-  private static final double RARE = 1e-6;
+  /** Of crosses of which the same is known, so many are carried on as two crosses at once. */
+  private static final int OF_ONE_KIND = 12;
 
   private final PlanGenes genes;
   private final List<Candidate> candidates;
@@ -52,9 +56,7 @@ public final class PlanSearch {
   private final List<double[]> laterByGrain = new ArrayList<>();
   private final double[] wantedOfSelfed;
   private final double[] laterOfSelfed;
-  private final double[] logFailing = new double[4];
-  private final double[] meanOfTwo = new double[4];
-  private final double[] meanWanted = new double[4];
+  private final SeedCost cost;
   private final Map<Long, List<Kept>> firsts = new HashMap<>();
 
   private PlanSearch(
@@ -79,12 +81,7 @@ public final class PlanSearch {
       laterOfSelfed[n] =
           Math.max(wantedOfSelfed[n], PlanGenes.dot(seeds, wantedOfSelfed)) * genes.lives(n);
     }
-    for (int of = 1; of < logFailing.length; of++) {
-      double certainty = Math.pow(goal.certainty(), 1.0 / of);
-      logFailing[of] = Math.log1p(-certainty);
-      meanOfTwo[of] = expected(2, certainty);
-      meanWanted[of] = expected(goal.atLeast(), certainty);
-    }
+    this.cost = new SeedCost(goal, coming);
     this.type = types();
   }
 
@@ -126,25 +123,12 @@ public final class PlanSearch {
    */
   public record Found(CrossPath path, double cost, double inbreeding) {}
 
-  /** A seedling that is kept of a cross for what it shows. */
-  private static final class Kept {
-    private final int appearance;
-    private final double share;
-    private final double[] odds;
-    private final double[] eggs;
-    private final double[] grains;
-
-    Kept(PlanGenes genes, int appearance, double share, double[] odds) {
-      this.appearance = appearance;
-      this.share = share;
-      this.odds = odds;
-      this.eggs = genes.eggs(odds);
-      this.grains = genes.grains(odds);
+  /** Two candidates, or one that is selfed. */
+  record Pair(int seed, int pollen) {
+    boolean isSelfing() {
+      return seed == pollen;
     }
   }
-
-  /** Two candidates, or one that is selfed. */
-  private record Pair(int seed, int pollen) {}
 
   private int[] types() {
     int[] types = new int[candidates.size()];
@@ -179,18 +163,59 @@ public final class PlanSearch {
       one(pair).ifPresent(all::add);
     }
     if (seasons >= 2) {
+      // What takes more than a shorter way of the same first cross is of no use to it.
+      Map<Pair, Double> shorter = new HashMap<>();
+      note(shorter, all);
+      Map<Pair, Best> two = new LinkedHashMap<>();
       for (Pair pair : pairs) {
-        two(pair).ifPresent(all::add);
+        two(pair, two.computeIfAbsent(pair, any -> new Best()));
       }
-    }
-    if (seasons >= 3) {
-      three(pairs, all);
+      twoOfTwo(halves(pairs, shorter, two), two);
+      two.values().forEach(best -> best.found().ifPresent(all::add));
+      if (seasons >= 3) {
+        note(shorter, all);
+        Map<Pair, Best> three = new LinkedHashMap<>();
+        three(pairs, three);
+        threeOfTwo(halves(pairs, shorter, three), three);
+        three.values().forEach(best -> best.found().ifPresent(all::add));
+      }
     }
     all.sort(
         Comparator.comparingInt((Found found) -> found.path().seasons())
             .thenComparingDouble(Found::cost)
             .thenComparingDouble(Found::inbreeding));
-    return all;
+    return eachOnce(all);
+  }
+
+  private static void note(Map<Pair, Double> costs, List<Found> all) {
+    for (Found found : all) {
+      costs.merge(new Pair(found.path().seed(), found.path().pollen()), found.cost(), Math::min);
+    }
+  }
+
+  /** Two crosses made beside each other are found from either. */
+  private List<Found> eachOnce(List<Found> all) {
+    Set<Object> seen = new HashSet<>();
+    List<Found> once = new ArrayList<>();
+    for (Found found : all) {
+      CrossPath path = found.path();
+      Optional<Mate.OtherCross> beside = path.beside();
+      if (beside.isEmpty()) {
+        once.add(found);
+        continue;
+      }
+      Mate.OtherCross other = beside.get();
+      Object one = List.of(path.seed(), path.pollen(), path.later().get(0).keep());
+      Object two = List.of(other.seed(), other.pollen(), other.keep());
+      Object both =
+          !genes.isDirected()
+              ? Set.of(one, two)
+              : other.asSeed() ? List.of(two, one) : List.of(one, two);
+      if (seen.add(List.of(both, path.later().subList(1, path.later().size())))) {
+        once.add(found);
+      }
+    }
+    return once;
   }
 
   /** Of plants of which it does not matter which bears the seed, each two once. */
@@ -238,49 +263,8 @@ public final class PlanSearch {
     }
     CrossPath path = new CrossPath(pair.seed(), pair.pollen(), List.of());
     return goal.allows(relations, path)
-        ? Optional.of(new Found(path, cost(mass, goal.atLeast(), 1), relations.inbreeding(path)))
+        ? Optional.of(new Found(path, cost.wanted(mass, 1), relations.inbreeding(path)))
         : Optional.empty();
-  }
-
-  /** About how many seeds one of so many seasons takes. */
-  private double cost(double mass, int atLeast, int of) {
-    if (mass < NOTHING) {
-      return Double.POSITIVE_INFINITY;
-    }
-    double share = Math.min(1, mass * coming);
-    if (atLeast > 1) {
-      double mean = atLeast == 2 ? meanOfTwo[of] : meanWanted[of];
-      return atLeast + (1 - share) * mean / share;
-    }
-    if (share >= 1 - NOTHING) {
-      return 1;
-    }
-    double missing = share < RARE ? -share : Math.log(1 - share);
-    return Math.max(1, logFailing[of] / missing);
-  }
-
-  /** The mean at which so many come with that certainty, rare as each is. */
-  private static double expected(int atLeast, double certainty) {
-    if (atLeast > MOST_EXACT) {
-      return atLeast + 2 * Math.sqrt(atLeast); // near enough to compare ways by
-    }
-    double low = 0;
-    double high = 10 + 10.0 * atLeast;
-    for (int step = 0; step < 60; step++) {
-      double mean = (low + high) / 2;
-      double term = Math.exp(-mean);
-      double fewer = 0;
-      for (int k = 0; k < atLeast; k++) {
-        fewer += term;
-        term *= mean / (k + 1);
-      }
-      if (1 - fewer < certainty) {
-        low = mean;
-      } else {
-        high = mean;
-      }
-    }
-    return high;
   }
 
   private List<Kept> firsts(Pair pair) {
@@ -290,31 +274,18 @@ public final class PlanSearch {
     return firsts.computeIfAbsent(
         key,
         any ->
-            kept(
+            Kept.of(
+                genes,
                 selfing
                     ? genes.selfed(odds.get(type[pair.seed()]))
                     : genes.seeds(eggs.get(type[pair.seed()]), grains.get(type[pair.pollen()]))));
   }
 
-  private List<Kept> kept(double[] seeds) {
-    List<Kept> all = new ArrayList<>();
-    for (int k = 0; k < genes.appearances().size(); k++) {
-      double share = genes.showing(seeds, k);
-      if (share > NOTHING) {
-        double[] its = genes.kept(seeds, k, share);
-        all.add(new Kept(genes, k, share, its));
-      }
-    }
-    return all;
-  }
-
-  private Optional<Found> two(Pair pair) {
-    Best best = new Best();
+  private void two(Pair pair, Best best) {
+    CrossPath first = new CrossPath(pair.seed(), pair.pollen(), List.of());
     for (Kept kept : firsts(pair)) {
-      last(
-          best, new CrossPath(pair.seed(), pair.pollen(), List.of()), kept, 0, 2, 1, selfing(pair));
+      last(best, first, kept, 0, 2, selfing(pair));
     }
-    return best.found();
   }
 
   private boolean selfing(Pair pair) {
@@ -322,25 +293,24 @@ public final class PlanSearch {
   }
 
   /** The last cross of a kept seedling. */
-  private void last(
-      Best best, CrossPath before, Kept kept, double spent, int of, int ways, boolean selfs) {
-    double keeping = spent + cost(kept.share, ways, of);
+  private void last(Best best, CrossPath before, Kept kept, double spent, int of, boolean selfs) {
+    double keeping = spent + cost.kept(kept.share(), 1, of);
     if (selfs) {
-      double mass = PlanGenes.dot(kept.odds, wantedOfSelfed);
+      double mass = PlanGenes.dot(kept.odds(), wantedOfSelfed);
       best.take(before, kept, new Mate.Itself(), keeping, mass, of);
     }
-    double sibs = PlanGenes.dot(kept.eggs, genes.wantedByEgg(kept.grains, genes.wantedSeeds()));
-    best.take(before, kept, new Mate.Sib(), spent + cost(kept.share, 2, of), sibs, of);
+    double sibs = PlanGenes.dot(kept.eggs(), genes.wantedByEgg(kept.grains(), genes.wantedSeeds()));
+    best.take(before, kept, new Mate.Sib(), spent + cost.kept(kept.share(), 2, of), sibs, of);
     double[] asPollen = new double[odds.size()];
     double[] asSeed = new double[odds.size()];
     double most = 0;
     for (int t = 0; t < asPollen.length; t++) {
-      asPollen[t] = PlanGenes.dot(kept.eggs, wantedByEgg.get(t));
-      asSeed[t] = genes.isDirected() ? PlanGenes.dot(kept.grains, wantedByGrain.get(t)) : 0;
+      asPollen[t] = PlanGenes.dot(kept.eggs(), wantedByEgg.get(t));
+      asSeed[t] = genes.isDirected() ? PlanGenes.dot(kept.grains(), wantedByGrain.get(t)) : 0;
       most = Math.max(most, Math.max(asPollen[t], asSeed[t]));
     }
     // Fewer wanted ones never take fewer seeds, so most kept seedlings are done with here.
-    if (!best.mayTake(keeping + cost(most, goal.atLeast(), of))) {
+    if (!best.mayTake(keeping + cost.wanted(most, of))) {
       return;
     }
     double taken = 0;
@@ -363,24 +333,26 @@ public final class PlanSearch {
   private final class Best {
     private @Nullable Found best;
 
-    boolean mayTake(double cost) {
-      return cost < Double.POSITIVE_INFINITY && (best == null || cost <= best.cost() + NOTHING);
+    double cost() {
+      return best == null ? Double.POSITIVE_INFINITY : best.cost();
+    }
+
+    boolean mayTake(double its) {
+      return its < Double.POSITIVE_INFINITY && (best == null || its <= best.cost() + NOTHING);
     }
 
     /** Whether it is the best now. */
     boolean take(CrossPath before, Kept kept, Mate mate, double spent, double mass, int of) {
-      double cost = spent + cost(mass, goal.atLeast(), of);
-      if (!mayTake(cost)) {
-        return false;
-      }
-      List<CrossPath.Later> later = new ArrayList<>(before.later());
-      later.add(new CrossPath.Later(kept.appearance, mate));
-      CrossPath path = new CrossPath(before.seed(), before.pollen(), later);
+      double its = spent + cost.wanted(mass, of);
+      return mayTake(its) && take(with(before, kept, mate), its);
+    }
+
+    private boolean take(CrossPath path, double its) {
       double inbreeding = relations.inbreeding(path);
       boolean better =
-          best == null || cost < best.cost() - NOTHING || inbreeding < best.inbreeding() - NOTHING;
+          best == null || its < best.cost() - NOTHING || inbreeding < best.inbreeding() - NOTHING;
       if (better && goal.allows(relations, path)) {
-        best = new Found(path, cost, inbreeding);
+        best = new Found(path, its, inbreeding);
         return true;
       }
       return false;
@@ -391,9 +363,127 @@ public final class PlanSearch {
     }
   }
 
+  private static CrossPath with(CrossPath before, Kept kept, Mate mate) {
+    List<CrossPath.Later> later = new ArrayList<>(before.later());
+    later.add(new CrossPath.Later(kept.appearance(), mate));
+    return new CrossPath(before.seed(), before.pollen(), later);
+  }
+
+  /** All kept seedlings of the first season, each with the crosses it can come of. */
+  private List<Half> halves(List<Pair> pairs, Map<Pair, Double> shorter, Map<Pair, Best> found) {
+    Map<Kept, List<Pair>> of = new LinkedHashMap<>();
+    for (Pair pair : pairs) {
+      for (Kept kept : firsts(pair)) {
+        of.computeIfAbsent(kept, any -> new ArrayList<>()).add(pair);
+      }
+    }
+    List<Half> halves = new ArrayList<>();
+    of.forEach(
+        (kept, its) -> {
+          double bound = 0;
+          for (Pair pair : its) {
+            double known = shorter.getOrDefault(pair, Double.POSITIVE_INFINITY);
+            Best best = found.get(pair);
+            bound = Math.max(bound, best == null ? known : Math.min(known, best.cost()));
+          }
+          halves.add(new Half(kept, its, bound));
+        });
+    return halves;
+  }
+
+  /** Two kept seedlings of different crosses give the wanted one. */
+  private void twoOfTwo(List<Half> halves, Map<Pair, Best> all) {
+    for (Joined joined :
+        new DoubleCrosses(genes, cost.ofTwoAndOne(), halves, genes.wantedSeeds()).joined()) {
+      for (Pair pair : joined.one().pairs()) {
+        Best best = all.computeIfAbsent(pair, any -> new Best());
+        if (best.mayTake(joined.cost())) {
+          beside(pair, joined, true).ifPresent(path -> best.take(path, joined.cost()));
+        }
+      }
+    }
+  }
+
+  /**
+   * The way of a cross with the other cross of least kinship.
+   *
+   * @param isEnd whether the seedlings it gives have to be as related as they may
+   */
+  private Optional<CrossPath> beside(Pair pair, Joined joined, boolean isEnd) {
+    CrossPath first = new CrossPath(pair.seed(), pair.pollen(), List.of());
+    Optional<CrossPath> found = Optional.empty();
+    double least = Double.POSITIVE_INFINITY;
+    for (Pair other : joined.other().pairs()) {
+      double kin = relations.between(pair.seed(), pair.pollen(), other.seed(), other.pollen());
+      if (kin >= least - NOTHING || other.equals(pair)) {
+        continue;
+      }
+      Mate mate =
+          new Mate.OtherCross(
+              other.seed(), other.pollen(), joined.other().kept().appearance(), joined.asSeed());
+      CrossPath path = with(first, joined.one().kept(), mate);
+      if (!isEnd || goal.allows(relations, path)) {
+        found = Optional.of(path);
+        least = kin;
+      }
+    }
+    return found;
+  }
+
+  /** One more cross of what two kept seedlings of different crosses give. */
+  private void threeOfTwo(List<Half> halves, Map<Pair, Best> all) {
+    int begun = 0;
+    for (Joined joined : new DoubleCrosses(genes, cost.ofTwoAndTwo(), halves, later()).joined()) {
+      Kept one = joined.one().kept();
+      Kept other = joined.other().kept();
+      double spent = cost.kept(one.share(), 1, 4) + cost.kept(other.share(), 1, 4);
+      List<Kept> seconds =
+          Kept.of(
+              genes,
+              joined.asSeed()
+                  ? genes.seeds(other.eggs(), one.grains())
+                  : genes.seeds(one.eggs(), other.grains()));
+      for (Pair pair : joined.one().pairs().subList(0, few(joined.one().pairs()))) {
+        Optional<CrossPath> path = beside(pair, joined, false);
+        if (path.isPresent()) {
+          Mate.OtherCross with = path.get().beside().orElseThrow();
+          boolean selfs = selfing(pair) || selfing(new Pair(with.seed(), with.pollen()));
+          Best best = all.computeIfAbsent(pair, any -> new Best());
+          for (Kept second : seconds) {
+            last(best, path.get(), second, spent, 4, selfs);
+          }
+        }
+        begun++;
+      }
+      if (begun >= BEAM) {
+        return;
+      }
+    }
+  }
+
+  private static int few(List<Pair> pairs) {
+    return Math.min(OF_ONE_KIND, pairs.size());
+  }
+
+  /** By genotype, how likely one more cross of it, the best there is, gives a wanted one. */
+  private double[] later() {
+    double[] later = new double[genes.size()];
+    for (int n = 0; n < later.length; n++) {
+      later[n] = wantedOfSelfed[n];
+      for (int t = 0; t < odds.size(); t++) {
+        later[n] = Math.max(later[n], PlanGenes.dot(genes.eggs(n), wantedByEgg.get(t)));
+        if (genes.isDirected()) {
+          later[n] = Math.max(later[n], PlanGenes.dot(genes.grains(n), wantedByGrain.get(t)));
+        }
+      }
+      later[n] *= genes.lives(n);
+    }
+    return later;
+  }
+
   private record Started(Pair pair, Kept kept, double score) {}
 
-  private void three(List<Pair> pairs, List<Found> all) {
+  private void three(List<Pair> pairs, Map<Pair, Best> best) {
     List<Started> started = new ArrayList<>();
     Map<Kept, Double> scores = new HashMap<>();
     for (Pair pair : pairs) {
@@ -403,34 +493,32 @@ public final class PlanSearch {
     }
     started.removeIf(one -> one.score() == Double.POSITIVE_INFINITY);
     started.sort(Comparator.comparingDouble(Started::score));
-    Map<Pair, Best> best = new HashMap<>();
     Map<Kept, Map<Object, List<Kept>>> seconds = new HashMap<>();
     for (Started one : started.subList(0, Math.min(BEAM, started.size()))) {
       Best its = best.computeIfAbsent(one.pair(), any -> new Best());
       further(its, one, seconds.computeIfAbsent(one.kept(), any -> new HashMap<>()));
     }
-    best.values().forEach(one -> one.found().ifPresent(all::add));
   }
 
   /** By what one more cross of it gives, or two. */
   private double score(Kept kept) {
-    double once = PlanGenes.dot(kept.odds, wantedOfSelfed);
-    double twice = PlanGenes.dot(kept.odds, laterOfSelfed);
+    double once = PlanGenes.dot(kept.odds(), wantedOfSelfed);
+    double twice = PlanGenes.dot(kept.odds(), laterOfSelfed);
     for (int t = 0; t < odds.size(); t++) {
-      once = Math.max(once, PlanGenes.dot(kept.eggs, wantedByEgg.get(t)));
-      twice = Math.max(twice, PlanGenes.dot(kept.eggs, laterByEgg.get(t)));
+      once = Math.max(once, PlanGenes.dot(kept.eggs(), wantedByEgg.get(t)));
+      twice = Math.max(twice, PlanGenes.dot(kept.eggs(), laterByEgg.get(t)));
       if (genes.isDirected()) {
-        once = Math.max(once, PlanGenes.dot(kept.grains, wantedByGrain.get(t)));
-        twice = Math.max(twice, PlanGenes.dot(kept.grains, laterByGrain.get(t)));
+        once = Math.max(once, PlanGenes.dot(kept.grains(), wantedByGrain.get(t)));
+        twice = Math.max(twice, PlanGenes.dot(kept.grains(), laterByGrain.get(t)));
       }
     }
-    return cost(kept.share, 1, 3) + Math.min(cost(once, 1, 3), cost(twice, 1, 3));
+    return cost.kept(kept.share(), 1, 3) + Math.min(cost.kept(once, 1, 3), cost.kept(twice, 1, 3));
   }
 
   private void further(Best best, Started from, Map<Object, List<Kept>> seconds) {
     CrossPath first = new CrossPath(from.pair().seed(), from.pair().pollen(), List.of());
     Kept kept = from.kept();
-    double spent = cost(kept.share, 1, 3);
+    double spent = cost.kept(kept.share(), 1, 3);
     boolean selfs = selfing(from.pair());
     if (selfs) {
       onwards(
@@ -439,7 +527,7 @@ public final class PlanSearch {
           kept,
           new Mate.Itself(),
           spent,
-          seconds.computeIfAbsent("itself", any -> kept(genes.selfed(kept.odds))),
+          seconds.computeIfAbsent("itself", any -> Kept.of(genes, genes.selfed(kept.odds()))),
           true);
     }
     onwards(
@@ -447,8 +535,9 @@ public final class PlanSearch {
         first,
         kept,
         new Mate.Sib(),
-        cost(kept.share, 2, 3),
-        seconds.computeIfAbsent("sib", any -> kept(genes.seeds(kept.eggs, kept.grains))),
+        cost.kept(kept.share(), 2, 3),
+        seconds.computeIfAbsent(
+            "sib", any -> Kept.of(genes, genes.seeds(kept.eggs(), kept.grains()))),
         selfs);
     for (int c = 0; c < candidates.size(); c++) {
       int other = type[c];
@@ -458,7 +547,8 @@ public final class PlanSearch {
           kept,
           new Mate.Plant(c, false),
           spent,
-          seconds.computeIfAbsent(other, any -> kept(genes.seeds(kept.eggs, grains.get(other)))),
+          seconds.computeIfAbsent(
+              other, any -> Kept.of(genes, genes.seeds(kept.eggs(), grains.get(other)))),
           selfs || candidates.get(c).selfs());
       if (genes.isDirected()) {
         onwards(
@@ -468,7 +558,7 @@ public final class PlanSearch {
             new Mate.Plant(c, true),
             spent,
             seconds.computeIfAbsent(
-                -1 - other, any -> kept(genes.seeds(eggs.get(other), kept.grains))),
+                -1 - other, any -> Kept.of(genes, genes.seeds(eggs.get(other), kept.grains()))),
             selfs || candidates.get(c).selfs());
       }
     }
@@ -484,9 +574,9 @@ public final class PlanSearch {
       boolean selfs) {
     CrossPath path =
         new CrossPath(
-            first.seed(), first.pollen(), List.of(new CrossPath.Later(kept.appearance, mate)));
+            first.seed(), first.pollen(), List.of(new CrossPath.Later(kept.appearance(), mate)));
     for (Kept second : seconds) {
-      last(best, path, second, spent, 3, 1, selfs);
+      last(best, path, second, spent, 3, selfs);
     }
   }
 }

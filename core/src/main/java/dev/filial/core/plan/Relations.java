@@ -66,24 +66,41 @@ public final class Relations {
       } else if (mate instanceof Mate.Sib) {
         parents = new Parents(kept, Node.child(parents.seed(), parents.pollen()));
       } else if (mate instanceof Mate.Plant plant) {
-        Node other = null;
-        for (Node known : plants) {
-          other = known.candidate() == plant.candidate() ? known : other;
-        }
-        if (other == null) {
-          other = Node.of(plant.candidate());
-          plants.add(other);
-        }
+        Node other = known(plants, plant.candidate());
         parents = plant.asSeed() ? new Parents(other, kept) : new Parents(kept, other);
+      } else if (mate instanceof Mate.OtherCross cross) {
+        Node other = Node.child(known(plants, cross.seed()), known(plants, cross.pollen()));
+        parents = cross.asSeed() ? new Parents(other, kept) : new Parents(kept, other);
       }
     }
     return parents;
+  }
+
+  /** A plant that comes back is the same plant. */
+  private static Node known(List<Node> plants, int candidate) {
+    for (Node plant : plants) {
+      if (plant.candidate() == candidate) {
+        return plant;
+      }
+    }
+    Node plant = Node.of(candidate);
+    plants.add(plant);
+    return plant;
   }
 
   /** The inbreeding coefficient of the last season's seedlings, 0 to 1. */
   public double inbreeding(CrossPath path) {
     Parents parents = last(path);
     return between(parents.seed(), parents.pollen());
+  }
+
+  /** The coancestry of a seedling of one cross of candidates with one of another, 0 to 1. */
+  double between(int seed, int pollen, int otherSeed, int otherPollen) {
+    return (coancestry[seed][otherSeed]
+            + coancestry[seed][otherPollen]
+            + coancestry[pollen][otherSeed]
+            + coancestry[pollen][otherPollen])
+        / 4;
   }
 
   @SuppressWarnings("ReferenceEquality") // a sib has the same parents and is another plant

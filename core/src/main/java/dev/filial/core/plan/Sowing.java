@@ -6,6 +6,7 @@ import dev.filial.core.trial.SeedsToSow;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -18,19 +19,27 @@ import java.util.Map;
  * mean p)ⁿ; where one of them cannot give it at all no number of seeds makes it sure, and keeping
  * several seedlings, each sown of by itself, may. Several wanted seedlings have to come of one and
  * the same last cross. For one season and two the fewest seeds are found by going through all
- * numbers, in steps of a thousandth where there are many; for three by steps from an even division
- * of the certainty, so that another division may save a few.
+ * numbers, in steps of a thousandth where there are many; for three, and where two crosses are made
+ * in the first, by steps from an even division of the certainty, so that another division may save
+ * a few.
+ *
+ * <p>Of two crosses made beside each other as many seedlings are kept of each, and crossed two by
+ * two; if fewer come up of one of them, so many pairs are carried on.
  *
  * @param seeds how many to sow in each season, of each plant kept in the season before
- * @param keep how many to keep of each season but the last; pairs where sibs are crossed
+ * @param beside how many to sow of the cross that is made beside the first one; 0 if there is none
+ * @param keep how many to keep of each season but the last; pairs where sibs are crossed, or of
+ *     each of two crosses
  * @param total all seeds of all seasons together
  * @param certainty how sure the wanted seedlings then are
  * @param reachable how sure they can be, however many are sown and kept, up to {@value #MOST_KEPT}
  *     kept
- * @param reached whether {@code certainty} is what was asked for
+ * @param reached whether {@code certainty} is what was asked for; if not, the numbers are those for
+ *     {@value #NEARLY} of {@code reachable}
  */
 public record Sowing(
     List<Integer> seeds,
+    int beside,
     List<Integer> keep,
     long total,
     double certainty,
@@ -40,8 +49,11 @@ public record Sowing(
   /** More seedlings of one kind are not kept. */
   public static final int MOST_KEPT = 8;
 
-  /** Short of what can be had by this share of it, the numbers stay finite. */
-  private static final double NEARLY = 0.95;
+  /**
+   * Where no number of seeds makes it as sure as was asked, the numbers are those that come to this
+   * share of what can be had.
+   */
+  public static final double NEARLY = 0.95;
 
   private static final int MOST = 1_000_000;
 
@@ -69,66 +81,178 @@ public record Sowing(
   /** The chance that a way succeeds with such numbers of seeds, 0 to 1. */
   public static double success(
       PlanChances chances, int atLeast, List<Integer> seeds, List<Integer> keep) {
-    return new Reckoner(chances, Goal.of(atLeast, NEARLY), 1, List.of())
-        .success(
-            seeds.stream().mapToInt(Integer::intValue).toArray(),
-            keep.stream().mapToInt(Integer::intValue).toArray());
+    return success(chances, atLeast, seeds, 0, keep);
   }
 
+  /** The same with so many seeds of the cross that is made beside the first one. */
+  public static double success(
+      PlanChances chances, int atLeast, List<Integer> seeds, int beside, List<Integer> keep) {
+    Reckoner reckoner = new Reckoner(chances, Goal.of(atLeast, NEARLY), 1, List.of());
+    int[] numbers = new int[reckoner.numbers];
+    for (int season = 0; season < seeds.size(); season++) {
+      numbers[season] = seeds.get(season);
+    }
+    if (reckoner.isDouble()) {
+      numbers[seeds.size()] = beside;
+    }
+    return reckoner.success(numbers, keep.stream().mapToInt(Integer::intValue).toArray());
+  }
+
+  /**
+   * What a way may come to, each part once, in arrays.
+   *
+   * <p>Numbers of seeds stand by season; those of a cross beside the first one behind them all.
+   */
   private static final class Reckoner {
     private static final int ENDLESS = Integer.MAX_VALUE;
 
     /** Of more the binomial is summed by the beta function. */
     private static final int FEW = 16;
 
-    private final Chances root;
+    /** The seasons, the first one first. */
+    private final List<Stage> stages = new ArrayList<>();
+
     private final int seasons;
+    private final int numbers;
     private final Goal goal;
     private final double certain;
     private final List<Proportion> counted;
     private final Map<List<Number>, Double> tails = new HashMap<>();
 
+    /** All that may be in one season. */
+    private static final class Stage {
+      private final List<Double> shares = new ArrayList<>();
+      private final List<Double> sharesBeside = new ArrayList<>();
+      private double[][] weights = {};
+      private int[][] main = {};
+      private int[][] beside = {};
+      private int[][] next = {};
+      private int each = 1;
+    }
+
     Reckoner(PlanChances chances, Goal goal, double certain, List<Proportion> counted) {
-      this.root = chances.root();
       this.seasons = chances.seasonChances().size();
       this.goal = goal;
       this.certain = certain;
       this.counted = counted;
+      List<Chances> now = List.of(chances.root());
+      for (int season = 0; season < seasons; season++) {
+        Stage stage = new Stage();
+        now = laidOut(stage, now);
+        stages.add(stage);
+      }
+      this.numbers = seasons + (chances.chanceBeside().isPresent() ? 1 : 0);
+    }
+
+    boolean isDouble() {
+      return numbers > seasons;
+    }
+
+    /** The parts of the season after. */
+    private static List<Chances> laidOut(Stage stage, List<Chances> nodes) {
+      int size = nodes.size();
+      stage.weights = new double[size][];
+      stage.main = new int[size][];
+      stage.beside = new int[size][];
+      stage.next = new int[size][];
+      Map<Chances, Integer> after = new LinkedHashMap<>();
+      Map<Double, Integer> shares = new LinkedHashMap<>();
+      Map<Double, Integer> sharesBeside = new LinkedHashMap<>();
+      for (int node = 0; node < size; node++) {
+        Chances chances = nodes.get(node);
+        stage.each = Math.max(stage.each, chances.each());
+        List<Branch> branches =
+            chances.branches().stream().filter(branch -> branch.share() > 0).toList();
+        int many = branches.size();
+        stage.weights[node] = new double[many];
+        stage.main[node] = new int[many];
+        stage.beside[node] = new int[many];
+        stage.next[node] = new int[many];
+        for (int i = 0; i < many; i++) {
+          Branch branch = branches.get(i);
+          stage.weights[node][i] = branch.weight();
+          stage.main[node][i] = numbered(shares, branch.main().share());
+          stage.beside[node][i] = numbered(sharesBeside, branch.beside().share());
+          stage.next[node][i] = numbered(after, branch.next());
+        }
+      }
+      stage.shares.addAll(shares.keySet());
+      stage.sharesBeside.addAll(sharesBeside.keySet());
+      return List.copyOf(after.keySet());
+    }
+
+    private static <T> int numbered(Map<T, Integer> numbers, T one) {
+      return numbers.computeIfAbsent(one, any -> numbers.size());
     }
 
     double success(int[] seeds, int[] keep) {
-      return value(root, 0, seeds, keep);
+      double[] after = {};
+      for (int season = seasons - 1; season >= 0; season--) {
+        after = values(season, seeds, keep, after);
+      }
+      return after[0];
     }
 
-    private double value(Chances chances, int season, int[] seeds, int[] keep) {
-      double sum = 0;
-      for (Branch branch : chances.branches()) {
-        if (branch.share() > 0) {
-          sum += branch.weight() * value(branch, chances.each(), season, seeds, keep);
+    /** How likely each part of a season comes to the wanted ones. */
+    private double[] values(int season, int[] seeds, int[] keep, double[] after) {
+      Stage stage = stages.get(season);
+      boolean last = season == seasons - 1;
+      int most = last ? 1 : keep[season];
+      int each = last ? goal.atLeast() : stage.each;
+      double[][] enough = enough(stage.shares, each, most, seeds[season]);
+      boolean two = season == 0 && isDouble();
+      double[][] enoughBeside =
+          two ? enough(stage.sharesBeside, 1, most, seeds[seasons]) : new double[0][];
+      double[] values = new double[stage.weights.length];
+      for (int node = 0; node < values.length; node++) {
+        double sum = 0;
+        double[] weights = stage.weights[node];
+        for (int i = 0; i < weights.length; i++) {
+          double[] coming = enough[stage.main[node][i]];
+          if (last) {
+            sum += weights[i] * coming[0];
+            continue;
+          }
+          if (two) {
+            double[] beside = enoughBeside[stage.beside[node][i]];
+            double[] both = coming.clone();
+            for (int kept = 0; kept < most; kept++) {
+              both[kept] *= beside[kept];
+            }
+            coming = both;
+          }
+          sum += weights[i] * carriedOn(coming, after[stage.next[node][i]]);
         }
+        values[node] = sum;
       }
-      return sum;
+      return values;
     }
 
-    private double value(Branch branch, int each, int season, int[] seeds, int[] keep) {
-      if (season == seasons - 1) {
-        return tail(goal.atLeast(), seeds[season], branch.share());
-      }
-      double onwards = value(branch.next(), season + 1, seeds, keep);
+    /** Of fewer than are to be kept those that came up are carried on all the same. */
+    private static double carriedOn(double[] coming, double onwards) {
       if (onwards == 0) {
         return 0;
       }
-      // Of fewer than are to be kept those that came up are carried on all the same.
       double failing = 0;
       double left = 1;
       double before = 1;
-      for (int kept = 1; kept <= keep[season]; kept++) {
-        double enough = tail(kept * each, seeds[season], branch.share());
+      for (double enough : coming) {
         failing += (before - enough) * left;
         before = enough;
         left *= 1 - onwards;
       }
       return 1 - failing - before * left;
+    }
+
+    /** By share, how likely one, two and so on of them come, {@code each} seedlings for one. */
+    private double[][] enough(List<Double> shares, int each, int most, int seeds) {
+      double[][] enough = new double[shares.size()][most];
+      for (int i = 0; i < enough.length; i++) {
+        for (int kept = 0; kept < most; kept++) {
+          enough[i][kept] = tail((kept + 1) * each, seeds, shares.get(i));
+        }
+      }
+      return enough;
     }
 
     private double tail(int atLeast, int seeds, double share) {
@@ -171,23 +295,21 @@ public record Sowing(
     }
 
     Sowing fewest() {
-      int[] endless = new int[seasons];
-      Arrays.fill(endless, ENDLESS);
       int[] most = new int[seasons - 1];
       for (int season = 0; season < most.length; season++) {
         most[season] = mostKept(season);
       }
-      double reachable = success(endless, most);
+      double reachable = success(endless(), most);
       boolean reached = reachable > goal.certainty();
       double target = reached ? goal.certainty() : NEARLY * reachable;
       long best = Long.MAX_VALUE;
       int[] bestSeeds = new int[0];
       int[] bestKeep = new int[0];
       for (int[] keep : keeps()) {
-        if (success(endless, keep) <= target) {
+        if (success(endless(), keep) <= target || !mayTakeFewer(keep, target, best)) {
           continue;
         }
-        int[] seeds = seasons == 3 ? ofThree(keep, target, best) : ofTwo(keep, target, best);
+        int[] seeds = numbers > 2 ? bySteps(keep, target, best) : ofTwo(keep, target, best);
         if (seeds.length > 0 && total(seeds, keep) < best) {
           best = total(seeds, keep);
           bestSeeds = seeds;
@@ -199,7 +321,31 @@ public record Sowing(
             "more than " + MOST + " seeds would be needed; be less certain, or ask for fewer");
       }
       return new Sowing(
-          list(bestSeeds), list(bestKeep), best, success(bestSeeds, bestKeep), reachable, reached);
+          list(bestSeeds).subList(0, seasons),
+          isDouble() ? bestSeeds[seasons] : 0,
+          list(bestKeep),
+          best,
+          success(bestSeeds, bestKeep),
+          reachable,
+          reached);
+    }
+
+    private int[] endless() {
+      int[] endless = new int[numbers];
+      Arrays.fill(endless, ENDLESS);
+      return endless;
+    }
+
+    /** Each season takes at least what it takes if no other could fail. */
+    private boolean mayTakeFewer(int[] keep, double target, long than) {
+      int[] least = endless();
+      for (int number = 0; number < numbers; number++) {
+        least[number] = fewest(number, endless(), keep, target, 1);
+        if (least[number] > MOST) {
+          return false;
+        }
+      }
+      return total(least, keep) < than;
     }
 
     /** What is kept of the first of three seasons goes on into several plants again. */
@@ -227,49 +373,67 @@ public record Sowing(
       return Arrays.stream(numbers).boxed().toList();
     }
 
-    private static long total(int[] seeds, int[] keep) {
-      long total = 0;
+    private long total(int[] seeds, int[] keep) {
+      long total = isDouble() ? seeds[seasons] : 0;
       long plants = 1;
-      for (int season = 0; season < seeds.length; season++) {
+      for (int season = 0; season < seasons; season++) {
         total += plants * seeds[season];
         plants *= season < keep.length ? keep[season] : 1;
       }
       return total;
     }
 
-    /** The fewest of that season with the others as they are; {@link #MOST} + 1 for too many. */
-    private int fewest(int season, int[] seeds, int[] keep, double target) {
+    /**
+     * The fewest of that number with the others as they are; {@link #MOST} + 1 for too many.
+     *
+     * @param near where it is looked for first, 1 or more
+     */
+    private int fewest(int number, int[] seeds, int[] keep, double target, int near) {
       int[] with = seeds.clone();
-      int enough = 1;
-      with[season] = enough;
-      while (success(with, keep) < target) {
+      int enough = Math.min(MOST, near);
+      int tooFew = 0;
+      int step = 1;
+      while (!isEnough(number, enough, with, keep, target)) {
         if (enough >= MOST) {
           return MOST + 1;
         }
-        enough = Math.min(MOST, enough * 2);
-        with[season] = enough;
+        tooFew = enough;
+        enough = (int) Math.min(MOST, (long) enough + step);
+        step = Math.min(MOST, step * 2);
       }
-      int tooFew = enough / 2;
+      step = 1;
+      while (tooFew == 0 && enough > 1) {
+        int tried = Math.max(1, enough - step);
+        if (!isEnough(number, tried, with, keep, target)) {
+          tooFew = tried;
+        } else {
+          enough = tried;
+          step *= 2;
+        }
+      }
       while (enough - tooFew > 1) {
         int middle = (enough + tooFew) >>> 1;
-        with[season] = middle;
-        if (success(with, keep) < target) {
-          tooFew = middle;
-        } else {
+        if (isEnough(number, middle, with, keep, target)) {
           enough = middle;
+        } else {
+          tooFew = middle;
         }
       }
       return enough;
     }
 
+    private boolean isEnough(int number, int of, int[] with, int[] keep, double target) {
+      with[number] = of;
+      return success(with, keep) >= target;
+    }
+
     private int[] ofTwo(int[] keep, double target, long below) {
-      int[] seeds = new int[seasons];
-      Arrays.fill(seeds, ENDLESS);
+      int[] seeds = endless();
       if (seasons == 1) {
-        seeds[0] = fewest(0, seeds, keep, target);
+        seeds[0] = fewest(0, seeds, keep, target, 1);
         return seeds[0] > MOST ? new int[0] : seeds;
       }
-      int least = fewest(0, seeds, keep, target);
+      int least = fewest(0, seeds, keep, target, 1);
       if (least > MOST) {
         return new int[0];
       }
@@ -280,8 +444,7 @@ public record Sowing(
       for (int first = least; first <= MOST && first + (long) keep[0] < fewest; first += step) {
         seeds[0] = first;
         if (last < 0) {
-          seeds[1] = 1;
-          last = fewest(1, seeds, keep, target);
+          last = fewest(1, seeds, keep, target, 1);
           if (last > MOST) {
             last = -1;
             continue;
@@ -313,30 +476,31 @@ public record Sowing(
       return last;
     }
 
-    private int[] ofThree(int[] keep, double target, long below) {
-      int[] seeds = new int[3];
-      Arrays.fill(seeds, ENDLESS);
-      double reachable = success(seeds, keep);
-      // An even division of what may fail, then better by steps.
-      for (int season = 0; season < 3; season++) {
-        int[] alone = new int[3];
-        Arrays.fill(alone, ENDLESS);
-        double spare = reachable - (reachable - target) / 3;
-        seeds[season] = fewest(season, alone, keep, spare);
-        if (seeds[season] > MOST) {
+    /** An even division of what may fail, then better by steps; the last season by the others. */
+    private int[] bySteps(int[] keep, double target, long below) {
+      int last = seasons - 1;
+      double reachable = success(endless(), keep);
+      double spare = reachable - (reachable - target) / numbers;
+      int[] seeds = endless();
+      for (int number = 0; number < numbers; number++) {
+        seeds[number] = fewest(number, endless(), keep, spare, 1);
+        if (seeds[number] > MOST) {
           return new int[0];
         }
       }
       long fewest = Long.MAX_VALUE;
       int[] best = new int[0];
-      for (int step = Math.max(1, seeds[0] / 4); ; step /= 2) {
+      int widest = 0;
+      for (int number = 0; number < numbers; number++) {
+        widest = Math.max(widest, number == last ? 0 : seeds[number]);
+      }
+      for (int step = Math.max(1, widest / 4); ; step /= 2) {
         boolean better = true;
         while (better) {
           better = false;
-          for (int[] start : around(seeds, Math.max(1, step))) {
-            int[] tried = start.clone();
-            tried[2] = fewest(2, tried, keep, target);
-            if (tried[2] <= MOST && total(tried, keep) < fewest) {
+          for (int[] tried : around(seeds, Math.max(1, step), last)) {
+            tried[last] = fewest(last, tried, keep, target, seeds[last]);
+            if (tried[last] <= MOST && total(tried, keep) < fewest) {
               fewest = total(tried, keep);
               best = tried;
               better = true;
@@ -355,14 +519,24 @@ public record Sowing(
       }
     }
 
-    private static List<int[]> around(int[] seeds, int step) {
-      List<int[]> all = new ArrayList<>();
-      for (int first = -1; first <= 1; first++) {
-        for (int second = -1; second <= 1; second++) {
-          if (seeds[0] + first * step >= 1 && seeds[1] + second * step >= 1) {
-            all.add(new int[] {seeds[0] + first * step, seeds[1] + second * step, seeds[2]});
+    /** All numbers a step more or less, or as they are, but that of the last season. */
+    private static List<int[]> around(int[] seeds, int step, int last) {
+      List<int[]> all = new ArrayList<>(List.of(seeds.clone()));
+      for (int number = 0; number < seeds.length; number++) {
+        if (number == last) {
+          continue;
+        }
+        List<int[]> more = new ArrayList<>();
+        for (int[] one : all) {
+          for (int by = -1; by <= 1; by++) {
+            int[] next = one.clone();
+            next[number] += by * step;
+            if (next[number] >= 1) {
+              more.add(next);
+            }
           }
         }
+        all = more;
       }
       return all;
     }
