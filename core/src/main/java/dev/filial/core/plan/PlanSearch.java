@@ -21,9 +21,10 @@ import org.jspecify.annotations.Nullable;
  * was kept for what it shows is selfed, crossed with a sib that shows the same, or crossed with any
  * candidate, a backcross if that is its own parent; or two crosses are made in the first season,
  * and what is kept of the one is crossed with what is kept of the other in the second. One and two
- * seasons are gone through whole; of three only the {@value #BEAM} best kept seedlings of the first
- * season are carried on (a beam search), judged by what one or two further crosses of them would
- * give, and as many pairs of them.
+ * seasons are gone through whole, save that of some thousands of kept seedlings only the most
+ * promising are crossed with each other; of three seasons only the {@value #BEAM} best kept
+ * seedlings of the first season are carried on (a beam search), judged by what one or two further
+ * crosses of them would give, and as many pairs of them.
  *
  * <p>Ways are compared by mean odds: every candidate's odds stand for themselves, as if what is
  * uncertain of one plant told nothing of another. Candidates of the same odds are reckoned once.
@@ -374,7 +375,10 @@ public final class PlanSearch {
     Map<Kept, List<Pair>> of = new LinkedHashMap<>();
     for (Pair pair : pairs) {
       for (Kept kept : firsts(pair)) {
-        of.computeIfAbsent(kept, any -> new ArrayList<>()).add(pair);
+        // A selfing of which nothing is chosen hands on what its parent does, a season later.
+        if (!selfing(pair) || kept.share() < 1 - NOTHING) {
+          of.computeIfAbsent(kept, any -> new ArrayList<>()).add(pair);
+        }
       }
     }
     List<Half> halves = new ArrayList<>();

@@ -71,6 +71,9 @@ public final class Clerk {
     requireNoCircles(draft, touched.subjects());
     new Rules(draft, warnings).check(number, said);
     new NewlySaid(draft, warnings).check(number, said);
+    if (said instanceof Amended amended) {
+      JoinRules.warnOfEndsStillTold(book, amended, warnings);
+    }
     recheck(draft, number, said, touched, warnings);
     return new Outcome(new Accepted(entry, warnings), draft.delta());
   }

@@ -46,6 +46,30 @@ final class JoinRules {
     CrossRules.requireNoLoop(book, joined.keep());
   }
 
+  /** A join that tells how a plant ended goes on telling it when the entry it was read in goes. */
+  static void warnOfEndsStillTold(RegisterView before, Amended amended, List<String> warnings) {
+    if (!(before.effective(amended.entry()).orElse(null) instanceof FateRecorded gone)
+        || gone.fate().isHere()) {
+      return;
+    }
+    for (Code code : gone.codes()) {
+      for (long entry : before.entriesOn(Subject.of(code))) {
+        if (before.effective(entry).orElse(null) instanceof Joined joined
+            && joined.fate() == gone.fate()) {
+          warnings.add(
+              "entry "
+                  + entry
+                  + " joined "
+                  + joined.other().text()
+                  + " with "
+                  + joined.keep().text()
+                  + " as one plant that is gone, and still says so; put that one right too if it is"
+                  + " not");
+        }
+      }
+    }
+  }
+
   /** What became of the other record is not read any more, and may be what became of the plant. */
   static void warnIfFatesDiffer(RegisterView book, Joined joined, List<String> warnings) {
     if (joined.fate() != null) {

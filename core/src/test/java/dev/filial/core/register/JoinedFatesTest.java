@@ -191,6 +191,23 @@ class JoinedFatesTest {
   }
 
   @Test
+  void strikingThatItDiedTellsOfTheJoinThatStillSaysSo() {
+    long died = bench.say(fate("24-002", Fate.DEAD, "2026-04"));
+    join();
+    assertThat(bench.warnings(struck(died)))
+        .containsExactly(
+            "entry "
+                + (died + 1)
+                + " joined "
+                + TWO
+                + " with "
+                + ONE
+                + " as one plant that is gone, and still says so; put that one right too if it is"
+                + " not");
+    requireEnd("24-001", Fate.DEAD, "2026-04");
+  }
+
+  @Test
   void strikingTheJoinBringsThePlantBack() {
     bench.say(fate("24-002", Fate.DEAD, "2026-04"));
     long join = bench.say(fates().joined("one stem"));
