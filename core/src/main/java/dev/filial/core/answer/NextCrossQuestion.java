@@ -173,8 +173,12 @@ public final class NextCrossQuestion {
         GenesInPlay.of(view, GeneEvidence.withLinked(view, traits), MapFunction.HALDANE, false);
     Wish wish = wanted.wish(genes);
     List<TraitModel> looked = genes.models().subList(0, traits.size());
+    PlantsHere found = PlantsHere.of(view, from);
     Map<String, Integer> leftOut = new LinkedHashMap<>();
-    List<Item> here = here(leftOut);
+    if (found.gone() > 0) {
+      leftOut.put("no longer here, or never were", found.gone());
+    }
+    List<Item> here = found.plants();
     String what = wanted.words(genes, wish);
     if (here.isEmpty()) {
       return answer(
@@ -191,38 +195,6 @@ public final class NextCrossQuestion {
     List<Code> codes = here.stream().map(Item::code).toList();
     GeneEvidence evidence = GeneEvidence.of(view, genes, weighing, codes);
     return new Answering(genes, wish, looked, evidence, codes, leftOut).among(here, what);
-  }
-
-  /** The plants that stand here, or those that were named. */
-  private List<Item> here(Map<String, Integer> leftOut) {
-    List<Item> here = new ArrayList<>();
-    if (!from.isEmpty()) {
-      Set<Code> seen = new HashSet<>();
-      for (Code code : from) {
-        Item item = Things.required(view, code);
-        if (!item.kind().isPlant()) {
-          throw new RegisterRefusal(
-              item.code().text() + " is a " + item.kind().word() + "; name single plants");
-        }
-        if (!item.fate().isHere() || item.neverHeld()) {
-          leftOut.merge("no longer here, or never were", 1, Integer::sum);
-        } else if (seen.add(item.code())) {
-          here.add(item);
-        }
-      }
-      return here;
-    }
-    for (Item item : view.items(Set.of(Item.Kind.PLANT, Item.Kind.SEEDLING))) {
-      if (item.sameAs() != null) {
-        continue;
-      }
-      if (!item.fate().isHere() || item.neverHeld()) {
-        leftOut.merge("no longer here, or never were", 1, Integer::sum);
-      } else {
-        here.add(item);
-      }
-    }
-    return here;
   }
 
   private NextCrosses answer(

@@ -220,11 +220,6 @@ final class AskedNetwork {
     return network.selector(number);
   }
 
-  /** In which of its cases a plant came about that came about in this way. */
-  int caseOf(int number, int way) {
-    return lineages.caseOf(number, way);
-  }
-
   /** The variable of what a plant shows, with what was seen of that. */
   int appearance(int number, String trait) {
     return sightings.appearance(

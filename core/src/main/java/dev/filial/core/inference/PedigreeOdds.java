@@ -306,9 +306,10 @@ public final class PedigreeOdds {
     double[] after = new double[cases.size()];
     double[] error = new double[cases.size()];
     for (int way = 0; way < graph.states(variable); way++) {
+      int of = network.lineages().caseOf(number, way);
       // Of ways of one case the errors are added: it is at most as much.
-      after[network.caseOf(number, way)] += solved.chance(way);
-      error[network.caseOf(number, way)] += solved.error(way);
+      after[of] += solved.chance(way);
+      error[of] += solved.error(way);
     }
     List<WayOdds.Chance> ways = new ArrayList<>();
     for (int i = 0; i < cases.size(); i++) {

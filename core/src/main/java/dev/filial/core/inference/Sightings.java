@@ -34,11 +34,11 @@ final class Sightings {
   private final Network network;
   private final Sources sources;
   private final List<Shows> appearances = new ArrayList<>();
-  private final Map<Drawing, Integer> drawings = new HashMap<>();
+  private final Map<Expression, Integer> expressions = new HashMap<>();
   private double logConstant;
 
   /** How a plant shows a trait. */
-  private record Drawing(int plant, String trait) {}
+  private record Expression(int plant, String trait) {}
 
   /** Tables by identity: there are few of them, and comparing them would read every row. */
   private static final class Shows {
@@ -99,7 +99,7 @@ final class Sightings {
   int appearance(int plant, String trait, List<String> seen) {
     TraitModel model = genetics.model(trait);
     seen.forEach(model::requireState);
-    int shown = drawing(plant, model);
+    int shown = expression(plant, model);
     sources.factor(
         new int[] {shown},
         model.states().stream().mapToDouble(state -> read(model, state, seen)).toArray());
@@ -111,18 +111,37 @@ final class Sightings {
    * tag may be one of two, shows as that one does where it is that one; else it is drawn for its
    * genotype.
    */
-  private int drawing(int plant, TraitModel model) {
-    Drawing key = new Drawing(plant, model.trait());
-    Integer known = drawings.get(key);
+  private int expression(int plant, TraitModel model) {
+    Expression key = new Expression(plant, model.trait());
+    Integer known = expressions.get(key);
     if (known != null) {
       return known;
     }
-    Appearance shows = shows(List.of(model));
+    int shown = sources.variable(model.states().size());
+    expressions.put(key, shown);
+    List<Way> ways = lineages.ways(plant);
+    if (!isPerhapsAnother(ways)) {
+      Appearance shows = shows(List.of(model));
+      sources.factor(
+          Network.with(variables(plant, shows), shown), drawnByGenotype(plant, model, shows));
+      return shown;
+    }
+    int selector = network.selector(plant);
+    for (int w = 0; w < ways.size(); w++) {
+      if (ways.get(w) instanceof Way.Again again) {
+        sameAs(expression(again.plant(), model), shown, selector, w);
+      }
+    }
+    if (!ways.stream().allMatch(way -> way instanceof Way.Again)) {
+      drawnUnlessAnother(plant, model, ways, shown, selector);
+    }
+    return shown;
+  }
+
+  /** The chance of each state by the genotypes of the plant, the states fastest. */
+  private double[] drawnByGenotype(int plant, TraitModel model, Appearance shows) {
     List<String> order = model.states();
-    int shown = sources.variable(order.size());
-    drawings.put(key, shown);
-    int[] variables = variables(plant, shows);
-    int[] sizes = Arrays.stream(variables).map(sources::size).toArray();
+    int[] sizes = Arrays.stream(variables(plant, shows)).map(sources::size).toArray();
     double[] table = new double[cells(sizes) * order.size()];
     eachKinds(
         plant,
@@ -135,27 +154,22 @@ final class Sightings {
                 .forEach(
                     (state, chance) ->
                         table[cell * order.size() + order.indexOf(state)] = chance.toDouble()));
-    List<Way> ways = lineages.ways(plant);
-    if (!isPerhapsAnother(ways)) {
-      sources.factor(Network.with(variables, shown), table);
-      return shown;
-    }
-    int selector = network.selector(plant);
-    double[] drawn = new double[ways.size() * table.length];
-    Arrays.fill(drawn, 1);
-    boolean any = false;
+    return table;
+  }
+
+  private void drawnUnlessAnother(
+      int plant, TraitModel model, List<Way> ways, int shown, int selector) {
+    Appearance shows = shows(List.of(model));
+    double[] drawn = drawnByGenotype(plant, model, shows);
+    double[] table = new double[ways.size() * drawn.length];
     for (int w = 0; w < ways.size(); w++) {
-      if (ways.get(w) instanceof Way.Again again) {
-        sameAs(drawing(again.plant(), model), shown, selector, w);
+      if (ways.get(w) instanceof Way.Again) {
+        Arrays.fill(table, w * drawn.length, (w + 1) * drawn.length, 1);
       } else {
-        System.arraycopy(table, 0, drawn, w * table.length, table.length);
-        any = true;
+        System.arraycopy(drawn, 0, table, w * drawn.length, drawn.length);
       }
     }
-    if (any) {
-      sources.factor(Network.before(selector, Network.with(variables, shown)), drawn);
-    }
-    return shown;
+    sources.factor(Network.before(selector, Network.with(variables(plant, shows), shown)), table);
   }
 
   /** Whether a plant of several ways is another plant over again in one of them. */
@@ -163,7 +177,7 @@ final class Sightings {
     return ways.size() > 1 && ways.stream().anyMatch(way -> way instanceof Way.Again);
   }
 
-  /** Two drawings are one where a way is the true one. */
+  /** Both show the same where a way is the true one. */
   private void sameAs(int of, int shown, int selector, int way) {
     int states = sources.size(shown);
     double[] table = new double[sources.size(selector) * states * states];

@@ -285,11 +285,12 @@ public final class PlanSearch {
   private void two(Pair pair, Best best) {
     CrossPath first = new CrossPath(pair.seed(), pair.pollen(), List.of());
     for (Kept kept : firsts(pair)) {
-      last(best, first, kept, 0, 2, selfing(pair));
+      last(best, first, kept, 0, 2, seedlingsSelf(pair));
     }
   }
 
-  private boolean selfing(Pair pair) {
+  /** Whether seedlings of it are taken to set seed with their own pollen. */
+  private boolean seedlingsSelf(Pair pair) {
     return candidates.get(pair.seed()).selfs() || candidates.get(pair.pollen()).selfs();
   }
 
@@ -376,7 +377,7 @@ public final class PlanSearch {
     for (Pair pair : pairs) {
       for (Kept kept : firsts(pair)) {
         // A selfing of which nothing is chosen hands on what its parent does, a season later.
-        if (!selfing(pair) || kept.share() < 1 - NOTHING) {
+        if (pair.seed() != pair.pollen() || kept.share() < 1 - NOTHING) {
           of.computeIfAbsent(kept, any -> new ArrayList<>()).add(pair);
         }
       }
@@ -451,7 +452,8 @@ public final class PlanSearch {
         Optional<CrossPath> path = beside(pair, joined, false);
         if (path.isPresent()) {
           Mate.OtherCross with = path.get().beside().orElseThrow();
-          boolean selfs = selfing(pair) || selfing(new Pair(with.seed(), with.pollen()));
+          boolean selfs =
+              seedlingsSelf(pair) || seedlingsSelf(new Pair(with.seed(), with.pollen()));
           Best best = all.computeIfAbsent(pair, any -> new Best());
           for (Kept second : seconds) {
             last(best, path.get(), second, spent, 4, selfs);
@@ -523,7 +525,7 @@ public final class PlanSearch {
     CrossPath first = new CrossPath(from.pair().seed(), from.pair().pollen(), List.of());
     Kept kept = from.kept();
     double spent = cost.kept(kept.share(), 1, 3);
-    boolean selfs = selfing(from.pair());
+    boolean selfs = seedlingsSelf(from.pair());
     if (selfs) {
       onwards(
           best,

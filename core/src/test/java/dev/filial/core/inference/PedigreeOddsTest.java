@@ -61,6 +61,15 @@ class PedigreeOddsTest {
         .withFrequencies(taxon, "tips", Map.of("T", Fraction.HALF, "t", Fraction.HALF));
   }
 
+  private static PlantRecord eitherOf(Route route, String code, String one, String other) {
+    return new PlantRecord(
+        code,
+        new Seedling(
+            List.of(
+                new Case.Copy(Fraction.HALF, route, one),
+                new Case.Copy(Fraction.HALF, route, other))));
+  }
+
   @Test
   void unseenSeedlingsOfTwoCarriersAreMendels() {
     PedigreeOdds odds =
@@ -299,15 +308,7 @@ class PedigreeOddsTest {
   @Test
   void oneOfTheseTwoIsTheOneItLooksLike() {
     PedigreeOdds odds =
-        odds(
-                pure("x"),
-                pure("y"),
-                new PlantRecord(
-                    "found",
-                    new Seedling(
-                        List.of(
-                            new Case.Copy(Fraction.HALF, Route.IDENTITY, "x"),
-                            new Case.Copy(Fraction.HALF, Route.IDENTITY, "y")))))
+        odds(pure("x"), pure("y"), eitherOf(Route.IDENTITY, "found", "x", "y"))
             .withPriors(even("Echeveria laui"))
             .withEvidence(List.of(red("x"), plain("y"), plain("found")));
     assertThat(odds.ways("found").ways().get(1).after()).isEqualTo(1, ROUNDING);
@@ -322,15 +323,7 @@ class PedigreeOddsTest {
     PedigreeOdds odds =
         PedigreeOdds.of(
                 Pedigree.of(
-                    List.of(
-                        pure("x"),
-                        pure("y"),
-                        new PlantRecord(
-                            "found",
-                            new Seedling(
-                                List.of(
-                                    new Case.Copy(Fraction.HALF, Route.IDENTITY, "x"),
-                                    new Case.Copy(Fraction.HALF, Route.IDENTITY, "y")))))),
+                    List.of(pure("x"), pure("y"), eitherOf(Route.IDENTITY, "found", "x", "y"))),
                 GENOME,
                 List.of(TIPS.withPenetrance("red", Fraction.HALF, "plain")))
             .withEvidence(
@@ -346,12 +339,7 @@ class PedigreeOddsTest {
             PlantRecord.pure("g", "Echeveria alba"),
             PlantRecord.cross("of f", "f", "f"),
             PlantRecord.cross("of g", "g", "g"),
-            new PlantRecord(
-                "mixed",
-                new Seedling(
-                    List.of(
-                        new Case.Copy(Fraction.HALF, Route.LOT_SHARE, "of f"),
-                        new Case.Copy(Fraction.HALF, Route.LOT_SHARE, "of g")))))
+            eitherOf(Route.LOT_SHARE, "mixed", "of f", "of g"))
         .withPriors(even("Echeveria laui"))
         .withEvidence(List.of(carries("g", "tt"), seen));
   }

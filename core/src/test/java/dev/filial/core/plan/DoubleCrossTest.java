@@ -60,6 +60,15 @@ class DoubleCrossTest {
     assertThat(bench.search(Goal.of(1, 0.95), 2).ways()).hasSize(3);
   }
 
+  /** Selfed, a plant that breeds true gives what it gives itself, a season later. */
+  @Test
+  void noPlantThatBreedsTrueIsSelfedBesideAnotherCross() {
+    assertThat(fourDominants().search(Goal.of(1, 0.95), 3).ways())
+        .extracting(way -> way.path())
+        .noneMatch(path -> path.seed() == path.pollen())
+        .noneMatch(path -> path.beside().stream().anyMatch(o -> o.seed() == o.pollen()));
+  }
+
   /** By a simulation written apart: src/test/reference/two_crosses.py, a million trials each. */
   @Test
   void twoCrossesOfOneUncertainPlantComeOutAsWhenDiceAreThrown() {
