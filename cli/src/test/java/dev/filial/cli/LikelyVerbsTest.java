@@ -350,7 +350,16 @@ class LikelyVerbsTest {
             demo.told(
                 "pollinator", "24-006", "--trait", "tips", "--strangers", "Echeveria agavoides"))
         .startsWith("24-006D certainly came of 22-004K");
+  }
+
+  @Test
+  void whatSisterSeedsShowDoesNotTellWhoPollinatedOneMore() {
     assertThat(demo.told("pollinator", "24-006", "--trait", "tips", "--seed-by-seed"))
+        .startsWith(
+            """
+            What was seen does not tell who it was; by what was thought beforehand, 24-006D
+            perhaps came of 22-003J: 50 %.
+            """)
         .doesNotContain("if one plant pollinated it all");
   }
 

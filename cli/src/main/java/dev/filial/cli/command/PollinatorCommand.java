@@ -65,25 +65,7 @@ public final class PollinatorCommand implements BenchCommand {
     public void show(Screen screen) {
       List<Pollinators.Candidate> candidates = pollinators.candidates();
       Pollinators.Candidate first = candidates.get(0);
-      screen.say(
-          LikelyWords.isTie(first.after(), candidates.get(1).after())
-              ? "What was seen does not tell who it was: several are alike likely for "
-                  + pollinators.code()
-                  + "."
-              : pollinators.code()
-                  + " "
-                  + LikelyWords.surely(first.after())
-                  + (first.itself() ? " is " : " came of ")
-                  + first.who()
-                  + (first.after() < 1
-                      ? ": " + LikelyWords.percent(first.after(), first.error())
-                      : "")
-                  + (pollinators.wholeFruit()
-                      ? ", if one plant pollinated it all, by "
-                          + pollinators.seen()
-                          + (pollinators.seen() == 1 ? " entry" : " entries")
-                          + " on its seedlings."
-                      : "."));
+      screen.say(verdict(first, candidates.get(1)));
       Table table =
           new Table().column("who").column("how").numbers("thought").numbers("by what was seen");
       for (Pollinators.Candidate one : candidates) {
@@ -98,6 +80,43 @@ public final class PollinatorCommand implements BenchCommand {
         LikelyWords.why(screen, pollinators.why(), "the odds of " + first.who());
       }
       pollinators.notes().forEach(note -> screen.field("note", note));
+    }
+
+    private String verdict(Pollinators.Candidate first, Pollinators.Candidate second) {
+      if (LikelyWords.isTie(first.after(), second.after())) {
+        return "What was seen does not tell who it was: several are alike likely for "
+            + pollinators.code()
+            + ".";
+      }
+      String likeliest =
+          pollinators.code()
+              + " "
+              + LikelyWords.surely(first.after())
+              + (first.itself() ? " is " : " came of ")
+              + first.who()
+              + (first.after() < 1 ? ": " + LikelyWords.percent(first.after(), first.error()) : "");
+      if (first.after() < 1 && !isAnyMoved()) {
+        return "What was seen does not tell who it was; by what was thought beforehand, "
+            + likeliest
+            + ".";
+      }
+      return likeliest
+          + (pollinators.wholeFruit()
+              ? ", if one plant pollinated it all, by "
+                  + pollinators.seen()
+                  + (pollinators.seen() == 1 ? " entry" : " entries")
+                  + " on its seedlings."
+              : ".");
+    }
+
+    /** Whether anything seen moved the chance of any of them; drawn odds move by chance alone. */
+    private boolean isAnyMoved() {
+      return pollinators.candidates().stream()
+          .anyMatch(
+              one ->
+                  !LikelyWords.isTie(
+                      Math.max(one.before(), one.after()),
+                      Math.min(one.before(), one.after()) + 3 * one.error()));
     }
   }
 
