@@ -22,8 +22,38 @@ echo filial: there is no java here. Install a JDK, version 17 or newer, or set J
 exit /b 3
 :java_found
 for %%I in ("%java%") do set "java=%%~fI"
+for %%I in ("%java%") do set "home=%%~dpI.."
 
-if not exist "%jar%" call :build || exit /b 3
+rem The JDK's release file tells its version, where java.exe is no stub that finds the real one.
+set "version="
+set "major=17"
+if not exist "%home%\release" goto version_read
+for /f "usebackq tokens=1,2 delims==" %%A in ("%home%\release") do if "%%A"=="JAVA_VERSION" set "version=%%~B"
+for /f "delims=.-+" %%A in ("%version%") do set "major=%%A"
+if %major% GEQ 17 goto version_read
+echo filial: this is Java %version% ("%java%"); Filial needs version 17 or newer.>&2
+exit /b 3
+:version_read
+rem From Java 24 on, loading a native library (SQLite's) without being asked to is warned of.
+set "native="
+if %major% GEQ 22 set "native=--enable-native-access=ALL-UNNAMED"
+rem The tables that the SQLite driver loads for dates: those of Java's older set load faster.
+set "locale=-Duser.language=en -Duser.country="
+if %major% LEQ 20 set "locale=%locale% -Djava.locale.providers=COMPAT"
+rem Verbs that work through everything at once gain from the optimising compiler.
+set "jit=-XX:TieredStopAtLevel=1 -XX:CICompilerCount=1"
+set "gc=-XX:+UseG1GC -XX:ParallelGCThreads=1 -XX:ConcGCThreads=1"
+set "bulk="
+for %%V in (table batch export) do if "%~1"=="%%V" set "bulk=yes"
+if not defined bulk goto kind_chosen
+set "jit=-XX:InlineSmallCode=1200 -XX:FreqInlineSize=150"
+set "gc=-XX:+UseParallelGC -XX:NewRatio=1"
+:kind_chosen
+
+if exist "%jar%" goto built
+call :build
+if errorlevel 1 exit /b 3
+:built
 
 rem --- run ------------------------------------------------------------------------------------------
 rem The program compares the times of the sources with its own, which this shell cannot do, and ends
@@ -32,15 +62,16 @@ set "sources=-Dfilial.sources=%root%"
 :run
 set "store="
 if defined LOCALAPPDATA call :prepare
-"%java%" %shared% -XX:TieredStopAtLevel=1 -XX:CICompilerCount=1 -XX:+IgnoreUnrecognizedVMOptions ^
- -XX:+UnlockDiagnosticVMOptions -XX:ArchiveRelocationMode=0 -Duser.language=en -Duser.country= -XX:+UseG1GC -XX:ParallelGCThreads=1 -XX:ConcGCThreads=1 ^
- -XX:-UsePerfData -Xlog:disable -Xlog:all=error:stderr -Djdk.console=java.base -Djava.awt.headless=true ^
+"%java%" %shared% %jit% %locale% -XX:+IgnoreUnrecognizedVMOptions ^
+ -XX:+UnlockDiagnosticVMOptions -XX:ArchiveRelocationMode=0 %gc% ^
+ -XX:-UsePerfData -Xlog:disable -Xlog:all=error:stderr %native% -Djdk.console=java.base -Djava.awt.headless=true ^
  -Dslf4j.provider=org.slf4j.nop.NOPServiceProvider -Dslf4j.internal.verbosity=WARN ^
  "%sources%" -cp "%jar%" dev.filial.cli.Filial %*
 set "status=%errorlevel%"
 if not "%status%"=="75" exit /b %status%
 if "%sources%"=="-Dfilial.built=yes" exit /b 3
-call :build || exit /b 3
+call :build
+if errorlevel 1 exit /b 3
 set "sources=-Dfilial.built=yes"
 goto run
 
@@ -62,7 +93,8 @@ popd
 exit /b 0
 
 rem --- an archive of classes for this Java and this program ---------------------------------------
-rem Its name has the program's time and size in it, so that another program has another archive.
+rem Its name has the program's time and size and the Java's version in it, so that another program or
+rem another Java has another archive.
 :prepare
 set "shared="
 for %%I in ("%jar%") do set "made=%%~tI-%%~zI"
@@ -75,13 +107,14 @@ set "place=%java%"
 set "place=%place:\=-%"
 set "place=%place::=%"
 set "place=%place: =_%"
-set "store=%LOCALAPPDATA%\filial\start-%made%\%place%"
+set "store=%LOCALAPPDATA%\filial\start-%made%\%place%-%version%"
 if exist "%store%\made" goto prepared
 set "passing=%store%\making-%RANDOM%"
-mkdir "%passing%" 2>nul || exit /b 0
+mkdir "%passing%" 2>nul
+if not exist "%passing%" exit /b 0
 echo filial: preparing once for a fast start ...>&2
 pushd "%passing%"
-"%java%" -Xshare:off -XX:DumpLoadedClassList=classes -cp "%jar%" dev.filial.cli.Rehearsal >nul 2>&1 <nul ^
+"%java%" -Xshare:off -XX:DumpLoadedClassList=classes %locale% -cp "%jar%" dev.filial.cli.Rehearsal >nul 2>&1 <nul ^
  && "%java%" -Xshare:dump -XX:+UseG1GC -XX:SharedClassListFile=classes -XX:SharedArchiveFile=archive -cp "%jar%" >nul 2>&1 <nul
 popd
 move /y "%passing%\archive" "%store%\archive" >nul 2>&1
