@@ -14,16 +14,20 @@ import org.apache.commons.math3.linear.EigenDecomposition;
  * Gauss rule of n nodes for that weight integrates every polynomial of degree 2n − 1 exactly, up to
  * rounding, whatever the chromosomes. Pairs on different chromosomes have u = 0, a node of its own.
  *
+ * <p>Fewer do where g is large. A chance through g meioses is Σ b<sub>j</sub> C(g, j) r^j (1 −
+ * r)^(g − j), the b<sub>j</sub> between 0 and 1: a mixture of binomial chances, too smooth in r to
+ * need the whole degree. In terms of Chebyshev polynomials over the values that u takes on the
+ * longest chromosome, of length l, those of order m fade like exp(−m²/2c), c = g(1 − e^(−2l))/2,
+ * and past 8√c nothing is left that a double holds. So 4√c nodes and two more leave all
+ * b<sub>j</sub> together within 1e-12.
+ *
  * <p>The rule is made by the Lanczos process on a fine discretisation and the eigenvalues of the
  * resulting tridiagonal matrix (Golub and Welsch 1969; Gautschi 2004, Orthogonal Polynomials).
  */
 final class PairsOnMap {
 
-  /**
-   * The most nodes a rule has: exact to degree 127. What is of a higher degree is integrated to
-   * better than 1e-9 (a lone selfing line of a thousand generations is the test).
-   */
-  static final int MOST_NODES = 64;
+  /** The most nodes a rule has: enough for 400 meioses on chromosomes of any length. */
+  private static final int MOST_NODES = 64;
 
   private static final int POINTS_OF_PANEL = 16;
 
@@ -38,9 +42,12 @@ final class PairsOnMap {
     this.weights = weights;
   }
 
-  /** A rule that is exact for polynomials up to a degree. */
-  static PairsOnMap of(GeneticMap map, int degree) {
-    int nodes = Math.min(MOST_NODES, degree / 2 + 1);
+  /**
+   * A rule for chances at two loci through so many meioses, which it gives within 1e-12; past 400
+   * of them less exactly, within 1e-8 for a thousand.
+   */
+  static PairsOnMap of(GeneticMap map, int meioses) {
+    int nodes = Math.min(MOST_NODES, Math.min(meioses / 2 + 1, smooth(map, meioses)));
     Discrete fine = discretise(map);
     double[] diagonal = new double[nodes];
     double[] beside = new double[nodes];
@@ -57,6 +64,14 @@ final class PairsOnMap {
       weights[k + 1] = fine.mass * first * first;
     }
     return new PairsOnMap(values, weights);
+  }
+
+  private static int smooth(GeneticMap map, int meioses) {
+    double longest = 0;
+    for (int i = 0; i < map.chromosomes(); i++) {
+      longest = Math.max(longest, map.length(i));
+    }
+    return 2 + (int) Math.ceil(4 * Math.sqrt(meioses * -Math.expm1(-2 * longest) / 2));
   }
 
   /** How many nodes there are; unlinked pairs' comes first. */

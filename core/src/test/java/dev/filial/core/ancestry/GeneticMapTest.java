@@ -9,9 +9,16 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
+import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
+import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
+import org.apache.commons.math3.distribution.BinomialDistribution;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class GeneticMapTest {
+
+  private static final GaussIntegrator FINE = new GaussIntegratorFactory().legendre(48);
 
   @Test
   void aMapIsReadAndWritten() {
@@ -82,5 +89,63 @@ class GeneticMapTest {
       expected /= map.total() * map.total();
       assertThat(sum).isCloseTo(power == 0 ? 1 : expected, within(1e-10));
     }
+  }
+
+  /**
+   * The mean of r^j (1 − r)^(g − j) C(g, j) over pairs of positions, each j's error added up: what
+   * a chance through g meioses can be wrong by at most, whatever it is the chance of. Integrated
+   * over the distance by Commons Math's composite Gauss-Legendre rule beside it.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "5, 126, 1e-12",
+    "50, 60, 1e-12",
+    "100, 10, 1e-12",
+    "100, 40, 1e-12",
+    "100, 126, 1e-12",
+    "100, 400, 1e-12",
+    "100, 1000, 1e-8",
+    "400, 30, 1e-12",
+    "400, 400, 1e-12",
+    "400, 1000, 1e-8",
+    "10000, 200, 1e-12"
+  })
+  void theGaussRuleGivesEveryChanceThroughManyMeioses(
+      int centimorgans, int meioses, double allowed) {
+    double length = centimorgans / 100.0;
+    PairsOnMap rule = PairsOnMap.of(GeneticMap.of(length), meioses);
+    double wrong = 0;
+    for (int crossed = 0; crossed <= meioses; crossed++) {
+      double sum = 0;
+      for (int node = 0; node < rule.size(); node++) {
+        sum += rule.weight(node) * binomial(meioses, crossed, (1 - rule.value(node)) / 2);
+      }
+      wrong += Math.abs(sum - meanOverPairs(length, meioses, crossed));
+    }
+    assertThat(wrong).isLessThan(allowed);
+  }
+
+  private static double meanOverPairs(double length, int meioses, int crossed) {
+    double mean = 0;
+    // Halved again and again towards distance 0, where the chances change fastest.
+    for (double to = length; to > 0; to = to > 1e-6 ? to / 2 : 0) {
+      double from = to > 1e-6 ? to / 2 : 0;
+      double half = (to - from) / 2;
+      for (int k = 0; k < FINE.getNumberOfPoints(); k++) {
+        double distance = from + half * (1 + FINE.getPoint(k));
+        mean +=
+            half
+                * FINE.getWeight(k)
+                * 2
+                * (length - distance)
+                / (length * length)
+                * binomial(meioses, crossed, -Math.expm1(-2 * distance) / 2);
+      }
+    }
+    return mean;
+  }
+
+  private static double binomial(int trials, int successes, double chance) {
+    return new BinomialDistribution(null, trials, Math.max(0, chance)).probability(successes);
   }
 }
