@@ -67,7 +67,9 @@ final class Launch {
     if (!out.checkError() || pipe.readerWentAway()) {
       return status;
     }
-    err.print("filial: the answer could not all be written. Is the disk full?\n");
+    err.print(
+        "filial: the answer could not all be written. Is the disk full? What was entered is in the"
+            + " register all the same: filial history tells.\n");
     err.flush();
     return Status.FILE.code();
   }

@@ -220,4 +220,16 @@ class LauncherTest {
 
     assertThat(run("help").out()).contains("<--enable-native-access=ALL-UNNAMED>");
   }
+
+  @Test
+  void aLanguageThatIsNotInstalledLosesNoLetters() throws Exception {
+    script(
+        java.resolve("bin/java").toString(),
+        "case \"$*\" in *-Xshare:dump*) echo archive > archive;; esac; echo \"$LC_ALL\"");
+    for (String language : List.of("C", "de_DE.UTF-8", "de_DE.utf8")) {
+      assertThat(run(launcher, Map.of("LANG", language), "list").out()).isEqualTo("C.UTF-8\n");
+    }
+    assertThat(run(launcher, Map.of("LC_ALL", "de_DE.ISO-8859-1"), "list").out())
+        .isEqualTo("de_DE.ISO-8859-1\n");
+  }
 }

@@ -19,8 +19,9 @@ import java.util.regex.Pattern;
  *
  * <p>The month is a word of at least three letters or the ISO form is used; {@code 4/3} is the
  * fourth of March to one reader and the third of April to another, and is refused. A day without a
- * year is the most recent such day that is not in the future. A year of two digits is the latest
- * year ending so that is not after the current one. Names of months are English.
+ * year is the most recent such day that is not in the future, and asked for with its year where
+ * that is more than ten months ago. A year of two digits is the latest year ending so that is not
+ * after the current one. Names of months are English.
  */
 public final class DateWords {
 
@@ -32,6 +33,9 @@ public final class DateWords {
   private static final Pattern TOKEN = Pattern.compile("\\d+|[^\\s\\d.,/-]+");
 
   private static final int LATEST_LEAP_YEAR_SEARCH = 8;
+
+  /** A day of which no year was said lies no further back, or it is asked which year is meant. */
+  private static final int MOST_MONTHS_BACK = 10;
 
   private final LocalDate today;
 
@@ -57,6 +61,10 @@ public final class DateWords {
     if (day.isAfter(today.plusYears(1))) {
       throw new IllegalArgumentException(
           "\"" + text.strip() + "\" is far ahead of today; look at the year again");
+    }
+    if (day.isBefore(today.minusYears(100))) {
+      throw new IllegalArgumentException(
+          "\"" + text.strip() + "\" is a hundred years ago; look at the year again");
     }
   }
 
@@ -177,11 +185,22 @@ public final class DateWords {
       if (dayOfMonth >= 1 && dayOfMonth <= YearMonth.of(year, month).lengthOfMonth()) {
         LocalDate day = LocalDate.of(year, month, dayOfMonth);
         if (!day.isAfter(today)) {
+          requireRecent(text, day);
           return day;
         }
       }
     }
     throw noSuchDay(text, Month.of(month).maxLength(), month);
+  }
+
+  /** "28 nov" on the 27th is a slip far more often than a day of last year. */
+  private void requireRecent(String text, LocalDate day) {
+    if (day.isBefore(today.minusMonths(MOST_MONTHS_BACK))) {
+      throw new IllegalArgumentException(
+          String.format(
+              "\"%s\" is nearly a year ago or more; say the year if that is meant: %s",
+              text.strip(), day));
+    }
   }
 
   private int year(String text, String digits) {
@@ -236,7 +255,9 @@ public final class DateWords {
               fullName(one),
               one,
               shortName(other),
-              Year.of(today.getYear()).atMonth(other).atDay(one)));
+              Year.of(tokens.size() > 2 ? year(text, tokens.get(2)) : today.getYear())
+                  .atMonth(other)
+                  .atDay(one)));
     }
     throw new IllegalArgumentException(
         String.format(

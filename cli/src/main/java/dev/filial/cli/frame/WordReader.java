@@ -1,6 +1,7 @@
 package dev.filial.cli.frame;
 
 import dev.filial.cli.frame.Words.Word;
+import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
@@ -10,6 +11,12 @@ import java.util.function.BooleanSupplier;
  * --name=VALUE}) stand anywhere among the arguments; after {@code --} everything is an argument.
  */
 final class WordReader {
+
+  /** What Java puts in the place of bytes that are no letter. */
+  private static final char LOST_LETTER = '\uFFFD';
+
+  /** No character before this one is composed with one before it. */
+  private static final char FIRST_COMBINING = '\u0300';
 
   private final List<Word> words;
   private final Bench bench;
@@ -104,12 +111,34 @@ final class WordReader {
       throw wrong(word.name() + " is given twice", "Give it once.");
     }
     try {
-      word.values().add(isFlag ? true : word.reading().read(text, bench));
+      word.values().add(isFlag ? true : word.reading().read(letters(word, text), bench));
     } catch (IllegalArgumentException e) {
       Trouble trouble = wrong(word.name() + ": " + e.getMessage(), "");
       trouble.initCause(e);
       throw trouble;
     }
+  }
+
+  /**
+   * Each accented letter in its one composed form (Unicode's NFC), so that names which look alike
+   * are alike; but the name of a file as its folder has it.
+   */
+  private static String letters(Word word, String text) {
+    boolean simple = true;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c == LOST_LETTER) {
+        throw new IllegalArgumentException(
+            "\""
+                + text
+                + "\" has a letter in it that could not be read; the language set for this terminal"
+                + " (LC_ALL, LANG) may not be installed: set LC_ALL=C.UTF-8 and type it again");
+      }
+      simple &= c < FIRST_COMBINING;
+    }
+    return simple || word.reading().equals(Reading.FILE)
+        ? text
+        : Normalizer.normalize(text, Normalizer.Form.NFC);
   }
 
   private void requireAll() {

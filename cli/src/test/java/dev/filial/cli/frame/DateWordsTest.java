@@ -26,14 +26,13 @@ class DateWordsTest {
     "mar 4, 2026-03-04",
     "4 sept, 2025-09-04",
     "15 jun, 2026-06-15",
-    "16 jun, 2025-06-16",
+    "15 aug, 2025-08-15",
     "4 mar 26, 2026-03-04",
     "4 MAR 26, 2026-03-04",
     "4 dec 26, 2026-12-04",
     "4 mar 27, 1927-03-04",
     "4 mar 2019, 2019-03-04",
     "mar 4 2019, 2019-03-04",
-    "29 feb, 2024-02-29",
     "29 feb 24, 2024-02-29",
     "2026-03-04, 2026-03-04",
     "2026-3-4, 2026-03-04"
@@ -44,7 +43,7 @@ class DateWordsTest {
 
   @Test
   void aDayWithoutAYearIsNeverInTheFuture() {
-    for (LocalDate day = LocalDate.of(2025, 6, 16);
+    for (LocalDate day = LocalDate.of(2025, 8, 15);
         !day.isAfter(LocalDate.of(2026, 6, 15));
         day = day.plusDays(1)) {
       String month = day.getMonth().name();
@@ -105,6 +104,34 @@ class DateWordsTest {
     assertThat(date).hasToString(iso);
     assertThat(date.earliest()).isEqualTo(first);
     assertThat(date.latest()).isEqualTo(last);
+  }
+
+  @Test
+  void aDayThatIsStillToComeThisYearIsAskedForWithItsYear() {
+    assertThat(dates.day("20 aug")).isEqualTo("2025-08-20");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> dates.day("16 jun"))
+        .withMessage(
+            "\"16 jun\" is nearly a year ago or more; say the year if that is meant: 2025-06-16");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> dates.day("29 feb"))
+        .withMessageEndingWith("2024-02-29");
+    assertThat(dates.day("29 feb 24")).isEqualTo("2024-02-29");
+  }
+
+  @Test
+  void aYearOfTheLastCenturysTwentiesIsLookedAtAgain() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> dates.partial("1926-01-01"))
+        .withMessage("\"1926-01-01\" is a hundred years ago; look at the year again");
+    assertThat(dates.partial("1927")).hasToString("1927");
+  }
+
+  @Test
+  void figuresAloneAreProposedWithTheYearThatWasTyped() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> dates.day("4/3/2024"))
+        .withMessageEndingWith("as in 4 mar, or 2024-03-04");
   }
 
   @Test

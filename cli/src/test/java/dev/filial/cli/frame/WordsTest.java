@@ -168,6 +168,19 @@ class WordsTest {
   }
 
   @Test
+  void anAccentIsOneLetterHoweverItWasTyped() {
+    read("e\u0301le\u0301gant");
+    assertThat(seed.get()).isEqualTo("\u00e9l\u00e9gant");
+  }
+
+  @Test
+  void aLetterThatWasLostOnItsWayIsNotWrittenDown() {
+    assertThatThrownBy(() -> read("Gr\uFFFDne"))
+        .hasMessageContaining("has a letter in it that could not be read")
+        .hasMessageContaining("LC_ALL=C.UTF-8");
+  }
+
+  @Test
   void theUsageLineHasArgumentsFirstAndWhatEveryVerbHasLast() {
     assertThat(words.usage("cross"))
         .isEqualTo(

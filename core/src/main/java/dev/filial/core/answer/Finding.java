@@ -26,8 +26,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What somebody means by what they read off a tag or know by name: a code, the grower's mark before
- * it or not, a plant's own name or the beginning of one, or a smudged code with {@code _} for each
- * character that cannot be read.
+ * it or not, also as a bar code holds it; a plant's own name or the beginning of one; the code it
+ * had where it came from; or a smudged code with {@code _} for each character that cannot be read.
  */
 public final class Finding {
 
@@ -99,6 +99,9 @@ public final class Finding {
     } catch (CodeException e) {
       List<Match> named = named(typed);
       if (named.isEmpty()) {
+        named = byDonorsCode(typed);
+      }
+      if (named.isEmpty()) {
         throw new RegisterRefusal(
             looksLikeCode(typed)
                 ? String.valueOf(e.getMessage())
@@ -118,7 +121,7 @@ public final class Finding {
   /**
    * All that the text may mean, the likeliest first: for one who holds a tag they cannot quite
    * read, or half remembers a plant. Codes and names come before things of which something else
-   * says so: taxon, parents, field number or place.
+   * says so: taxon, parents, field number or place, and what was remarked.
    */
   public List<Match> all(String text) {
     String typed = text.strip();
@@ -140,11 +143,14 @@ public final class Finding {
       slips(typed).forEach(match -> found.putIfAbsent(match.code(), match));
     }
     if (found.isEmpty() && !typed.isEmpty()) {
+      byDonorsCode(typed).forEach(match -> found.putIfAbsent(match.code(), match));
       for (ListQuestion.Line line : ListQuestion.of(view).withGone(true).withText(typed).ask()) {
-        found.put(
+        found.putIfAbsent(
             line.code(),
             new Match(line.code(), line.kind(), line.what(), line.names(), "by words"));
       }
+      matches(WrittenOf.in(view).withRemark(typed))
+          .forEach(match -> found.putIfAbsent(match.code(), match));
     }
     return List.copyOf(found.values());
   }
@@ -173,11 +179,29 @@ public final class Finding {
       throw e;
     } catch (CodeException plain) {
       Optional<GrowersMark> home = view.opening().map(RegisterOpened::mark).map(GrowersMark::new);
-      String first = typed.split("\\s+", 2)[0];
-      if (home.isEmpty() || !first.equalsIgnoreCase(home.get().letters())) {
+      if (home.isEmpty() || !beginsWithMark(typed, home.get())) {
         throw plain;
       }
-      return TravellingCode.parse(typed, home.get()).code();
+      return scanned(typed, home.get())
+          .orElseGet(() -> TravellingCode.parse(typed, home.get()).code());
+    }
+  }
+
+  private static boolean beginsWithMark(String typed, GrowersMark home) {
+    int end = home.letters().length();
+    // "KB 26-013E", "KB-26-013E" and "KB26013E7", but not a plant called "KB pink".
+    return typed.length() > end
+        && typed.substring(0, end).equalsIgnoreCase(home.letters())
+        && (Character.isDigit(typed.charAt(end)) || " -".indexOf(typed.charAt(end)) >= 0);
+  }
+
+  /** What a bar code reader types: mark and code without a gap, a check character at the end. */
+  private static Optional<Code> scanned(String typed, GrowersMark home) {
+    try {
+      TravellingCode code = TravellingCode.parseMachineReadable(typed);
+      return code.mark().equals(home) ? Optional.of(code.code()) : Optional.empty();
+    } catch (CodeException e) {
+      return Optional.empty();
     }
   }
 
@@ -237,6 +261,17 @@ public final class Finding {
         view.resolved(code).ifPresent(item -> matches.add(match(item, "called " + name.getKey())));
       }
     }
+    return matches;
+  }
+
+  private List<Match> byDonorsCode(String typed) {
+    return matches(WrittenOf.in(view).withDonorsCode(typed));
+  }
+
+  private List<Match> matches(Map<Code, String> why) {
+    List<Match> matches = new ArrayList<>();
+    why.forEach(
+        (code, words) -> view.resolved(code).ifPresent(item -> matches.add(match(item, words))));
     return matches;
   }
 

@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param entry its number
  * @param date the day it speaks of, or null
- * @param text what it says now; of a struck entry what it said
+ * @param text what it says now, with what was remarked; of a struck entry what it said
  * @param struck whether it was struck
  * @param amended whether it was amended, and says something else than was first written
  * @param guess whose guess it is, or null when it is none
@@ -47,11 +47,17 @@ public record Said(
     return new Said(
         number,
         told.date(),
-        Telling.of(told),
+        withRemark(Telling.of(told), told.remark()),
         now.isEmpty(),
         now.isPresent() && !now.get().equals(first),
         guess,
         entry.by(),
         entry.time());
+  }
+
+  private static String withRemark(String text, @Nullable String remark) {
+    return remark == null || remark.isBlank() || text.contains(remark)
+        ? text
+        : text + "; " + remark;
   }
 }

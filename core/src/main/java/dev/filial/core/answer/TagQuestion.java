@@ -3,6 +3,7 @@ package dev.filial.core.answer;
 import dev.filial.core.ancestry.GenerationClass;
 import dev.filial.core.ancestry.GenerationClassifier;
 import dev.filial.core.name.Code;
+import dev.filial.core.name.CodeException;
 import dev.filial.core.name.GrowersMark;
 import dev.filial.core.name.LabelFacts;
 import dev.filial.core.name.LabelLayout;
@@ -259,13 +260,25 @@ public final class TagQuestion {
     return shortest == null ? parent.text() : shortest;
   }
 
-  /** A name that several plants bear names none of them; a joined record is no second plant. */
+  /**
+   * A name that several plants bear names none of them; a joined record is no second plant. Neither
+   * does an old notebook's code that another thing was given here since.
+   */
   private boolean isOfOne(String name) {
-    return view.called(name).stream()
-            .map(code -> view.resolved(code).map(Item::code).orElse(code))
-            .distinct()
-            .count()
-        < 2;
+    return !isAnothersCode(name)
+        && view.called(name).stream()
+                .map(code -> view.resolved(code).map(Item::code).orElse(code))
+                .distinct()
+                .count()
+            < 2;
+  }
+
+  private boolean isAnothersCode(String name) {
+    try {
+      return view.taken(Code.parse(name)).isPresent();
+    } catch (CodeException e) {
+      return false;
+    }
   }
 
   private static TagDate onTag(PartialDate day) {

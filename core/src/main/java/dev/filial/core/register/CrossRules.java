@@ -42,7 +42,7 @@ final class CrossRules {
         warnIfGone(cross, parent, "pollen parent");
       }
     }
-    warnIfSelfIncompatible(cross, pollenParents);
+    warnIfSelfing(cross, pollenParents);
     warnIfUnprotected(cross);
     requireEvenGametes(cross, cases);
   }
@@ -92,13 +92,11 @@ final class CrossRules {
     }
   }
 
-  private void warnIfSelfIncompatible(Pollinated cross, Set<Code> pollenParents) {
+  private void warnIfSelfing(Pollinated cross, Set<Code> pollenParents) {
     Item clone = clone(cross.seedParent());
     String taxon = clone.determination().taxon();
-    if (taxon == null || !book.accepted(taxon).isSelfIncompatible()) {
-      return;
-    }
-    if (cross.pollen() instanceof Pollen.Itself) {
+    boolean refuses = taxon != null && book.accepted(taxon).isSelfIncompatible();
+    if (refuses && cross.pollen() instanceof Pollen.Itself) {
       warnings.add(
           References.described(book, cross.seedParent())
               + " belongs to a taxon recorded as self-incompatible; a selfing may set little or"
@@ -110,8 +108,11 @@ final class CrossRules {
             cross.seedParent().text()
                 + " and "
                 + parent.text()
-                + " are one clone, of a taxon recorded as self-incompatible; this is a selfing and"
-                + " may set little or nothing");
+                + " are one clone"
+                + (refuses
+                    ? ", of a taxon recorded as self-incompatible; this is a selfing and may set"
+                        + " little or nothing"
+                    : ", so this is a selfing"));
       }
     }
   }

@@ -96,6 +96,43 @@ final class JoinRules {
     }
   }
 
+  /** One plant is of one taxon and one place, so either a name is wrong or the join is. */
+  static void warnIfKindsDiffer(RegisterView book, Joined joined, List<String> warnings) {
+    Item keep = References.thing(book, joined.keep());
+    Item other = References.thing(book, joined.other());
+    String kept = keep.determination().taxon();
+    String left = other.determination().taxon();
+    if (kept != null && left != null && !sameTaxon(book, kept, left)) {
+      warnings.add(
+          keep.code().text()
+              + " is "
+              + kept
+              + " and "
+              + other.code().text()
+              + " is "
+              + left
+              + "; "
+              + kept
+              + " is read from now on, so see which is right, or strike the join");
+    } else if (keep.fieldNumber() != null
+        && other.fieldNumber() != null
+        && !book.population(keep.fieldNumber()).contains(other.fieldNumber().strip())) {
+      warnings.add(
+          keep.code().text()
+              + " bears the field number "
+              + keep.fieldNumber()
+              + " and "
+              + other.code().text()
+              + " "
+              + other.fieldNumber()
+              + "; see which is right, or strike the join");
+    }
+  }
+
+  private static boolean sameTaxon(RegisterView book, String one, String other) {
+    return book.accepted(one).key().equals(book.accepted(other).key());
+  }
+
   /**
    * Whether the one record stands among the ancestors of the other, by the register before they are
    * joined. Asked on the day of writing only: afterwards the origin of the other is not read.

@@ -166,12 +166,7 @@ public final class JoinedFates {
   private static String end(Item item) {
     return item.code().text()
         + " "
-        + switch (item.fate()) {
-          case DEAD -> "died";
-          case GIVEN -> "was given away";
-          case DISCARDED -> "was thrown out";
-          case ALIVE, KEPT, USED_UP -> "is gone";
-        }
+        + item.fate().became()
         + (item.until() == null ? "" : " " + item.until().inWords());
   }
 

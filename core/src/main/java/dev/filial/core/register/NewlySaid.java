@@ -181,7 +181,8 @@ final class NewlySaid {
               + otherwise,
           List.of(taken.get().entry()));
     }
-    if (book.lastNumber(read.year()) > 0) {
+    boolean stillToCome = Math.floorMod(read.year() - bearer.year(), 100) < 50;
+    if (stillToCome || book.lastNumber(read.year()) > 0) {
       warnings.add(
           "the name \""
               + name.strip()

@@ -83,6 +83,8 @@ final class Rules {
     } else if (statement instanceof FateRecorded fate) {
       fate.codes().forEach(code -> stock.checkFate(code, fate.date()));
       warnIfGoneAlready(number, fate);
+      fate.codes().forEach(code -> warnIfBackAgain(number, fate, code));
+      fate.codes().forEach(code -> warnIfStillPromised(fate, code));
       warnIfJoined(fate.codes());
     } else if (statement instanceof Moved moved) {
       moved.codes().forEach(this::requireThing);
@@ -94,6 +96,7 @@ final class Rules {
     } else if (statement instanceof Joined joined) {
       JoinRules.check(book, number, joined);
       JoinRules.warnIfFatesDiffer(book, joined, warnings);
+      JoinRules.warnIfKindsDiffer(book, joined, warnings);
     } else if (statement instanceof Parted parted) {
       requirePlant(parted.code());
     } else if (statement instanceof TaxonDeclared taxon) {
@@ -143,6 +146,34 @@ final class Rules {
                   + "; if this says it better, amend that one");
         }
       }
+    }
+  }
+
+  /** Marking as kept what died is more often a slip of the code than a plant that came back. */
+  private void warnIfBackAgain(long number, FateRecorded fate, Code code) {
+    Item before = book.itemBefore(code, number).orElse(null);
+    if (fate.fate().isHere() && before != null && !before.fate().isHere()) {
+      warnings.add(
+          code.text()
+              + " "
+              + before.fate().became()
+              + (before.until() == null ? "" : " " + before.until().inWords())
+              + ", and stands here again by this entry; strike it if that is not so");
+    }
+  }
+
+  private void warnIfStillPromised(FateRecorded fate, Code code) {
+    if (fate.fate().isHere() || References.thing(book, code).fate().isHere()) {
+      return;
+    }
+    for (Promises.Open open : Promises.of(book, code)) {
+      warnings.add(
+          code.text()
+              + " is promised to "
+              + open.to()
+              + " (entry "
+              + open.entry()
+              + ") and is gone; tell them, and take the promise back");
     }
   }
 

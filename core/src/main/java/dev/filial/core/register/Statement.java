@@ -62,4 +62,9 @@ public sealed interface Statement
   default @Nullable PartialDate date() {
     return null;
   }
+
+  /** What was written beside it in the grower's own words; null for nothing. */
+  default @Nullable String remark() {
+    return null;
+  }
 }

@@ -16,6 +16,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
+import java.util.NoSuchElementException;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -203,9 +204,29 @@ public final class SqliteStore extends ForwardingView implements RegisterStore {
 
   @Override
   public <R> R read(Function<RegisterView, R> work) {
-    return sql.inTransaction()
-        ? work.apply(reader)
-        : sql.transaction("BEGIN", () -> work.apply(reader));
+    if (sql.inTransaction()) {
+      return work.apply(reader);
+    }
+    try {
+      return sql.transaction("BEGIN", () -> work.apply(reader));
+    } catch (NoSuchElementException | IllegalStateException | IndexOutOfBoundsException e) {
+      // What no sound register leads to; a byte that was flipped may.
+      requireSound(e);
+      throw e;
+    }
+  }
+
+  private void requireSound(RuntimeException cause) {
+    List<String> faults = verify().faults();
+    if (!faults.isEmpty()) {
+      throw new StoreException(
+          Reason.DAMAGED,
+          sql.file()
+              + " is damaged: "
+              + faults.get(0)
+              + ". Restore it from a copy, or save what can still be read",
+          cause);
+    }
   }
 
   @Override

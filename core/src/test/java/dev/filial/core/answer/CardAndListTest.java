@@ -15,6 +15,8 @@ import dev.filial.core.register.Item;
 import dev.filial.core.register.Joined;
 import dev.filial.core.register.Named;
 import dev.filial.core.register.PartialDate;
+import dev.filial.core.register.PlantAcquired;
+import dev.filial.core.register.Provenance;
 import dev.filial.core.register.TaxonRenamed;
 import java.util.List;
 import java.util.Set;
@@ -149,5 +151,24 @@ class CardAndListTest {
     assertThat(card(strays).what()).isEqualTo(laui.text() + " × ?");
     assertThat(card(bench.selfed(laui)).what()).isEqualTo(laui.text() + " selfed");
     assertThat(card(bench.plant("Echeveria cf. colorata")).what()).isEqualTo(COLORATA + " (cf.)");
+  }
+
+  @Test
+  void whatWasRemarkedStandsBesideWhatWasSaid() {
+    InventedBench bench = new InventedBench();
+    Code plant = Code.parse("24-001");
+    bench.say(
+        new PlantAcquired(
+            plant,
+            Determination.of(InventedBench.LAUI),
+            Provenance.UNKNOWN,
+            null,
+            List.of(),
+            false,
+            null,
+            "two rosettes"));
+    assertThat(CardQuestion.of(bench.store).ask(plant).history())
+        .extracting(Said::text)
+        .containsExactly(plant.text() + " acquired: Echeveria laui; two rosettes");
   }
 }

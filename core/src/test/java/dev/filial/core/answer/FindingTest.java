@@ -6,12 +6,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import dev.filial.core.name.Code;
+import dev.filial.core.name.GrowersMark;
+import dev.filial.core.name.TravellingCode;
 import dev.filial.core.register.Amended;
+import dev.filial.core.register.Count;
 import dev.filial.core.register.Determination;
 import dev.filial.core.register.Joined;
 import dev.filial.core.register.Named;
+import dev.filial.core.register.Noted;
+import dev.filial.core.register.Provenance;
 import dev.filial.core.register.RegisterRefusal;
+import dev.filial.core.register.SeedAcquired;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
 class FindingTest {
@@ -40,6 +47,42 @@ class FindingTest {
         List.of("24-001", "24-1", "24-001w", " 24-001W ", "KB 24-001W", "kb 24-1")) {
       assertThat(one(typed)).as(typed).isEqualTo(rosa);
     }
+  }
+
+  @Test
+  void whatABarCodeReaderTypesIsACode() {
+    String scanned = new TravellingCode(new GrowersMark("KB"), rosa).machineReadable();
+    assertThat(scanned).startsWith("KB24001W");
+    assertThat(one(scanned)).isEqualTo(rosa);
+    assertThat(all(scanned.toLowerCase(Locale.ROOT))).containsExactly(rosa);
+    assertThat(one("KB-24-001W")).isEqualTo(rosa);
+    String foreign = new TravellingCode(new GrowersMark("NT"), rosa).machineReadable();
+    refused(foreign, "nothing here is called");
+  }
+
+  @Test
+  void aPlantIsFoundByTheCodeItCameWith() {
+    Code packet = Code.parse("24-050");
+    bench.say(
+        new SeedAcquired(
+            packet,
+            Determination.of(LAUI),
+            new Provenance("Nina", "NT 24-001W", null, null),
+            null,
+            Count.of(20),
+            null,
+            null));
+    assertThat(one("nt 24-001w")).isEqualTo(packet);
+    assertThat(all("NT 24-001W")).startsWith(packet);
+    refused("NT 24-002X", "nothing here is called");
+  }
+
+  @Test
+  void whatWasRemarkedIsFoundWhenNothingElseFits() {
+    bench.say(new Noted(rosa, "Two rosettes, the left one crested", null));
+    assertThat(all("crested rosettes")).containsExactly(rosa);
+    assertThat(Finding.in(bench.store).all("crested").get(0).why()).startsWith("by a remark");
+    assertThat(all("variegated")).isEmpty();
   }
 
   @Test

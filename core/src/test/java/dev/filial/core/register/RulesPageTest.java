@@ -451,12 +451,45 @@ class RulesPageTest {
             bench -> bench.say(fate("24-002", Fate.DEAD, "2026-04")),
             fate("24-002", Fate.DEAD, "2026-11")),
         warned(
+            "a plant marked as kept that was gone",
+            bench -> bench.say(fate("24-002", Fate.DEAD, "2026-04")),
+            fate("24-002", Fate.KEPT, "2026-11")),
+        warned(
+            "what is promised and goes elsewhere",
+            bench -> bench.say(new Promised(List.of(code("24-002")), null, "Jonas", null, null)),
+            fate("24-002", Fate.DEAD, "2026-04")),
+        warned(
+            "two records of one plant under two species", bench -> {}, joined("24-001", "24-002")),
+        warned(
+            "two records of one plant under two field numbers",
+            bench -> {
+              bench.say(collected("24-003", "OM 112"));
+              bench.say(collected("24-004", "JB 8"));
+            },
+            joined("24-003", "24-004")),
+        warned(
+            "a cross of a plant with a ramet of it",
+            bench -> bench.say(ramet("25-002", "24-001", "2025")),
+            cross("26-001", "24-001", "25-002", "2026-03")),
+        warned(
             "a declared taxon that is read as another",
             bench -> {
               bench.say(taxon("Echeveria laui", 2));
               bench.say(new TaxonRenamed("Echeveria altera", "Echeveria laui", null));
             },
             taxon("Echeveria altera", 4)));
+  }
+
+  private static PlantAcquired collected(String code, String fieldNumber) {
+    return new PlantAcquired(
+        code(code),
+        Determination.of("Echeveria laui"),
+        new Provenance(null, null, fieldNumber, null),
+        null,
+        List.of(),
+        false,
+        null,
+        null);
   }
 
   private static String page() throws IOException {
