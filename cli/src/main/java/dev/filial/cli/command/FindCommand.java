@@ -33,7 +33,8 @@ public final class FindCommand implements BenchCommand {
         words.arguments(
             "TEXT",
             "What can be read of a tag, with _ for each character that cannot; or a name, or the"
-                + " beginning of one, or words that say what it is.",
+                + " beginning of one, the code it came with, or words that say what it is or stand in"
+                + " a remark.",
             true,
             Reading.TEXT);
     beginning =
