@@ -322,6 +322,7 @@ final class Watch {
       int alive = exact(reading.alive());
       if (alive > present) {
         enter(alive - present);
+        unexplained = 0;
       } else if (alive >= 0) {
         unexplained = present - alive;
         die(unexplained);

@@ -236,4 +236,18 @@ class SurvivalQuestionTest {
     assertThat(ask().seedlings()).isEqualTo(21);
     assertThat(ask().died()).isEqualTo(4);
   }
+
+  @Test
+  void whoDiesAfterACountThatMissedNobodyWasNotMissedBefore() {
+    sown.sown(lot, "2025-10-01", "30", 1, null);
+    Code pot = cross.group(1);
+    sown.counted(pot, "2025-10-15", null, "10");
+    sown.counted(pot, "2025-10-22", null, "8"); // 2 are missing
+    sown.counted(pot, "2025-10-29", null, "12"); // 4 more have come up, and nobody is missing
+    sown.left(pot, Fate.DEAD, "2025-10-31", "2");
+    sown.counted(pot, "2025-11-05", null, "11"); // and one more
+
+    assertThat(ask().seedlings()).isEqualTo(15);
+    assertThat(ask().died()).isEqualTo(4);
+  }
 }
