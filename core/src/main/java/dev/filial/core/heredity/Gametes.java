@@ -52,13 +52,22 @@ final class Gametes {
     return gametes.ofTaxon((Parent.OfTaxon) parent);
   }
 
-  /** What a plant throws at one linkage group when it is selfed. */
+  /**
+   * What a plant throws at one linkage group when it is selfed.
+   *
+   * @throws IllegalArgumentException if it refuses all of its own pollen
+   */
   static Masses<Long> selfed(Genome genome, int group, long homologs, int ploidy, Meiosis meiosis) {
     if (genome.groups().get(group).loci().get(0).isCytoplasmic()) {
       return Masses.certain(homologs);
     }
     Masses<Long> eggs = selfing(genome, group, homologs, ploidy, meiosis, false);
     Masses<Long> grains = selfing(genome, group, homologs, ploidy, meiosis, true);
+    if (ploidy == 2 && isAllRefused(genome, group, grains, homologs)) {
+      throw new IllegalArgumentException(
+          "nothing comes of a seedling that is selfed: by its S alleles it refuses all of its own"
+              + " pollen, and none leaks");
+    }
     return joined(eggs, styled(genome, group, grains, homologs, ploidy));
   }
 
@@ -386,9 +395,7 @@ final class Gametes {
   private static Masses<Long> through(
       Genome genome, int group, Masses<Long> pollen, long style, SelfIncompatibility refusing) {
     LinkageGroup linked = genome.groups().get(group);
-    if (refusing.leak().isZero()
-        && pollen.masses().keySet().stream()
-            .allMatch(grain -> isRefused(genome, linked, grain, style, refusing))) {
+    if (isAllRefused(genome, group, pollen, style)) {
       throw new IllegalArgumentException(
           "no pollen comes through: the style carries every S allele of the pollen parent, and"
               + " none leaks");
@@ -397,6 +404,18 @@ final class Gametes {
         pollen,
         grain ->
             isRefused(genome, linked, grain, style, refusing) ? refusing.leak() : Fraction.ONE);
+  }
+
+  /** Whether a style lets nothing of this pollen through, not even a leak. */
+  private static boolean isAllRefused(Genome genome, int group, Masses<Long> pollen, long style) {
+    if (!genome.hasSLocusIn(group)) {
+      return false;
+    }
+    SelfIncompatibility refusing = genome.selfIncompatibility().orElseThrow();
+    LinkageGroup linked = genome.groups().get(group);
+    return refusing.leak().isZero()
+        && pollen.masses().keySet().stream()
+            .allMatch(grain -> isRefused(genome, linked, grain, style, refusing));
   }
 
   static boolean isRefused(

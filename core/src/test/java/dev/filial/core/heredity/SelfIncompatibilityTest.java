@@ -120,6 +120,24 @@ class SelfIncompatibilityTest {
                 + " none leaks");
   }
 
+  /** The cross itself sets seed; it is its seedlings that refuse their own pollen. */
+  @Test
+  void ofSeedlingsThatRefuseTheirOwnPollenNoLineCanBeSelfed() {
+    Genome genome = linked(Fraction.of(1, 10), STRICT);
+    Cross cross = Cross.of(genome.genotype("S1.A/S2.a"), genome.genotype("S3.A/S3.a"));
+    Wish red = Wish.any().andShowing(EDGE, "red");
+
+    assertThat(cross.chance(red)).isEqualTo(Fraction.of(3, 4));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> SelfedLine.of(cross).chance(1, red))
+        .withMessage(
+            "nothing comes of a seedling that is selfed: by its S alleles it refuses all of its own"
+                + " pollen, and none leaks");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> cross.chance(red.andBreedingTrue(EDGE)))
+        .withMessageStartingWith("nothing comes of a seedling that is selfed");
+  }
+
   /** Selfed S1Sf: the grain is Sf, so S1S1 never comes and half are SfSf. */
   @Test
   void theSelfFertileAlleleFixesItself() {
