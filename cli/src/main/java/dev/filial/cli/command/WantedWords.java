@@ -175,8 +175,13 @@ final class WantedWords {
           .orElseThrow(
               () ->
                   Trouble.refused(
-                      "this register has no sowing whose seeds and seedlings were counted exactly, so"
-                          + " it has no rate of "
+                      (what.equals("germination")
+                              ? "this register has no sowing whose seeds and seedlings were counted"
+                                  + " exactly"
+                              : "this register has no sowing of which all that came up and all that"
+                                  + " live were counted exactly and none were pricked out, given"
+                                  + " away or thrown out")
+                          + ", so it has no rate of "
                           + what,
                       "Give it: --" + what + " 72%, or --" + what + " 18/25 if it was counted."));
     }

@@ -90,6 +90,18 @@ class ExpectVerbsTest {
         .contains("raise");
   }
 
+  @Test
+  void whereSomeWerePrickedOutNothingTellsHowManyLiveAndThatIsSaid() {
+    bench.done("harvest", "26-001", "60", "--date", "2026-03-02");
+    bench.done("sow", "26-001", "25", "--date", "2026-03-02");
+    bench.done("count", "26-001 S1", "--up", "18", "--alive", "15", "--date", "2026-03-20");
+    assertThat(bench.done("howmany", "1/4", "--survival", "recorded")).contains("15 of 18");
+
+    bench.done("number", "26-001 S1", "2", "--date", "2026-03-21");
+    refuses(bench.type("howmany", "1/4", "--survival", "recorded"), 1, "none were pricked out");
+    assertThat(bench.done("howmany", "1/4", "--germination", "recorded")).contains("18 of 25");
+  }
+
   /**
    * By hand: LL dies. Of Ll selfed ⅔ of those that live are Ll and ⅓ ll; of the seedlings of these,
    * one each, 1/6 are LL and die, ⅓ are Ll and ½ ll. Of five raised all lack ll in 1/32, of four in
