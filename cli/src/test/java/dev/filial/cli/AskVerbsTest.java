@@ -46,7 +46,8 @@ class AskVerbsTest {
 
   @Test
   void showOfARecordThatWasJoinedTellsOfTheOtherAndSaysSo() {
-    demo.told("join", "22-001", "26-001", "--why", "one label");
+    assertThat(demo.type("join", "22-001", "26-001", "--why", "one label").err())
+        .contains("22-001E bears the field number XM 014 and 26-001M XM 015");
 
     assertThat(demo.told("show", "26-001"))
         .startsWith("22-001E, plant")

@@ -226,7 +226,14 @@ class CorrectVerbsTest {
 
   @Test
   void twoRecordsOfOnePlantAreJoined() {
-    assertThat(bench.done("join", "26-001", "Rosa", "--why", "one stem"))
+    assertThat(
+            bench.cautioned(
+                "26-001M is Echeveria laui and 26-003P is Echeveria colorata",
+                "join",
+                "26-001",
+                "Rosa",
+                "--why",
+                "one stem"))
         .contains("26-003P is the same plant as 26-001M (one stem)");
     assertThat(bench.json("ancestry", "26-003").get("taxa").toString()).contains("Echeveria laui");
     requireRefused(bench.type("join", "26-001", "26-004", "--why", "x"), 1, "26-004R is a cross");
@@ -255,7 +262,16 @@ class CorrectVerbsTest {
         1,
         "26-002N died on 2026-06-15, but 26-003P was given away on 2026-06-15",
         "--fate keep, or --fate other");
-    assertThat(bench.done("join", "26-002", "Rosa", "--why", "one stem", "--fate", "other"))
+    assertThat(
+            bench.cautioned(
+                "26-002N is Echeveria agavoides",
+                "join",
+                "26-002",
+                "Rosa",
+                "--why",
+                "one stem",
+                "--fate",
+                "other"))
         .contains("it was given away on");
     bench.done("undo");
     Outcome asked =
@@ -267,7 +283,7 @@ class CorrectVerbsTest {
 
   @Test
   void whatBecomesOfAPlantIsSaidOfTheRecordThatIsRead() {
-    bench.done("join", "26-001", "Rosa", "--why", "one stem");
+    bench.type("join", "26-001", "Rosa", "--why", "one stem");
     assertThat(bench.done("died", "26-003")).contains("26-001M died");
     requireRefused(
         bench.type("join", "26-001", "26-003", "--why", "again"), 1, "joined with itself");

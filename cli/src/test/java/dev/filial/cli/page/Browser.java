@@ -24,6 +24,7 @@ import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Assumptions;
 import org.openqa.selenium.By;
 import org.openqa.selenium.OutputType;
+import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
@@ -44,6 +45,8 @@ public final class Browser implements AutoCloseable {
 
   /** It warns of each Chromium newer than itself about what is not used here. */
   private static final Logger SELENIUM = Logger.getLogger("org.openqa.selenium");
+
+  private static final int MOST_TRIES = 4;
 
   private final ChromeDriver driver;
   private final String axe;
@@ -204,6 +207,20 @@ public final class Browser implements AutoCloseable {
 
   /** The page on paper of that size in millimetres, as PDF. */
   public byte[] printed(double width, double height) {
+    // A Chromium on a busy machine now and then says "Printing failed", and prints when asked
+    // again.
+    for (int tries = 1; ; tries++) {
+      try {
+        return print(width, height);
+      } catch (WebDriverException e) {
+        if (tries == MOST_TRIES) {
+          throw e;
+        }
+      }
+    }
+  }
+
+  private byte[] print(double width, double height) {
     Map<String, Object> answer =
         driver.executeCdpCommand(
             "Page.printToPDF",
