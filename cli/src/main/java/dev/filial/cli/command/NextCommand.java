@@ -34,6 +34,7 @@ import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** {@code filial next}. */
 public final class NextCommand implements BenchCommand {
@@ -112,6 +113,8 @@ public final class NextCommand implements BenchCommand {
 
     /** So many of the plants that do as well as another are named. */
     private static final int NAMED = 6;
+
+    private static final double NEARLY_NONE = 1e-9;
 
     @Override
     public Object json() {
@@ -233,13 +236,23 @@ public final class NextCommand implements BenchCommand {
                 + (crosses.rates().isEmpty() ? "raised" : "sown")
                 + ", "
                 + percent(plan.reachable())
-                + " at most, since a parent or what is kept may not carry what it takes. These"
-                + " numbers come to "
+                + " at most, since a parent or what is kept may not carry what it takes"
+                + (refuses(plan) ? ", or sets no seed" : "")
+                + ". These numbers come to "
                 + percent(Sowing.NEARLY)
                 + " of that; with them you are "
                 + percent(plan.certainty())
                 + " sure");
       }
+    }
+
+    private static boolean refuses(Plan plan) {
+      return plan.seasons().stream().anyMatch(season -> refuses(season.setting()));
+    }
+
+    /** Whether some of what is kept sets no seed, save by rounding. */
+    private static boolean refuses(@Nullable Double setting) {
+      return setting != null && setting < 1 - NEARLY_NONE;
     }
 
     private static String some(List<Code> plants) {
@@ -259,35 +272,67 @@ public final class NextCommand implements BenchCommand {
     }
 
     private void season(Screen screen, int number, Season season, boolean last, Plan plan) {
-      boolean several = number > 1 && plan.seasons().get(number - 2).kept() > 1;
+      String one = number == 1 ? "the one" : one(plan.seasons().get(number - 2));
+      boolean several = one.equals("each one");
       screen.indented(
           1,
           "season "
               + number
               + "  "
-              + cross(season, several)
+              + cross(season, one)
               + ": "
               + raise(season.seeds())
               + (several ? of(season) : "")
               + ", "
               + (last
                   ? (season.all() ? "all are wanted" : chance(season) + " wanted")
-                  : keep(season)));
+                  : keep(season, several)));
+      setting(screen, number, season, plan);
       NextCrosses.Beside beside = season.beside();
       if (beside != null) {
         screen.indented(
             1,
-            "and beside it "
-                + cross(beside.seed(), beside.pollen(), false)
-                + ": "
+            "season "
+                + number
+                + "  "
+                + cross(beside.seed(), beside.pollen(), "the one")
+                + ", the second cross: "
                 + raise(beside.seeds())
                 + ", "
                 + kept(
                     beside.all(),
-                    String.valueOf(season.kept()),
+                    number(kept(season)),
                     beside.keep(),
                     ShareWords.text(beside.chance())));
       }
+    }
+
+    /** Where not all that is kept sets seed, what to do about it. */
+    private static void setting(Screen screen, int number, Season season, Plan plan) {
+      Double share = season.setting();
+      if (share == null || !refuses(share)) {
+        return;
+      }
+      Season before = plan.seasons().get(number - 2);
+      boolean selfed = season.seed().equals(season.pollen());
+      boolean pairs = before.pairs() || isOfTwo(season);
+      screen.indented(
+          2,
+          "by their S alleles "
+              + ShareWords.text(share)
+              + (pairs
+                  ? " of such pairs set seed"
+                  : selfed
+                      ? " of such seedlings set seed with their own pollen"
+                      : " of such seedlings set seed so")
+              + (before.spare() == 0
+                  ? ""
+                  : ": pollinate up to "
+                      + (before.kept() + before.spare())
+                      + (number > 2 && plan.seasons().get(number - 3).kept() > 1 ? " of each" : "")
+                      + (before.kept() == 1
+                          ? ", sow of one that has set"
+                          : ", sow of " + before.kept() + " that have set")));
     }
 
     private String raise(int seeds) {
@@ -295,49 +340,68 @@ public final class NextCommand implements BenchCommand {
     }
 
     private static String of(Season season) {
-      return season.seed().part() == Part.OTHER || season.pollen().part() == Part.OTHER
-          ? " of each two"
-          : " of each";
+      return isOfTwo(season) ? " of each pair" : " of each";
+    }
+
+    /** Whether what was kept of two crosses is crossed. */
+    private static boolean isOfTwo(Season season) {
+      return season.seed().part() == Part.OTHER || season.pollen().part() == Part.OTHER;
     }
 
     private static String chance(Season season) {
       return ShareWords.text(season.chance());
     }
 
-    private static String keep(Season season) {
+    private static String keep(Season season, boolean several) {
       String number =
           season.pairs()
-              ? season.kept() == 1 ? "a pair" : season.kept() + " pairs"
-              : String.valueOf(season.kept());
-      return kept(season.all(), number, season.keep(), chance(season));
+              ? kept(season) == 1 ? "a pair" : kept(season) + " pairs"
+              : number(kept(season));
+      return kept(
+          season.all(), number + (several ? " of each" : ""), season.keep(), chance(season));
+    }
+
+    private static int kept(Season season) {
+      return season.kept() + season.spare();
+    }
+
+    private static String number(int kept) {
+      return kept == 1 ? "one" : String.valueOf(kept);
     }
 
     private static String kept(boolean all, String number, String looks, String chance) {
       return "keep "
-          + (number.equals("1") ? "one" : number)
+          + number
           + (all ? ", all are alike to look at (" + looks + ")" : " with " + looks + ", " + chance);
     }
 
-    private static String cross(Season season, boolean several) {
-      return cross(season.seed(), season.pollen(), several)
+    /** Which of those kept of the season before it goes on with. */
+    private static String one(Season before) {
+      return before.kept() > 1 ? "each one" : before.spare() > 0 ? "one" : "the one";
+    }
+
+    private static String cross(Season season, String one) {
+      if (isOfTwo(season)) {
+        boolean turned = season.seed().part() == Part.OTHER;
+        return one
+            + (turned ? " kept of the second cross × " : " kept of the first cross × ")
+            + (one.equals("each one") ? "another one" : one)
+            + (turned ? " of the first" : " of the second");
+      }
+      return cross(season.seed(), season.pollen(), one)
           + (season.backcross() ? ", a backcross" : "");
     }
 
-    private static String cross(Side seed, Side pollen, boolean several) {
-      return side(seed, several)
-          + (seed.equals(pollen) ? " selfed" : " × " + side(pollen, several));
+    private static String cross(Side seed, Side pollen, String one) {
+      return side(seed, one) + (seed.equals(pollen) ? " selfed" : " × " + side(pollen, one));
     }
 
-    private static String side(Side side, boolean several) {
+    private static String side(Side side, String one) {
       Plant plant = side.plant();
       if (side.part() == Part.PLANT && plant != null) {
         return plant.code().text() + " (" + plant.what() + ")";
       }
-      return switch (side.part()) {
-        case SIB -> "its sib";
-        case OTHER -> several ? "one of the other cross" : "the one of the other cross";
-        default -> several ? "each one kept" : "the one kept";
-      };
+      return side.part() == Part.SIB ? "its sib" : one + " kept";
     }
 
     private String next() {
@@ -353,9 +417,16 @@ public final class NextCommand implements BenchCommand {
                 : "see what a plant carries: filial carries PLANT";
       }
       Season first = crosses.plans().get(0).seasons().get(0);
-      return "when you pollinate: filial cross "
-          + word(first.seed())
-          + (first.seed().equals(first.pollen()) ? " --selfed" : " " + word(first.pollen()));
+      NextCrosses.Beside beside = first.beside();
+      return "when you pollinate: "
+          + typed(first.seed(), first.pollen())
+          + (beside == null ? "" : " and " + typed(beside.seed(), beside.pollen()));
+    }
+
+    private static String typed(Side seed, Side pollen) {
+      return "filial cross "
+          + word(seed)
+          + (seed.equals(pollen) ? " --selfed" : " " + word(pollen));
     }
 
     private static String word(Side side) {

@@ -8,8 +8,10 @@ import dev.filial.core.answer.NextCrosses.Side;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Puts plans together that differ by nothing but one of the two plants they begin with: sister
@@ -110,7 +112,9 @@ final class AlikePlans {
               other.chance(),
               season.seeds(),
               season.kept(),
+              season.spare(),
               season.pairs(),
+              other.setting(),
               beside == null
                   ? null
                   : new NextCrosses.Beside(
@@ -119,14 +123,23 @@ final class AlikePlans {
                       beside.keep(),
                       beside.all(),
                       second == null ? beside.chance() : second.chance(),
-                      beside.seeds()));
+                      beside.seeds(),
+                      beside.kept()));
       return with.equals(other)
           && near(season.chance(), other.chance())
+          && near(season.setting(), other.setting())
           && (beside == null || second == null || near(beside.chance(), second.chance()));
     }
 
     private static Side replaced(Side side, Side its, Side mine) {
       return side.equals(its) ? mine : side;
+    }
+
+    private static boolean near(@Nullable Double one, @Nullable Double other) {
+      if (one == null || other == null) {
+        return Objects.equals(one, other);
+      }
+      return near(one.doubleValue(), other.doubleValue());
     }
 
     private static boolean near(double one, double other) {

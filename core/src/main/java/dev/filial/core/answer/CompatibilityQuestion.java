@@ -13,7 +13,9 @@ import dev.filial.core.register.LocusDeclared;
 import dev.filial.core.register.RegisterRefusal;
 import dev.filial.core.register.RegisterView;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -75,29 +77,9 @@ public final class CompatibilityQuestion {
    * @throws RegisterRefusal if no S locus, or more than one, was declared
    */
   public Compatible ask(List<Code> plants) {
-    List<LocusDeclared> refusing =
-        view.loci().stream().filter(LocusDeclared::incompatibility).toList();
-    if (refusing.size() != 1) {
-      throw new RegisterRefusal(
-          refusing.isEmpty()
-              ? "no S locus was declared; declare a gene that refuses pollen, with its alleles"
-              : "more than one S locus was declared, and which of them refuses is not known; strike"
-                  + " one of them");
-    }
-    String name = refusing.get(0).locus();
-    Genome genome = DeclaredGenome.of(view, List.of(name), MapFunction.HALDANE);
+    Genome genome = genome();
     SelfIncompatibility locus = genome.selfIncompatibility().orElseThrow();
-    List<Code> asked = new ArrayList<>();
-    for (Code plant : plants) {
-      Item item = Things.required(view, plant);
-      if (!item.kind().isPlant()) {
-        throw new RegisterRefusal(
-            item.code().text() + " is a " + item.kind().word() + "; name single plants");
-      }
-      if (!asked.contains(item.code())) {
-        asked.add(item.code());
-      }
-    }
+    List<Code> asked = asked(plants);
     PlantGenes genes = PlantGenes.of(view, genome, List.of(), asked);
     List<Plant> known = new ArrayList<>();
     for (Code plant : asked) {
@@ -113,7 +95,52 @@ public final class CompatibilityQuestion {
         pairs.add(pair(asked.get(i), single.get(i), asked.get(j), single.get(j)));
       }
     }
-    return new Compatible(name, locus.leak(), List.copyOf(known), List.copyOf(pairs));
+    return new Compatible(
+        locus.locus().name(), locus.leak(), List.copyOf(known), List.copyOf(pairs));
+  }
+
+  /**
+   * The S alleles of those of these plants of which they are known, at the S locus alone.
+   *
+   * @throws RegisterRefusal if no S locus, or more than one, was declared, or what is recorded of
+   *     them cannot be true
+   */
+  Map<Code, Genotype> alleles(List<Code> plants) {
+    List<Code> asked = asked(plants);
+    PlantGenes genes = PlantGenes.of(view, genome(), List.of(), asked);
+    Map<Code, Genotype> alleles = new LinkedHashMap<>();
+    for (Code plant : asked) {
+      genes.of(plant).single().ifPresent(genotype -> alleles.put(plant, genotype));
+    }
+    return alleles;
+  }
+
+  private Genome genome() {
+    List<LocusDeclared> refusing =
+        view.loci().stream().filter(LocusDeclared::incompatibility).toList();
+    if (refusing.size() != 1) {
+      throw new RegisterRefusal(
+          refusing.isEmpty()
+              ? "no S locus was declared; declare a gene that refuses pollen, with its alleles"
+              : "more than one S locus was declared, and which of them refuses is not known; strike"
+                  + " one of them");
+    }
+    return DeclaredGenome.of(view, List.of(refusing.get(0).locus()), MapFunction.HALDANE);
+  }
+
+  private List<Code> asked(List<Code> plants) {
+    List<Code> asked = new ArrayList<>();
+    for (Code plant : plants) {
+      Item item = Things.required(view, plant);
+      if (!item.kind().isPlant()) {
+        throw new RegisterRefusal(
+            item.code().text() + " is a " + item.kind().word() + "; name single plants");
+      }
+      if (!asked.contains(item.code())) {
+        asked.add(item.code());
+      }
+    }
+    return asked;
   }
 
   /**

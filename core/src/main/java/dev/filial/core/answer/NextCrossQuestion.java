@@ -8,7 +8,6 @@ import dev.filial.core.answer.NextCrosses.Plan;
 import dev.filial.core.answer.NextCrosses.Plant;
 import dev.filial.core.answer.NextCrosses.Season;
 import dev.filial.core.answer.NextCrosses.Side;
-import dev.filial.core.heredity.Compatibility;
 import dev.filial.core.heredity.MapFunction;
 import dev.filial.core.heredity.TraitModel;
 import dev.filial.core.heredity.Wish;
@@ -25,7 +24,6 @@ import dev.filial.core.plan.PlanSearch;
 import dev.filial.core.plan.Relations;
 import dev.filial.core.plan.Sowing;
 import dev.filial.core.register.Item;
-import dev.filial.core.register.LocusDeclared;
 import dev.filial.core.register.RegisterRefusal;
 import dev.filial.core.register.RegisterView;
 import dev.filial.core.trial.Proportion;
@@ -41,7 +39,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -301,15 +298,17 @@ public final class NextCrossQuestion {
         CoancestryMatrix matrix,
         double[][] made) {
       List<Plant> parents = kept.stream().map(plants::get).toList();
-      Set<List<Code>> refusing = refusing(parents);
+      Refusals refusals = Refusals.of(view, parents, genes, evidence.pedigree());
+      notes.addAll(refusals.notes());
       List<Candidate> candidates = new ArrayList<>();
       double[][] coancestry = new double[kept.size()][kept.size()];
       double[][] own = new double[kept.size()][];
       for (int i = 0; i < kept.size(); i++) {
-        Code code = parents.get(i).code();
-        candidates.add(
-            Candidate.of(code.text(), carried.get(kept.get(i)))
-                .withSelfing(!refusing.contains(List.of(code, code))));
+        Plant plant = parents.get(i);
+        Candidate candidate =
+            Candidate.of(plant.code().text(), carried.get(kept.get(i)))
+                .withSelfing(!refusals.isRefused(plant, plant));
+        candidates.add(refusals.handedOn(plant).map(candidate::withAlleles).orElse(candidate));
         for (int j = 0; j < kept.size(); j++) {
           coancestry[i][j] = matrix.between(kept.get(i), kept.get(j));
         }
@@ -326,9 +325,7 @@ public final class NextCrossQuestion {
                       .mapToDouble(rate -> rate.share().toDouble())
                       .reduce(1, (one, other) -> one * other))
               .withSeedSetting(
-                  (seed, pollen) ->
-                      !refusing.contains(
-                          List.of(parents.get(seed).code(), parents.get(pollen).code())));
+                  (seed, pollen) -> !refusals.isRefused(parents.get(seed), parents.get(pollen)));
       List<PlanSearch.Found> ways = search.ways();
       List<Reckoned> all = new ArrayList<>();
       long fewest = Long.MAX_VALUE;
@@ -353,7 +350,8 @@ public final class NextCrossQuestion {
         throw tooMany;
       }
       PlanTelling telling =
-          new PlanTelling(view, tables, looked, parents, relations, shares, wanted.atLeast());
+          new PlanTelling(
+              view, tables, looked, parents, relations, refusals, shares, wanted.atLeast());
       List<Plan> alike =
           AlikePlans.together(
               best.stream()
@@ -486,30 +484,6 @@ public final class NextCrossQuestion {
         }
       }
       return made;
-    }
-
-    /** Pairs, seed parent first, that set no seed by their S alleles. */
-    private Set<List<Code>> refusing(List<Plant> parents) {
-      if (parents.isEmpty()
-          || view.loci().stream().filter(LocusDeclared::incompatibility).count() != 1) {
-        return Set.of();
-      }
-      try {
-        return CompatibilityQuestion.of(view)
-            .ask(parents.stream().map(Plant::code).toList())
-            .pairs()
-            .stream()
-            .filter(pair -> pair.verdict() == Compatibility.Verdict.NONE)
-            .map(pair -> List.of(pair.seed(), pair.pollen()))
-            .collect(Collectors.toSet());
-      } catch (RegisterRefusal e) {
-        notes.add(
-            "Which plants set seed on which is not reckoned with, for what is recorded of the S"
-                + " alleles cannot be true: "
-                + FamilyOddsQuestion.reason(e)
-                + ".");
-        return Set.of();
-      }
     }
 
     private Reckoned reckoned(

@@ -145,10 +145,14 @@ public record NextCrosses(
    * @param keep what to keep of the seedlings, in words; of the last season the wanted ones
    * @param all whether every seedling that lives is such a one
    * @param chance how likely one that lives is
-   * @param seeds how many to sow, of each plant kept in the season before; seedlings where no rates
-   *     are given
-   * @param kept how many to keep; pairs if sibs are crossed next; of each of two crosses
+   * @param seeds how many to sow, of each plant kept in the season before, or of each two of them
+   *     that are crossed; seedlings where no rates are given
+   * @param kept how many to go on with; pairs if sibs are crossed next; of each of two crosses
+   * @param spare how many to keep beyond them, since some set no seed with their mate by their S
+   *     alleles; 0 where all do, or it is not known
    * @param pairs whether pairs are kept
+   * @param setting how likely what was kept in the season before sets seed so, by the S alleles;
+   *     null in the first season, or where they are not known
    * @param beside the cross that is made beside this one in the same season; null if there is none
    */
   public record Season(
@@ -160,7 +164,9 @@ public record NextCrosses(
       double chance,
       int seeds,
       int kept,
+      int spare,
       boolean pairs,
+      @Nullable Double setting,
       @Nullable Beside beside) {}
 
   /**
@@ -172,9 +178,10 @@ public record NextCrosses(
    * @param all whether every seedling that lives is such a one
    * @param chance how likely one that lives is
    * @param seeds how many to sow; seedlings where no rates are given
+   * @param kept how many to go on with, as many as of the first, and as many to spare
    */
   public record Beside(
-      Side seed, Side pollen, String keep, boolean all, double chance, int seeds) {}
+      Side seed, Side pollen, String keep, boolean all, double chance, int seeds, int kept) {}
 
   /**
    * A share.

@@ -14,6 +14,7 @@ import dev.filial.core.plan.PlanChances;
 import dev.filial.core.plan.PlanGenes;
 import dev.filial.core.plan.PlanSearch;
 import dev.filial.core.plan.Relations;
+import dev.filial.core.plan.Setting;
 import dev.filial.core.plan.Sowing;
 import dev.filial.core.register.RegisterView;
 import java.util.ArrayList;
@@ -33,6 +34,7 @@ import org.jspecify.annotations.Nullable;
  * @param looked the traits they are told apart by, in the order of their appearances
  * @param parents the plants, as ways number them
  * @param relations of these
+ * @param refusals which of them refuse whose pollen
  * @param shares the taxa that shares were asked of, with the least share
  * @param atLeast how many are wanted
  */
@@ -42,6 +44,7 @@ record PlanTelling(
     List<TraitModel> looked,
     List<Plant> parents,
     Relations relations,
+    Refusals refusals,
     Map<String, Fraction> shares,
     int atLeast) {
 
@@ -117,7 +120,9 @@ record PlanTelling(
               chance,
               sowing.seeds().get(season),
               last ? atLeast : sowing.keep().get(season),
+              last ? 0 : sowing.spare().get(season),
               later != null && later.mate() instanceof Mate.Sib,
+              season == 0 ? null : setting(chances, season),
               season == 0 ? beside(path, chances, sowing) : null));
     }
     double[] made = relations.shares(path);
@@ -135,7 +140,11 @@ record PlanTelling(
         sowing.reachable(),
         way.inbreeding(),
         asked,
-        leaning(told, leaning));
+        leaning(told, leaning, refusals.leaning(path, parents, chances.settings())));
+  }
+
+  private static @Nullable Double setting(PlanChances chances, int season) {
+    return chances.settings().get(season - 1).map(Setting::mean).orElse(null);
   }
 
   private NextCrosses.@Nullable Beside beside(CrossPath path, PlanChances chances, Sowing sowing) {
@@ -150,11 +159,12 @@ record PlanTelling(
         looks(genes.appearances().get(other.keep())),
         chance > SURE,
         chance,
-        sowing.beside());
+        sowing.beside(),
+        sowing.keep().get(0));
   }
 
   /** What was taken for granted of the plants of a plan. */
-  private List<String> leaning(List<Season> told, List<String> odds) {
+  private List<String> leaning(List<Season> told, List<String> odds, List<String> setting) {
     Set<Code> plants = new LinkedHashSet<>();
     for (Season season : told) {
       List<Side> sides = new ArrayList<>(List.of(season.seed(), season.pollen()));
@@ -168,6 +178,7 @@ record PlanTelling(
           .forEach(plant -> plants.add(plant.code()));
     }
     List<String> all = new ArrayList<>(odds);
+    all.addAll(setting);
     all.addAll(doubts(view, plants));
     return all;
   }

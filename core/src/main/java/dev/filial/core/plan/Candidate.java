@@ -1,5 +1,9 @@
 package dev.filial.core.plan;
 
+import dev.filial.core.heredity.Genotype;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
 /** A plant that can be a parent, and what it most likely carries. */
 public final class Candidate {
 
@@ -8,11 +12,13 @@ public final class Candidate {
   private final String name;
   private final double[] odds;
   private final boolean selfs;
+  private final @Nullable Genotype alleles;
 
-  private Candidate(String name, double[] odds, boolean selfs) {
+  private Candidate(String name, double[] odds, boolean selfs, @Nullable Genotype alleles) {
     this.name = name;
     this.odds = odds.clone();
     this.selfs = selfs;
+    this.alleles = alleles;
   }
 
   /**
@@ -33,12 +39,28 @@ public final class Candidate {
     if (Math.abs(sum - 1) > ROUNDING) {
       throw new IllegalArgumentException("the odds of " + name + " sum to " + sum + ", not to 1");
     }
-    return new Candidate(name, odds, true);
+    return new Candidate(name, odds, true, null);
   }
 
   /** The same on which its own pollen sets seed, or none. */
   public Candidate withSelfing(boolean sets) {
-    return new Candidate(name, odds, sets);
+    return new Candidate(name, odds, sets, alleles);
+  }
+
+  /**
+   * The same with its S alleles known: what is kept of its seedlings is then reckoned to set seed
+   * as often as theirs let it.
+   *
+   * @param genotype at the S locus alone, which lies on the chromosome of no gene of the plan; of
+   *     all candidates of one genome
+   * @throws IllegalArgumentException if its genome has no S locus
+   */
+  public Candidate withAlleles(Genotype genotype) {
+    if (genotype.genome().selfIncompatibility().isEmpty()) {
+      throw new IllegalArgumentException(
+          "no S locus is among the genes of " + genotype.text() + "; state the S alleles");
+    }
+    return new Candidate(name, odds, selfs, genotype);
   }
 
   /** What it is called. */
@@ -49,6 +71,11 @@ public final class Candidate {
   /** How likely it is of each genotype. */
   public double[] odds() {
     return odds.clone();
+  }
+
+  /** Its S alleles; empty if they are not known. */
+  public Optional<Genotype> alleles() {
+    return Optional.ofNullable(alleles);
   }
 
   /** Whether its own pollen sets seed on it. */

@@ -53,7 +53,14 @@ final class DoubleCrosses {
    * @param asSeed whether the other is the seed parent
    * @param cost about how many seeds it takes, those of both crosses before it counted in
    */
-  record Joined(Half one, Half other, boolean asSeed, double cost) {}
+  record Joined(Half one, Half other, boolean asSeed, double cost) {
+    /** The share of which so many seeds of either cross take as many as of both by theirs. */
+    double share() {
+      double one = one().kept().share();
+      double other = other().kept().share();
+      return one * other / (one + other);
+    }
+  }
 
   /** What is to be kept before, and what the rest takes with the best mate there could be. */
   private record Promising(Half half, double keeping, double after) {

@@ -14,6 +14,9 @@ public record Goal(int atLeast, double certainty, double mostInbred, List<Double
 
   private static final double ROUNDING = 1e-9;
 
+  /** So much of what may fail may do so because no more was kept for what sets no seed. */
+  private static final double UNTRIED = 0.1;
+
   /**
    * Copies the list.
    *
@@ -38,6 +41,11 @@ public record Goal(int atLeast, double certainty, double mostInbred, List<Double
   /** So many, so surely, however related and of whatever share. */
   public static Goal of(int atLeast, double certainty) {
     return new Goal(atLeast, certainty, 1, List.of());
+  }
+
+  /** Where not all that is kept sets seed, the chance that nothing that is tried does. */
+  double failingUntried() {
+    return (1 - certainty) * UNTRIED;
   }
 
   /** Whether the seedlings at the end of that way are related and made up as they have to be. */

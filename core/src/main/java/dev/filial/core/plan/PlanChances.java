@@ -22,11 +22,17 @@ public final class PlanChances {
 
   private final List<Double> seasonChances;
   private final Optional<Double> chanceBeside;
+  private final List<Optional<Setting>> settings;
   private final Chances root;
 
-  private PlanChances(List<Double> seasonChances, Optional<Double> chanceBeside, Chances root) {
+  private PlanChances(
+      List<Double> seasonChances,
+      Optional<Double> chanceBeside,
+      List<Optional<Setting>> settings,
+      Chances root) {
     this.seasonChances = List.copyOf(seasonChances);
     this.chanceBeside = chanceBeside;
+    this.settings = List.copyOf(settings);
     this.root = root;
   }
 
@@ -76,7 +82,10 @@ public final class PlanChances {
     }
     Chances root = Chances.of(branches, making.each(0));
     return new PlanChances(
-        means(root, path.seasons()), path.beside().map(any -> meanBeside(root)), root);
+        means(root, path.seasons()),
+        path.beside().map(any -> meanBeside(root)),
+        new KeptAlleles(candidates).along(path),
+        root);
   }
 
   private static double meanBeside(Chances root) {
@@ -333,6 +342,14 @@ public final class PlanChances {
    */
   public Optional<Double> chanceBeside() {
     return chanceBeside;
+  }
+
+  /**
+   * Of each season after the first, how likely a mating of what was kept sets seed, by the S
+   * alleles of the candidates it comes of; empty where these are not known, and all are taken to.
+   */
+  public List<Optional<Setting>> settings() {
+    return settings;
   }
 
   Chances root() {

@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -58,6 +59,7 @@ public final class PlanSearch {
   private final double[] wantedOfSelfed;
   private final double[] laterOfSelfed;
   private final SeedCost cost;
+  private final KeptAlleles alleles;
   private final Map<Long, List<Kept>> firsts = new HashMap<>();
 
   private PlanSearch(
@@ -83,6 +85,7 @@ public final class PlanSearch {
           Math.max(wantedOfSelfed[n], PlanGenes.dot(seeds, wantedOfSelfed)) * genes.lives(n);
     }
     this.cost = new SeedCost(goal, coming);
+    this.alleles = new KeptAlleles(this.candidates);
     this.type = types();
   }
 
@@ -346,10 +349,25 @@ public final class PlanSearch {
     /** Whether it is the best now. */
     boolean take(CrossPath before, Kept kept, Mate mate, double spent, double mass, int of) {
       double its = spent + cost.wanted(mass, of);
-      return mayTake(its) && take(with(before, kept, mate), its);
+      return mayTake(its)
+          && take(with(before, kept, mate), its, (mate instanceof Mate.Sib ? 2 : 1), kept.share());
     }
 
-    private boolean take(CrossPath path, double its) {
+    /**
+     * Whether it is the best now.
+     *
+     * @param each how many of what is kept a mating of the last season takes
+     * @param share of the seeds that are kept for it
+     */
+    private boolean take(CrossPath path, double known, int each, double share) {
+      OptionalInt tried = alleles.tried(path, cost.failingUntried());
+      if (tried.isEmpty()) {
+        return false;
+      }
+      double its = known + cost.spare(share, (tried.getAsInt() - 1) * each);
+      if (!mayTake(its)) {
+        return false;
+      }
       double inbreeding = relations.inbreeding(path);
       boolean better =
           best == null || its < best.cost() - NOTHING || inbreeding < best.inbreeding() - NOTHING;
@@ -403,7 +421,8 @@ public final class PlanSearch {
       for (Pair pair : joined.one().pairs()) {
         Best best = all.computeIfAbsent(pair, any -> new Best());
         if (best.mayTake(joined.cost())) {
-          beside(pair, joined, true).ifPresent(path -> best.take(path, joined.cost()));
+          beside(pair, joined, true)
+              .ifPresent(path -> best.take(path, joined.cost(), 1, joined.share()));
         }
       }
     }

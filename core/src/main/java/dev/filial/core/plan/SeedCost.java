@@ -18,6 +18,7 @@ final class SeedCost {
 
   private final double coming;
   private final int atLeast;
+  private final double failingUntried;
   private final double[] logFailing = new double[MOST_SOWINGS + 1];
   private final double[] meanOfTwo = new double[MOST_SOWINGS + 1];
   private final double[] meanWanted = new double[MOST_SOWINGS + 1];
@@ -30,6 +31,7 @@ final class SeedCost {
   SeedCost(Goal goal, double coming) {
     this.coming = coming;
     this.atLeast = goal.atLeast();
+    this.failingUntried = goal.failingUntried();
     for (int of = 1; of <= MOST_SOWINGS; of++) {
       double certainty = Math.pow(goal.certainty(), 1.0 / of);
       logFailing[of] = Math.log1p(-certainty);
@@ -56,6 +58,16 @@ final class SeedCost {
     double share = Math.min(1, mass * coming);
     // -log(1 - x) is at most x / (1 - x)
     return share < NOTHING ? Double.POSITIVE_INFINITY : (1 - share) * mean / share;
+  }
+
+  /** The chance that nothing that was tried has set seed, where not all do. */
+  double failingUntried() {
+    return failingUntried;
+  }
+
+  /** Seeds until so many more are there to be tried, that share of them being so. */
+  double spare(double mass, int number) {
+    return number == 0 ? 0 : number / Math.min(1, mass * coming);
   }
 
   /** Seeds until so many are kept of them, 1 or 2, that share of them being so. */

@@ -1,6 +1,7 @@
 package dev.filial.core.plan;
 
 import dev.filial.core.plan.Chances.Branch;
+import dev.filial.core.plan.Setting.Tries;
 import dev.filial.core.trial.Proportion;
 import dev.filial.core.trial.SeedsToSow;
 import java.util.ArrayList;
@@ -9,6 +10,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * How many seeds to sow in each season, and how many seedlings to keep, so that the wanted one is
@@ -26,10 +28,14 @@ import java.util.Map;
  * <p>Of two crosses made beside each other as many seedlings are kept of each, and crossed two by
  * two; if fewer come up of one of them, so many pairs are carried on.
  *
+ * <p>Where some of what is kept sets no seed with its mate, by their S alleles, more is kept, and
+ * pollinated one after the other until enough have set; only of these is sown.
+ *
  * @param seeds how many to sow in each season, of each plant kept in the season before
  * @param beside how many to sow of the cross that is made beside the first one; 0 if there is none
- * @param keep how many to keep of each season but the last; pairs where sibs are crossed, or of
- *     each of two crosses
+ * @param keep how many to go on with of each season but the last; pairs where sibs are crossed, or
+ *     of each of two crosses
+ * @param spare how many to keep beyond them, since not all set seed
  * @param total all seeds of all seasons together
  * @param certainty how sure the wanted seedlings then are
  * @param reachable how sure they can be, however many are sown and kept, up to {@value #MOST_KEPT}
@@ -41,6 +47,7 @@ public record Sowing(
     List<Integer> seeds,
     int beside,
     List<Integer> keep,
+    List<Integer> spare,
     long total,
     double certainty,
     double reachable,
@@ -63,6 +70,7 @@ public record Sowing(
   public Sowing {
     seeds = List.copyOf(seeds);
     keep = List.copyOf(keep);
+    spare = List.copyOf(spare);
   }
 
   /**
@@ -117,7 +125,9 @@ public record Sowing(
     private final Goal goal;
     private final double certain;
     private final List<Proportion> counted;
+    private final List<Optional<Setting>> settings;
     private final Map<List<Number>, Double> tails = new HashMap<>();
+    private final Map<List<Integer>, Tries> tries = new HashMap<>();
 
     /** All that may be in one season. */
     private static final class Stage {
@@ -135,6 +145,7 @@ public record Sowing(
       this.goal = goal;
       this.certain = certain;
       this.counted = counted;
+      this.settings = chances.settings();
       List<Chances> now = List.of(chances.root());
       for (int season = 0; season < seasons; season++) {
         Stage stage = new Stage();
@@ -199,10 +210,11 @@ public record Sowing(
       boolean last = season == seasons - 1;
       int most = last ? 1 : keep[season];
       int each = last ? goal.atLeast() : stage.each;
-      double[][] enough = enough(stage.shares, each, most, seeds[season]);
+      Tries tries = last ? Tries.ofAll(1) : tries(season, most);
+      double[][] enough = enough(stage.shares, each, tries.tried(), seeds[season]);
       boolean two = season == 0 && isDouble();
       double[][] enoughBeside =
-          two ? enough(stage.sharesBeside, 1, most, seeds[seasons]) : new double[0][];
+          two ? enough(stage.sharesBeside, 1, tries.tried(), seeds[seasons]) : new double[0][];
       double[] values = new double[stage.weights.length];
       for (int node = 0; node < values.length; node++) {
         double sum = 0;
@@ -216,16 +228,49 @@ public record Sowing(
           if (two) {
             double[] beside = enoughBeside[stage.beside[node][i]];
             double[] both = coming.clone();
-            for (int kept = 0; kept < most; kept++) {
+            for (int kept = 0; kept < both.length; kept++) {
               both[kept] *= beside[kept];
             }
             coming = both;
           }
-          sum += weights[i] * carriedOn(coming, after[stage.next[node][i]]);
+          sum += weights[i] * carriedOn(tries.set(coming), after[stage.next[node][i]]);
         }
         values[node] = sum;
       }
       return values;
+    }
+
+    private Tries tries(int season, int kept) {
+      return settings
+          .get(season)
+          .map(
+              setting ->
+                  tries.computeIfAbsent(
+                      List.of(season, kept), any -> setting.until(kept, goal.failingUntried())))
+          .orElseGet(() -> Tries.ofAll(kept));
+    }
+
+    /** How many to keep beyond those to go on with, as far as so many are likely to come up. */
+    private List<Integer> spare(int[] seeds, int[] keep) {
+      List<Integer> spare = new ArrayList<>();
+      for (int season = 0; season < keep.length; season++) {
+        Stage stage = stages.get(season);
+        int most = tries(season, keep[season]).tried();
+        while (most > keep[season]
+            && (seldom(most * stage.each, seeds[season], stage.shares)
+                || (season == 0
+                    && isDouble()
+                    && seldom(most, seeds[seasons], stage.sharesBeside)))) {
+          most--;
+        }
+        spare.add(most - keep[season]);
+      }
+      return spare;
+    }
+
+    private boolean seldom(int coming, int seeds, List<Double> shares) {
+      double most = shares.stream().mapToDouble(Double::doubleValue).max().orElse(0);
+      return tail(coming, seeds, most) < goal.failingUntried();
     }
 
     /** Of fewer than are to be kept those that came up are carried on all the same. */
@@ -324,6 +369,7 @@ public record Sowing(
           list(bestSeeds).subList(0, seasons),
           isDouble() ? bestSeeds[seasons] : 0,
           list(bestKeep),
+          spare(bestSeeds, bestKeep),
           best,
           success(bestSeeds, bestKeep),
           reachable,

@@ -28,7 +28,7 @@ class AlikePlansTest {
   }
 
   private static Season season(Side seed, Side pollen, double chance) {
-    return new Season(seed, pollen, false, "edge red", false, chance, 7, 1, false, null);
+    return new Season(seed, pollen, false, "edge red", false, chance, 7, 1, 0, false, null, null);
   }
 
   private static Plan plan(Season... seasons) {

@@ -1,7 +1,9 @@
 package dev.filial.core.plan;
 
+import dev.filial.core.heredity.Compatibility;
 import dev.filial.core.heredity.Genome;
 import dev.filial.core.heredity.GenomeStates;
+import dev.filial.core.heredity.Genotype;
 import dev.filial.core.heredity.TraitModel;
 import dev.filial.core.heredity.Wish;
 import java.util.ArrayList;
@@ -29,6 +31,17 @@ final class PlanBench {
     double[] odds = new double[genes.genotypes().size()];
     chances.forEach((text, chance) -> odds[number(text)] = chance);
     plants.add(Candidate.of(String.join(" or ", chances.keySet()), odds));
+    return this;
+  }
+
+  /** The S alleles of the plant that was added last. */
+  PlanBench carrying(Genotype alleles) {
+    int last = plants.size() - 1;
+    Candidate plant = plants.get(last).withAlleles(alleles);
+    plants.set(
+        last,
+        plant.withSelfing(
+            Compatibility.of(alleles, alleles).verdict() != Compatibility.Verdict.NONE));
     return this;
   }
 
