@@ -12,34 +12,26 @@ import dev.filial.core.heredity.MapFunction;
 import dev.filial.core.heredity.TraitModel;
 import dev.filial.core.heredity.Wish;
 import dev.filial.core.inference.EveryPlant;
-import dev.filial.core.inference.JointOdds;
 import dev.filial.core.name.Code;
 import dev.filial.core.number.Fraction;
 import dev.filial.core.pedigree.Pedigree;
 import dev.filial.core.plan.Candidate;
 import dev.filial.core.plan.Goal;
-import dev.filial.core.plan.PlanChances;
 import dev.filial.core.plan.PlanGenes;
 import dev.filial.core.plan.PlanSearch;
 import dev.filial.core.plan.Relations;
-import dev.filial.core.plan.Sowing;
 import dev.filial.core.register.Item;
 import dev.filial.core.register.RegisterRefusal;
 import dev.filial.core.register.RegisterView;
-import dev.filial.core.trial.Proportion;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Which plants of a register to cross for a seedling that is wanted, this season and the next ones,
@@ -55,12 +47,6 @@ public final class NextCrossQuestion {
 
   /** So many ways are reckoned in full for each one that is shown. */
   private static final int RECKONED = 3;
-
-  /**
-   * A longer way that takes more seeds than a shorter one is not shown; by the mean odds alone, and
-   * an even division between the seasons, it may look worse than it is by not more than this.
-   */
-  private static final double HARDLY_BETTER = 0.6;
 
   private final RegisterView view;
   private final Wanted wanted;
@@ -229,8 +215,6 @@ public final class NextCrossQuestion {
     private final GeneEvidence.Scenario scenario;
     private final Map<String, Integer> leftOut;
     private final Set<String> notes = new LinkedHashSet<>();
-    private final Map<List<String>, JointOdds> together = new HashMap<>();
-    private @Nullable IllegalArgumentException tooMany;
 
     Answering(
         GenesInPlay genes,
@@ -327,28 +311,8 @@ public final class NextCrossQuestion {
               .withSeedSetting(
                   (seed, pollen) -> !refusals.isRefused(parents.get(seed), parents.get(pollen)));
       List<PlanSearch.Found> ways = search.ways();
-      List<Reckoned> all = new ArrayList<>();
-      long fewest = Long.MAX_VALUE;
-      for (int season = 1; season <= seasons; season++) {
-        int of = season;
-        double worth = fewest / HARDLY_BETTER;
-        List<Reckoned> these =
-            ways.stream()
-                .filter(way -> way.path().seasons() == of && way.cost() < worth)
-                .filter(new FewOfEach((long) RECKONED * shown)::takes)
-                .map(way -> reckoned(tables, candidates, goal, way, parents))
-                .toList();
-        all.addAll(these);
-        for (Reckoned one : these) {
-          if (one.sowing().isPresent() && one.sown().reached()) {
-            fewest = Math.min(fewest, one.sown().total());
-          }
-        }
-      }
-      List<Reckoned> best = best(all);
-      if (best.isEmpty() && tooMany != null) {
-        throw tooMany;
-      }
+      WaysInFull full = new WaysInFull(tables, candidates, goal, parents, scenario, wanted.rates());
+      List<WaysInFull.Reckoned> best = full.best(ways, (long) RECKONED * shown);
       PlanTelling telling =
           new PlanTelling(
               view, tables, looked, parents, relations, refusals, shares, wanted.atLeast());
@@ -377,7 +341,7 @@ public final class NextCrossQuestion {
           plans,
           firsts.size(),
           List.copyOf(notes),
-          PlanTelling.method(seasons, all.size(), !genes.genome().isExact()));
+          PlanTelling.method(seasons, full.reckoned(), !genes.genome().isExact()));
     }
 
     /** The crosses that a plan may begin with. */
@@ -484,108 +448,6 @@ public final class NextCrossQuestion {
         }
       }
       return made;
-    }
-
-    private Reckoned reckoned(
-        PlanGenes tables,
-        List<Candidate> candidates,
-        Goal goal,
-        PlanSearch.Found way,
-        List<Plant> parents) {
-      JointOdds joint = joint(parents, way.path().seed(), way.path().pollen());
-      Optional<JointOdds> beside =
-          way.path().beside().map(other -> joint(parents, other.seed(), other.pollen()));
-      List<JointOdds> odds = new ArrayList<>(List.of(joint));
-      beside.ifPresent(odds::add);
-      PlanChances chances =
-          PlanChances.of(
-              tables,
-              way.path(),
-              both(tables, joint),
-              beside.map(its -> both(tables, its)).orElse(List.of()),
-              candidates);
-      double certain = 1;
-      List<Proportion> counted = new ArrayList<>();
-      for (SeedRate rate : wanted.rates()) {
-        if (rate.counted().isPresent()) {
-          counted.add(rate.counted().get());
-        } else {
-          certain *= rate.share().toDouble();
-        }
-      }
-      Optional<Sowing> sowing = Optional.empty();
-      List<Double> each = chances.seasonChances();
-      if (each.get(each.size() - 1) == 0) {
-        return new Reckoned(way, chances, sowing, odds); // by the odds of both they cannot give it
-      }
-      try {
-        sowing = Optional.of(Sowing.of(chances, goal, certain, counted));
-      } catch (IllegalArgumentException e) {
-        tooMany = e; // more seed than anybody sows
-      }
-      return new Reckoned(way, chances, sowing, odds);
-    }
-
-    private JointOdds joint(List<Plant> parents, int one, int other) {
-      String seed = parents.get(one).code().text();
-      String pollen = parents.get(other).code().text();
-      return together.computeIfAbsent(
-          List.of(seed, pollen),
-          any -> ReckoningTelling.told(() -> scenario.odds().jointly(seed, pollen)));
-    }
-
-    private static List<PlanChances.Both> both(PlanGenes tables, JointOdds joint) {
-      List<PlanChances.Both> both = new ArrayList<>();
-      for (JointOdds.Pair pair : joint.pairs()) {
-        both.add(
-            new PlanChances.Both(
-                tables.number(pair.first()).orElseThrow(),
-                tables.number(pair.second()).orElseThrow(),
-                pair.chance()));
-      }
-      return both;
-    }
-
-    /** The best first; a longer way only if it takes fewer seeds than all shorter ones. */
-    private List<Reckoned> best(List<Reckoned> all) {
-      List<Reckoned> sorted = new ArrayList<>(all);
-      sorted.removeIf(one -> one.sowing().isEmpty());
-      sorted.sort(
-          Comparator.comparingInt((Reckoned one) -> one.way().path().seasons())
-              .thenComparing(one -> !one.sown().reached())
-              .thenComparingDouble(one -> one.sown().reached() ? 0 : -one.sown().reachable())
-              .thenComparingLong(one -> one.sown().total())
-              .thenComparingDouble(one -> one.way().inbreeding()));
-      List<Reckoned> best = new ArrayList<>();
-      for (Reckoned one : sorted) {
-        boolean beaten =
-            best.stream()
-                .anyMatch(
-                    other ->
-                        other.way().path().seasons() < one.way().path().seasons()
-                            && (other.sown().reached() || !one.sown().reached())
-                            && other.sown().total() <= one.sown().total());
-        if (!beaten) {
-          best.add(one);
-        }
-      }
-      return best;
-    }
-  }
-
-  private record Reckoned(
-      PlanSearch.Found way, PlanChances chances, Optional<Sowing> sowing, List<JointOdds> odds) {
-
-    /** What the odds of those together leaned on, a sentence each. */
-    List<String> leaning() {
-      return odds.stream()
-          .flatMap(one -> ReckoningTelling.leaning(one.reckoning()).stream())
-          .distinct()
-          .toList();
-    }
-
-    Sowing sown() {
-      return sowing.orElseThrow();
     }
   }
 }

@@ -1,5 +1,6 @@
 package dev.filial.core.plan;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -37,6 +38,13 @@ public record CrossPath(int seed, int pollen, List<Later> later) {
    * @param mate what it is crossed with
    */
   public record Later(int keep, Mate mate) {}
+
+  /** The same with one season more. */
+  CrossPath then(int keep, Mate mate) {
+    List<Later> all = new ArrayList<>(later);
+    all.add(new Later(keep, mate));
+    return new CrossPath(seed, pollen, all);
+  }
 
   /** The cross that is made beside the first one in the same season; empty if there is none. */
   public Optional<Mate.OtherCross> beside() {

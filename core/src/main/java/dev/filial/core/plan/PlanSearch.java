@@ -3,7 +3,6 @@ package dev.filial.core.plan;
 import dev.filial.core.plan.DoubleCrosses.Half;
 import dev.filial.core.plan.DoubleCrosses.Joined;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -11,9 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Finds the ways to a wanted seedling that take the fewest seeds.
@@ -48,16 +45,7 @@ public final class PlanSearch {
   private final int seasons;
   private final double coming;
 
-  private final int[] type;
-  private final List<double[]> odds = new ArrayList<>();
-  private final List<double[]> eggs = new ArrayList<>();
-  private final List<double[]> grains = new ArrayList<>();
-  private final List<double[]> wantedByEgg = new ArrayList<>();
-  private final List<double[]> wantedByGrain = new ArrayList<>();
-  private final List<double[]> laterByEgg = new ArrayList<>();
-  private final List<double[]> laterByGrain = new ArrayList<>();
-  private final double[] wantedOfSelfed;
-  private final double[] laterOfSelfed;
+  private final CandidateTypes types;
   private final SeedCost cost;
   private final KeptAlleles alleles;
   private final Map<Long, List<Kept>> firsts = new HashMap<>();
@@ -77,16 +65,9 @@ public final class PlanSearch {
     this.goal = goal;
     this.seasons = seasons;
     this.coming = coming;
-    this.wantedOfSelfed = genes.wantedOfSelfed();
-    this.laterOfSelfed = new double[genes.size()];
-    for (int n = 0; n < laterOfSelfed.length; n++) {
-      double[] seeds = genes.seeds(n, n);
-      laterOfSelfed[n] =
-          Math.max(wantedOfSelfed[n], PlanGenes.dot(seeds, wantedOfSelfed)) * genes.lives(n);
-    }
     this.cost = new SeedCost(goal, coming);
     this.alleles = new KeptAlleles(this.candidates);
-    this.type = types();
+    this.types = new CandidateTypes(genes, this.candidates);
   }
 
   /** Among these candidates, one season ahead, every seed coming up. */
@@ -134,31 +115,6 @@ public final class PlanSearch {
     }
   }
 
-  private int[] types() {
-    int[] types = new int[candidates.size()];
-    for (int i = 0; i < types.length; i++) {
-      double[] its = candidates.get(i).odds();
-      int found = -1;
-      for (int t = 0; t < odds.size() && found < 0; t++) {
-        found = Arrays.equals(odds.get(t), its) ? t : -1;
-      }
-      if (found < 0) {
-        found = odds.size();
-        odds.add(its);
-        double[] egg = genes.eggs(its);
-        double[] grain = genes.grains(its);
-        eggs.add(egg);
-        grains.add(grain);
-        wantedByEgg.add(genes.wantedByEgg(grain, genes.wantedSeeds()));
-        wantedByGrain.add(genes.wantedByGrain(egg, genes.wantedSeeds()));
-        laterByEgg.add(genes.wantedByEgg(grain, laterOfSelfed));
-        laterByGrain.add(genes.wantedByGrain(egg, laterOfSelfed));
-      }
-      types[i] = found;
-    }
-    return types;
-  }
-
   /** The best way of each first cross and each number of seasons, those of fewest seeds first. */
   public List<Found> ways() {
     List<Found> all = new ArrayList<>();
@@ -170,15 +126,15 @@ public final class PlanSearch {
       // What takes more than a shorter way of the same first cross is of no use to it.
       Map<Pair, Double> shorter = new HashMap<>();
       note(shorter, all);
-      Map<Pair, Best> two = new LinkedHashMap<>();
+      Map<Pair, BestWay> two = new LinkedHashMap<>();
       for (Pair pair : pairs) {
-        two(pair, two.computeIfAbsent(pair, any -> new Best()));
+        two(pair, two.computeIfAbsent(pair, any -> best()));
       }
       twoOfTwo(halves(pairs, shorter, two), two);
       two.values().forEach(best -> best.found().ifPresent(all::add));
       if (seasons >= 3) {
         note(shorter, all);
-        Map<Pair, Best> three = new LinkedHashMap<>();
+        Map<Pair, BestWay> three = new LinkedHashMap<>();
         three(pairs, three);
         threeOfTwo(halves(pairs, shorter, three), three);
         three.values().forEach(best -> best.found().ifPresent(all::add));
@@ -189,6 +145,10 @@ public final class PlanSearch {
             .thenComparingDouble(Found::cost)
             .thenComparingDouble(Found::inbreeding));
     return eachOnce(all);
+  }
+
+  private BestWay best() {
+    return new BestWay(relations, goal, alleles, cost);
   }
 
   private static void note(Map<Pair, Double> costs, List<Found> all) {
@@ -256,12 +216,12 @@ public final class PlanSearch {
   }
 
   private Optional<Found> one(Pair pair) {
-    int s = type[pair.seed()];
-    int p = type[pair.pollen()];
+    int s = types.of(pair.seed());
+    int p = types.of(pair.pollen());
     double mass =
         pair.seed() == pair.pollen()
-            ? PlanGenes.dot(odds.get(s), wantedOfSelfed)
-            : PlanGenes.dot(eggs.get(s), wantedByEgg.get(p));
+            ? PlanGenes.dot(types.odds(s), types.wantedOfSelfed())
+            : PlanGenes.dot(types.eggs(s), types.wantedByEgg(p));
     if (mass < NOTHING) {
       return Optional.empty();
     }
@@ -274,18 +234,20 @@ public final class PlanSearch {
   private List<Kept> firsts(Pair pair) {
     boolean selfing = pair.seed() == pair.pollen();
     long key =
-        ((long) type[pair.seed()] * odds.size() + type[pair.pollen()]) * 2 + (selfing ? 1 : 0);
+        ((long) types.of(pair.seed()) * types.size() + types.of(pair.pollen())) * 2
+            + (selfing ? 1 : 0);
     return firsts.computeIfAbsent(
         key,
         any ->
             Kept.of(
                 genes,
                 selfing
-                    ? genes.selfed(odds.get(type[pair.seed()]))
-                    : genes.seeds(eggs.get(type[pair.seed()]), grains.get(type[pair.pollen()]))));
+                    ? genes.selfed(types.odds(types.of(pair.seed())))
+                    : genes.seeds(
+                        types.eggs(types.of(pair.seed())), types.grains(types.of(pair.pollen())))));
   }
 
-  private void two(Pair pair, Best best) {
+  private void two(Pair pair, BestWay best) {
     CrossPath first = new CrossPath(pair.seed(), pair.pollen(), List.of());
     for (Kept kept : firsts(pair)) {
       last(best, first, kept, 0, 2, seedlingsSelf(pair));
@@ -298,20 +260,21 @@ public final class PlanSearch {
   }
 
   /** The last cross of a kept seedling. */
-  private void last(Best best, CrossPath before, Kept kept, double spent, int of, boolean selfs) {
+  private void last(
+      BestWay best, CrossPath before, Kept kept, double spent, int of, boolean selfs) {
     double keeping = spent + cost.kept(kept.share(), 1, of);
     if (selfs) {
-      double mass = PlanGenes.dot(kept.odds(), wantedOfSelfed);
+      double mass = PlanGenes.dot(kept.odds(), types.wantedOfSelfed());
       best.take(before, kept, new Mate.Itself(), keeping, mass, of);
     }
     double sibs = PlanGenes.dot(kept.eggs(), genes.wantedByEgg(kept.grains(), genes.wantedSeeds()));
     best.take(before, kept, new Mate.Sib(), spent + cost.kept(kept.share(), 2, of), sibs, of);
-    double[] asPollen = new double[odds.size()];
-    double[] asSeed = new double[odds.size()];
+    double[] asPollen = new double[types.size()];
+    double[] asSeed = new double[types.size()];
     double most = 0;
     for (int t = 0; t < asPollen.length; t++) {
-      asPollen[t] = PlanGenes.dot(kept.eggs(), wantedByEgg.get(t));
-      asSeed[t] = genes.isDirected() ? PlanGenes.dot(kept.grains(), wantedByGrain.get(t)) : 0;
+      asPollen[t] = PlanGenes.dot(kept.eggs(), types.wantedByEgg(t));
+      asSeed[t] = genes.isDirected() ? PlanGenes.dot(kept.grains(), types.wantedByGrain(t)) : 0;
       most = Math.max(most, Math.max(asPollen[t], asSeed[t]));
     }
     // Fewer wanted ones never take fewer seeds, so most kept seedlings are done with here.
@@ -320,12 +283,12 @@ public final class PlanSearch {
     }
     double taken = 0;
     for (int c = 0; c < candidates.size(); c++) {
-      double pollen = asPollen[type[c]];
+      double pollen = asPollen[types.of(c)];
       if (pollen >= taken - NOTHING
           && best.take(before, kept, new Mate.Plant(c, false), keeping, pollen, of)) {
         taken = pollen;
       }
-      double seed = asSeed[type[c]];
+      double seed = asSeed[types.of(c)];
       if (seed > 0
           && seed >= taken - NOTHING
           && best.take(before, kept, new Mate.Plant(c, true), keeping, seed, of)) {
@@ -334,63 +297,8 @@ public final class PlanSearch {
     }
   }
 
-  /** The best of one first cross. */
-  private final class Best {
-    private @Nullable Found best;
-
-    double cost() {
-      return best == null ? Double.POSITIVE_INFINITY : best.cost();
-    }
-
-    boolean mayTake(double its) {
-      return its < Double.POSITIVE_INFINITY && (best == null || its <= best.cost() + NOTHING);
-    }
-
-    /** Whether it is the best now. */
-    boolean take(CrossPath before, Kept kept, Mate mate, double spent, double mass, int of) {
-      double its = spent + cost.wanted(mass, of);
-      return mayTake(its)
-          && take(with(before, kept, mate), its, (mate instanceof Mate.Sib ? 2 : 1), kept.share());
-    }
-
-    /**
-     * Whether it is the best now.
-     *
-     * @param each how many of what is kept a mating of the last season takes
-     * @param share of the seeds that are kept for it
-     */
-    private boolean take(CrossPath path, double known, int each, double share) {
-      OptionalInt tried = alleles.tried(path, cost.failingUntried());
-      if (tried.isEmpty()) {
-        return false;
-      }
-      double its = known + cost.spare(share, (tried.getAsInt() - 1) * each);
-      if (!mayTake(its)) {
-        return false;
-      }
-      double inbreeding = relations.inbreeding(path);
-      boolean better =
-          best == null || its < best.cost() - NOTHING || inbreeding < best.inbreeding() - NOTHING;
-      if (better && goal.allows(relations, path)) {
-        best = new Found(path, its, inbreeding);
-        return true;
-      }
-      return false;
-    }
-
-    Optional<Found> found() {
-      return Optional.ofNullable(best);
-    }
-  }
-
-  private static CrossPath with(CrossPath before, Kept kept, Mate mate) {
-    List<CrossPath.Later> later = new ArrayList<>(before.later());
-    later.add(new CrossPath.Later(kept.appearance(), mate));
-    return new CrossPath(before.seed(), before.pollen(), later);
-  }
-
   /** All kept seedlings of the first season, each with the crosses it can come of. */
-  private List<Half> halves(List<Pair> pairs, Map<Pair, Double> shorter, Map<Pair, Best> found) {
+  private List<Half> halves(List<Pair> pairs, Map<Pair, Double> shorter, Map<Pair, BestWay> found) {
     Map<Kept, List<Pair>> of = new LinkedHashMap<>();
     for (Pair pair : pairs) {
       for (Kept kept : firsts(pair)) {
@@ -406,7 +314,7 @@ public final class PlanSearch {
           double bound = 0;
           for (Pair pair : its) {
             double known = shorter.getOrDefault(pair, Double.POSITIVE_INFINITY);
-            Best best = found.get(pair);
+            BestWay best = found.get(pair);
             bound = Math.max(bound, best == null ? known : Math.min(known, best.cost()));
           }
           halves.add(new Half(kept, its, bound));
@@ -415,11 +323,11 @@ public final class PlanSearch {
   }
 
   /** Two kept seedlings of different crosses give the wanted one. */
-  private void twoOfTwo(List<Half> halves, Map<Pair, Best> all) {
+  private void twoOfTwo(List<Half> halves, Map<Pair, BestWay> all) {
     for (Joined joined :
         new DoubleCrosses(genes, cost.ofTwoAndOne(), halves, genes.wantedSeeds()).joined()) {
       for (Pair pair : joined.one().pairs()) {
-        Best best = all.computeIfAbsent(pair, any -> new Best());
+        BestWay best = all.computeIfAbsent(pair, any -> best());
         if (best.mayTake(joined.cost())) {
           beside(pair, joined, true)
               .ifPresent(path -> best.take(path, joined.cost(), 1, joined.share()));
@@ -445,7 +353,7 @@ public final class PlanSearch {
       Mate mate =
           new Mate.OtherCross(
               other.seed(), other.pollen(), joined.other().kept().appearance(), joined.asSeed());
-      CrossPath path = with(first, joined.one().kept(), mate);
+      CrossPath path = first.then(joined.one().kept().appearance(), mate);
       if (!isEnd || goal.allows(relations, path)) {
         found = Optional.of(path);
         least = kin;
@@ -455,7 +363,7 @@ public final class PlanSearch {
   }
 
   /** One more cross of what two kept seedlings of different crosses give. */
-  private void threeOfTwo(List<Half> halves, Map<Pair, Best> all) {
+  private void threeOfTwo(List<Half> halves, Map<Pair, BestWay> all) {
     int begun = 0;
     for (Joined joined : new DoubleCrosses(genes, cost.ofTwoAndTwo(), halves, later()).joined()) {
       Kept one = joined.one().kept();
@@ -473,7 +381,7 @@ public final class PlanSearch {
           Mate.OtherCross with = path.get().beside().orElseThrow();
           boolean selfs =
               seedlingsSelf(pair) || seedlingsSelf(new Pair(with.seed(), with.pollen()));
-          Best best = all.computeIfAbsent(pair, any -> new Best());
+          BestWay best = all.computeIfAbsent(pair, any -> best());
           for (Kept second : seconds) {
             last(best, path.get(), second, spent, 4, selfs);
           }
@@ -494,11 +402,11 @@ public final class PlanSearch {
   private double[] later() {
     double[] later = new double[genes.size()];
     for (int n = 0; n < later.length; n++) {
-      later[n] = wantedOfSelfed[n];
-      for (int t = 0; t < odds.size(); t++) {
-        later[n] = Math.max(later[n], PlanGenes.dot(genes.eggs(n), wantedByEgg.get(t)));
+      later[n] = types.wantedOfSelfed()[n];
+      for (int t = 0; t < types.size(); t++) {
+        later[n] = Math.max(later[n], PlanGenes.dot(genes.eggs(n), types.wantedByEgg(t)));
         if (genes.isDirected()) {
-          later[n] = Math.max(later[n], PlanGenes.dot(genes.grains(n), wantedByGrain.get(t)));
+          later[n] = Math.max(later[n], PlanGenes.dot(genes.grains(n), types.wantedByGrain(t)));
         }
       }
       later[n] *= genes.lives(n);
@@ -508,7 +416,7 @@ public final class PlanSearch {
 
   private record Started(Pair pair, Kept kept, double score) {}
 
-  private void three(List<Pair> pairs, Map<Pair, Best> best) {
+  private void three(List<Pair> pairs, Map<Pair, BestWay> best) {
     List<Started> started = new ArrayList<>();
     Map<Kept, Double> scores = new HashMap<>();
     for (Pair pair : pairs) {
@@ -520,27 +428,27 @@ public final class PlanSearch {
     started.sort(Comparator.comparingDouble(Started::score));
     Map<Kept, Map<Object, List<Kept>>> seconds = new HashMap<>();
     for (Started one : started.subList(0, Math.min(BEAM, started.size()))) {
-      Best its = best.computeIfAbsent(one.pair(), any -> new Best());
+      BestWay its = best.computeIfAbsent(one.pair(), any -> best());
       further(its, one, seconds.computeIfAbsent(one.kept(), any -> new HashMap<>()));
     }
   }
 
   /** By what one more cross of it gives, or two. */
   private double score(Kept kept) {
-    double once = PlanGenes.dot(kept.odds(), wantedOfSelfed);
-    double twice = PlanGenes.dot(kept.odds(), laterOfSelfed);
-    for (int t = 0; t < odds.size(); t++) {
-      once = Math.max(once, PlanGenes.dot(kept.eggs(), wantedByEgg.get(t)));
-      twice = Math.max(twice, PlanGenes.dot(kept.eggs(), laterByEgg.get(t)));
+    double once = PlanGenes.dot(kept.odds(), types.wantedOfSelfed());
+    double twice = PlanGenes.dot(kept.odds(), types.laterOfSelfed());
+    for (int t = 0; t < types.size(); t++) {
+      once = Math.max(once, PlanGenes.dot(kept.eggs(), types.wantedByEgg(t)));
+      twice = Math.max(twice, PlanGenes.dot(kept.eggs(), types.laterByEgg(t)));
       if (genes.isDirected()) {
-        once = Math.max(once, PlanGenes.dot(kept.grains(), wantedByGrain.get(t)));
-        twice = Math.max(twice, PlanGenes.dot(kept.grains(), laterByGrain.get(t)));
+        once = Math.max(once, PlanGenes.dot(kept.grains(), types.wantedByGrain(t)));
+        twice = Math.max(twice, PlanGenes.dot(kept.grains(), types.laterByGrain(t)));
       }
     }
     return cost.kept(kept.share(), 1, 3) + Math.min(cost.kept(once, 1, 3), cost.kept(twice, 1, 3));
   }
 
-  private void further(Best best, Started from, Map<Object, List<Kept>> seconds) {
+  private void further(BestWay best, Started from, Map<Object, List<Kept>> seconds) {
     CrossPath first = new CrossPath(from.pair().seed(), from.pair().pollen(), List.of());
     Kept kept = from.kept();
     double spent = cost.kept(kept.share(), 1, 3);
@@ -565,7 +473,7 @@ public final class PlanSearch {
             "sib", any -> Kept.of(genes, genes.seeds(kept.eggs(), kept.grains()))),
         selfs);
     for (int c = 0; c < candidates.size(); c++) {
-      int other = type[c];
+      int other = types.of(c);
       onwards(
           best,
           first,
@@ -573,7 +481,7 @@ public final class PlanSearch {
           new Mate.Plant(c, false),
           spent,
           seconds.computeIfAbsent(
-              other, any -> Kept.of(genes, genes.seeds(kept.eggs(), grains.get(other)))),
+              other, any -> Kept.of(genes, genes.seeds(kept.eggs(), types.grains(other)))),
           selfs || candidates.get(c).selfs());
       if (genes.isDirected()) {
         onwards(
@@ -583,23 +491,21 @@ public final class PlanSearch {
             new Mate.Plant(c, true),
             spent,
             seconds.computeIfAbsent(
-                -1 - other, any -> Kept.of(genes, genes.seeds(eggs.get(other), kept.grains()))),
+                -1 - other, any -> Kept.of(genes, genes.seeds(types.eggs(other), kept.grains()))),
             selfs || candidates.get(c).selfs());
       }
     }
   }
 
   private void onwards(
-      Best best,
+      BestWay best,
       CrossPath first,
       Kept kept,
       Mate mate,
       double spent,
       List<Kept> seconds,
       boolean selfs) {
-    CrossPath path =
-        new CrossPath(
-            first.seed(), first.pollen(), List.of(new CrossPath.Later(kept.appearance(), mate)));
+    CrossPath path = first.then(kept.appearance(), mate);
     for (Kept second : seconds) {
       last(best, path, second, spent, 3, selfs);
     }
