@@ -33,11 +33,19 @@ final class DoubleCrosses {
     /** Until one is kept, that share of them being so. */
     double kept(double share);
 
-    /** From two that are crossed to the end, by the share of their seeds that count. */
-    double after(double mass);
+    /** 1 if a sowing may not come to one that is kept, that share of them being so; otherwise 0. */
+    int failing(double share);
+
+    /**
+     * From two that are crossed to the end.
+     *
+     * @param mass the share of their seeds that count
+     * @param failing how many of the sowings they come of may fail, 0 to 2
+     */
+    double after(double mass, int failing);
 
     /** Never more than that, and found without a logarithm. */
-    double atLeastAfter(double mass);
+    double atLeastAfter(double mass, int failing);
   }
 
   /**
@@ -63,7 +71,7 @@ final class DoubleCrosses {
   }
 
   /** What is to be kept before, and what the rest takes with the best mate there could be. */
-  private record Promising(Half half, double keeping, double after) {
+  private record Promising(Half half, double keeping, double after, int failing) {
     double promise() {
       return keeping + after;
     }
@@ -114,9 +122,13 @@ final class DoubleCrosses {
     for (Half half : all) {
       double asSeed = PlanGenes.dot(half.kept().eggs(), byEgg);
       double asPollen = PlanGenes.dot(half.kept().grains(), byGrain);
+      int failing = seeds.failing(half.kept().share());
       Promising one =
           new Promising(
-              half, seeds.kept(half.kept().share()), seeds.after(Math.max(asSeed, asPollen)));
+              half,
+              seeds.kept(half.kept().share()),
+              seeds.after(Math.max(asSeed, asPollen), failing), // the other may be sure to come
+              failing);
       if (one.promise() + 1 < bound) { // one seed at least for the other of the two
         promising.add(one);
       }
@@ -160,8 +172,9 @@ final class DoubleCrosses {
       double there = share(one, j);
       double back = genes.isDirected() ? share(j, one) : 0;
       double mass = Math.max(there, back);
-      if (keeping + seeds.atLeastAfter(mass) < few.worst()) {
-        few.take(j, back > there, keeping + seeds.after(mass));
+      int failing = its.failing() + other.failing();
+      if (keeping + seeds.atLeastAfter(mass, failing) < few.worst()) {
+        few.take(j, back > there, keeping + seeds.after(mass, failing));
       }
     }
   }

@@ -250,7 +250,7 @@ public final class PlanSearch {
   private void two(Pair pair, BestWay best) {
     CrossPath first = new CrossPath(pair.seed(), pair.pollen(), List.of());
     for (Kept kept : firsts(pair)) {
-      last(best, first, kept, 0, 2, seedlingsSelf(pair));
+      last(best, first, kept, 0, 1 + cost.failing(kept.share()), seedlingsSelf(pair));
     }
   }
 
@@ -317,7 +317,7 @@ public final class PlanSearch {
             BestWay best = found.get(pair);
             bound = Math.max(bound, best == null ? known : Math.min(known, best.cost()));
           }
-          halves.add(new Half(kept, its, bound));
+          halves.add(new Half(kept, its, bound + NOTHING)); // one as good may be less inbred
         });
     return halves;
   }
@@ -368,6 +368,7 @@ public final class PlanSearch {
     for (Joined joined : new DoubleCrosses(genes, cost.ofTwoAndTwo(), halves, later()).joined()) {
       Kept one = joined.one().kept();
       Kept other = joined.other().kept();
+      int failing = cost.failing(one.share()) + cost.failing(other.share());
       double spent = cost.kept(one.share(), 1, 4) + cost.kept(other.share(), 1, 4);
       List<Kept> seconds =
           Kept.of(
@@ -383,7 +384,8 @@ public final class PlanSearch {
               seedlingsSelf(pair) || seedlingsSelf(new Pair(with.seed(), with.pollen()));
           BestWay best = all.computeIfAbsent(pair, any -> best());
           for (Kept second : seconds) {
-            last(best, path.get(), second, spent, 4, selfs);
+            int of = 1 + failing + cost.failing(second.share());
+            last(best, path.get(), second, spent, of, selfs);
           }
         }
         begun++;
@@ -507,7 +509,8 @@ public final class PlanSearch {
       boolean selfs) {
     CrossPath path = first.then(kept.appearance(), mate);
     for (Kept second : seconds) {
-      last(best, path, second, spent, 3, selfs);
+      int of = 1 + cost.failing(kept.share()) + cost.failing(second.share());
+      last(best, path, second, spent, of, selfs);
     }
   }
 }

@@ -1,8 +1,8 @@
 package dev.filial.core.plan;
 
 /**
- * About how many seeds ways take, by the mean odds, to compare them by: each sowing of a way has to
- * come out with an equal part of the certainty.
+ * About how many seeds ways take, by the mean odds, to compare them by: each sowing of a way that
+ * may fail has to come out with an equal part of the certainty.
  */
 final class SeedCost {
 
@@ -58,6 +58,16 @@ final class SeedCost {
     double share = Math.min(1, mass * coming);
     // -log(1 - x) is at most x / (1 - x)
     return share < NOTHING ? Double.POSITIVE_INFINITY : (1 - share) * mean / share;
+  }
+
+  /** Whether every seed comes to one of them, that share of the seedlings being so. */
+  boolean isSure(double mass) {
+    return mass * coming >= 1 - NOTHING;
+  }
+
+  /** 1 for a sowing that may not come to one of them, that share being so; otherwise 0. */
+  int failing(double mass) {
+    return isSure(mass) ? 0 : 1;
   }
 
   /** The chance that nothing that was tried has set seed, where not all do. */
@@ -123,13 +133,18 @@ final class SeedCost {
       }
 
       @Override
-      public double after(double mass) {
-        return wanted(mass, 3);
+      public int failing(double share) {
+        return SeedCost.this.failing(share);
       }
 
       @Override
-      public double atLeastAfter(double mass) {
-        return atLeastWanted(mass, 3);
+      public double after(double mass, int failing) {
+        return wanted(mass, 1 + failing);
+      }
+
+      @Override
+      public double atLeastAfter(double mass, int failing) {
+        return atLeastWanted(mass, 1 + failing);
       }
     };
   }
@@ -146,15 +161,18 @@ final class SeedCost {
       }
 
       @Override
-      public double after(double mass) {
-        double root = Math.sqrt(mass);
-        return SeedCost.this.kept(root, 1, 4) + SeedCost.this.kept(root, 1, 4);
+      public int failing(double share) {
+        return SeedCost.this.failing(share);
       }
 
       @Override
-      public double atLeastAfter(double mass) {
-        double root = Math.sqrt(mass);
-        return 2 * atLeastOne(root, 4);
+      public double after(double mass, int failing) {
+        return 2 * SeedCost.this.kept(Math.sqrt(mass), 1, 2 + failing);
+      }
+
+      @Override
+      public double atLeastAfter(double mass, int failing) {
+        return 2 * atLeastOne(Math.sqrt(mass), 2 + failing);
       }
     };
   }

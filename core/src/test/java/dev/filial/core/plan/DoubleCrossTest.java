@@ -60,6 +60,37 @@ class DoubleCrossTest {
     assertThat(bench.search(Goal.of(1, 0.95), 2).ways()).hasSize(3);
   }
 
+  /**
+   * By hand: of either cross one, all alike, and 47 of the second season make 49; a pair of sibs of
+   * one cross and 47 make as many, and they are inbred a quarter.
+   */
+  @Test
+  void whatIsKeptOfTwoCrossesTakesNoMoreThanSibsAndIsLessInbred() {
+    Locus r = Locus.of("R", "R", "r");
+    Locus w = Locus.of("W", "W", "w");
+    TraitModel edge = TraitModel.dominant("edge", r, List.of("red", "green"));
+    TraitModel wax = TraitModel.dominant("wax", w, List.of("bare", "waxy"));
+    PlanBench bench =
+        new PlanBench(
+                Genome.unlinked(r, w),
+                List.of(edge, wax),
+                Wish.showing(edge, "green").andShowing(wax, "waxy"))
+            .with("RR ww")
+            .with("rr WW")
+            .with("RR ww")
+            .with("rr WW");
+    Goal unrelated = new Goal(1, 0.95, 0.2, List.of());
+    CrossPath best = first(bench.search(unrelated, 2).ways(), 2);
+    assertThat(best.beside()).isPresent();
+    assertThat(bench.sowing(best, 0.95).total()).isEqualTo(49);
+    Goal related = new Goal(1, 0.95, 0.25, List.of());
+    assertThat(bench.search(related, 2).ways())
+        .filteredOn(way -> way.path().seed() == 0 && way.path().pollen() == 1)
+        .singleElement()
+        .satisfies(way -> assertThat(way.inbreeding()).isZero())
+        .satisfies(way -> assertThat(bench.sowing(way.path(), 0.95).total()).isEqualTo(49));
+  }
+
   /** Selfed, a plant that breeds true gives what it gives itself, a season later. */
   @Test
   void noPlantThatBreedsTrueIsSelfedBesideAnotherCross() {
