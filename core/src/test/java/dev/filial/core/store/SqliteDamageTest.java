@@ -10,6 +10,7 @@ import dev.filial.core.register.Amended;
 import dev.filial.core.register.Joined;
 import dev.filial.core.register.PlantAcquired;
 import dev.filial.core.register.RegisterRefusal;
+import dev.filial.core.register.Subject;
 import dev.filial.core.register.TaxonDeclared;
 import dev.filial.core.register.TraitDeclared;
 import dev.filial.core.store.StoreException.Reason;
@@ -23,6 +24,7 @@ import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.NoSuchElementException;
 import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -191,6 +193,30 @@ class SqliteDamageTest {
     run(file, "UPDATE item SET fate = 'eaten' WHERE year = 26");
     try (SqliteStore store = SqliteStore.open(file)) {
       assertThatThrownBy(() -> store.item(Code.of(26, 1)))
+          .isInstanceOf(StoreException.class)
+          .hasMessageContaining("is damaged")
+          .extracting(e -> ((StoreException) e).reason())
+          .isEqualTo(Reason.DAMAGED);
+    }
+  }
+
+  @Test
+  void anAnswerThatBreaksOnADamagedRegisterTellsOfTheDamage() throws Exception {
+    try (SqliteStore store = SqliteStore.open(file)) {
+      assertThatThrownBy(() -> store.read(view -> view.entry(99).orElseThrow()))
+          .as("a register that is sound")
+          .isInstanceOf(NoSuchElementException.class);
+    }
+    run(file, "UPDATE concerns SET entry = 99 WHERE entry = 4");
+    Subject cross = Subject.of(Code.of(26, 1));
+    try (SqliteStore store = SqliteStore.open(file)) {
+      assertThatThrownBy(
+              () ->
+                  store.read(
+                      view ->
+                          view.entriesOn(cross).stream()
+                              .map(entry -> view.effective(entry).orElseThrow())
+                              .toList()))
           .isInstanceOf(StoreException.class)
           .hasMessageContaining("is damaged")
           .extracting(e -> ((StoreException) e).reason())
