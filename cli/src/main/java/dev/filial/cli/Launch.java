@@ -74,8 +74,7 @@ final class Launch {
     return Status.FILE.code();
   }
 
-  // From Java 22 on a console is always found unless -Djdk.console=java.base is given, as the
-  // Windows
+  // From Java 22 on a console is always found unless -Djdk.console=java.base is given, as Windows's
   // launcher does.
   @SuppressWarnings("SystemConsoleNull")
   private static boolean consoleFound() {
