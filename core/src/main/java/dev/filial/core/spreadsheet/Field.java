@@ -48,14 +48,31 @@ public enum Field {
       "plant name",
       "pflanzenname",
       "name"),
+  /** Doubt about the name. */
+  CF_OR_AFF(
+      "cf. or aff. where the name is in doubt, with the epithet it stands before: cf. agavoides",
+      "cf or aff"),
+  /** Shares of taxa. */
+  MAKEUP(
+      "the shares of a hybrid's taxa: Echeveria laui 0.75; Echeveria agavoides 0.25",
+      "shares",
+      "make up",
+      "makeup"),
   /** A cultivar. */
   CULTIVAR("the cultivar", "cultivar", "sorte", "variety", "kultivar"),
   /** A stated generation. */
-  GENERATION("F1, F2 or BC1, as it was said", "generation", "filial"),
+  GENERATION("F1, F2 or BC1, as it was said; pure says nothing", "generation", "filial"),
   /** Chromosome sets. */
   PLOIDY("chromosome sets, 1 to 32", "ploidy", "ploidie"),
   /** A name of its own. */
-  NAME("a name of its own", "own name", "eigenname", "nickname", "rufname", "pet name"),
+  NAME(
+      "a name of its own; several parted by semicolons",
+      "own name",
+      "own names",
+      "eigenname",
+      "nickname",
+      "rufname",
+      "pet name"),
   /** Who gave it. */
   DONOR(
       "who gave or sold it",
@@ -78,6 +95,7 @@ public enum Field {
   DONOR_CODE(
       "the giver's own code",
       "donor code",
+      "donor's code",
       "their code",
       "fremdnummer",
       "nummer des gebers",

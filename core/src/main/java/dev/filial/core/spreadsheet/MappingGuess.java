@@ -112,6 +112,10 @@ public final class MappingGuess {
    */
   public static Proposal of(Sheet sheet, Optional<RowKind> rows, RegisterView register)
       throws IOException {
+    ExportedTable.requireNoCrosses(sheet);
+    if (ExportedTable.isPlants(sheet) && rows.orElse(RowKind.PLANTS) == RowKind.PLANTS) {
+      return ExportedTable.plants();
+    }
     MappingGuess guess = new MappingGuess(sheet, sheet.sample(LOOKED_AT), register);
     return guess.proposal(rows);
   }

@@ -25,6 +25,7 @@ import dev.filial.core.register.Statement;
 import dev.filial.core.register.Subject;
 import dev.filial.core.register.TraitDeclared;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -81,6 +82,7 @@ final class RowEntries {
   private static final List<Field> TELLING =
       List.of(
           Field.TAXON,
+          Field.MAKEUP,
           Field.CULTIVAR,
           Field.GENERATION,
           Field.PLOIDY,
@@ -112,10 +114,11 @@ final class RowEntries {
     if (old != null) {
       names.add(old);
     }
-    String name = row.text(Field.NAME);
-    if (name != null && !name.equals(old)) {
-      noteNamesakes(name);
-      names.add(name);
+    for (String name : several(row.text(Field.NAME))) {
+      if (!names.contains(name)) {
+        noteNamesakes(name);
+        names.add(name);
+      }
     }
     return List.of(
         new PlantAcquired(
@@ -127,6 +130,12 @@ final class RowEntries {
             neverHeld,
             row.text(Field.PLACE),
             row.remark()));
+  }
+
+  private static List<String> several(@Nullable String names) {
+    return names == null
+        ? List.of()
+        : Arrays.stream(names.split(";", -1)).map(String::strip).filter(n -> !n.isEmpty()).toList();
   }
 
   private void noteNamesakes(String name) {

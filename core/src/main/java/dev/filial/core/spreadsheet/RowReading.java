@@ -7,10 +7,15 @@ import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** Reads what a row says, cell by cell; what is wrong with one is told with its column. */
 final class RowReading {
+
+  /** What the classes of pedigrees are called, and what joins several that may be. */
+  private static final Pattern OF_A_PEDIGREE =
+      Pattern.compile("^pure$|three-way|double cross|no class|complex|×| or ");
 
   private final BoundMapping columns;
   private final SheetRow row;
@@ -163,13 +168,31 @@ final class RowReading {
     return said != null && said;
   }
 
-  /** The remark, and behind it what stands in the columns that are kept there. */
+  /**
+   * The generation that is stated. A class of a plant's pedigree that nobody states of an acquired
+   * one, as {@code pure} or {@code three-way}, states none.
+   */
+  @Nullable String generation() {
+    String text = text(Field.GENERATION);
+    return text == null || OF_A_PEDIGREE.matcher(text).find() ? null : text;
+  }
+
+  /**
+   * The remark, and behind it what stands in the columns that are kept there, and a generation that
+   * cannot be stated.
+   */
   @Nullable String remark() {
     String remark = text(Field.REMARK);
-    if (columns.kept().isEmpty()) {
+    String generation = text(Field.GENERATION);
+    boolean keptGeneration =
+        generation != null && !generation.equals("pure") && generation() == null;
+    if (columns.kept().isEmpty() && !keptGeneration) {
       return remark;
     }
     StringBuilder all = new StringBuilder(remark == null ? "" : remark);
+    if (keptGeneration) {
+      all.append(all.isEmpty() ? "" : "; ").append("generation: ").append(generation);
+    }
     for (int place : columns.kept()) {
       String text = cell(place);
       if (text != null) {

@@ -55,9 +55,11 @@ public final class SheetImport {
    *
    * @param today a date after it is warned of, and a code that is given out for a row without a
    *     date is one of its year
-   * @throws SheetException if the mapping names a column that is not there
+   * @throws SheetException if the mapping names a column that is not there, or the table is a list
+   *     of crosses that was exported from another register
    */
   public static SheetImport of(Sheet sheet, Mapping mapping, LocalDate today) {
+    ExportedTable.requireNoCrosses(sheet);
     return new SheetImport(new BoundMapping(sheet, mapping), today, Progress.NONE, 20);
   }
 
