@@ -9,6 +9,7 @@ import dev.filial.cli.screen.Table;
 import dev.filial.core.exchange.NotationEntries;
 import dev.filial.core.name.Code;
 import dev.filial.core.name.Notation;
+import dev.filial.core.register.Introduction;
 import dev.filial.core.register.Statement;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -49,6 +50,7 @@ record NotationImport(
     NotationEntries entries =
         NotationEntries.of(writing.view(), notation, said, bench.today().getYear());
     long before = writing.view().size();
+    note(writing, entries, before);
     for (Statement statement : entries.statements()) {
       writing.append(statement);
     }
@@ -64,6 +66,40 @@ record NotationImport(
         writing.view().size(),
         sources,
         writing.warnings());
+  }
+
+  /** What was made of names that the register did not know, and how to put that right. */
+  private static void note(Writing writing, NotationEntries entries, long before) {
+    if (!entries.readAsSpecies().isEmpty()) {
+      Map.Entry<String, Code> first = entries.readAsSpecies().entrySet().iterator().next();
+      writing.note(
+          "read as the name of a species: "
+              + String.join(", ", entries.readAsSpecies().keySet())
+              + "; what is none is put right by: filial amend "
+              + entry(entries, first.getValue(), before)
+              + " taxon= --why \"the plant's own name\"");
+    }
+    if (!entries.withoutTaxon().isEmpty()) {
+      Map.Entry<String, Code> first = entries.withoutTaxon().entrySet().iterator().next();
+      writing.note(
+          "nothing is known of the taxon of "
+              + String.join(", ", entries.withoutTaxon().keySet())
+              + ", so answers call it unknown; say it, for "
+              + first.getKey()
+              + " so: filial amend "
+              + entry(entries, first.getValue(), before)
+              + " taxon=\"GENUS SPECIES\" --why \"now known\"");
+    }
+  }
+
+  private static long entry(NotationEntries entries, Code plant, long before) {
+    List<Statement> statements = entries.statements();
+    for (int i = 0; i < statements.size(); i++) {
+      if (Introduction.codes(statements.get(i)).contains(plant)) {
+        return before + i + 1;
+      }
+    }
+    return before;
   }
 
   @Override

@@ -4,6 +4,7 @@ import dev.filial.core.name.Code;
 import dev.filial.core.name.CodeException;
 import dev.filial.core.name.NameException;
 import dev.filial.core.name.Notation;
+import dev.filial.core.name.TaxonName;
 import dev.filial.core.number.Fraction;
 import dev.filial.core.register.Determination;
 import dev.filial.core.register.Item;
@@ -29,9 +30,9 @@ import java.util.Set;
  *
  * <p>Each distinct source is one plant: the one it was said to be, or the plant of this register
  * that bears that name as its own, or else a new plant held elsewhere, of that name. A source that
- * is called like a taxon of this register is of that taxon. Each cross becomes a cross with one
- * numbered seedling, which stands for it in the next. Notation says nothing of days, and so no
- * statement has one.
+ * is called like a taxon of this register, or by a genus and an epithet as a species is, is of that
+ * taxon. Each cross becomes a cross with one numbered seedling, which stands for it in the next.
+ * Notation says nothing of days, and so no statement has one.
  */
 public final class NotationEntries {
 
@@ -43,6 +44,8 @@ public final class NotationEntries {
   private final List<Statement> statements = new ArrayList<>();
   private final Map<String, Code> sources = new LinkedHashMap<>();
   private final Set<Code> added = new LinkedHashSet<>();
+  private final Map<String, Code> readAsSpecies = new LinkedHashMap<>();
+  private final Map<String, Code> withoutTaxon = new LinkedHashMap<>();
   private long next;
   private Code last;
 
@@ -102,6 +105,19 @@ public final class NotationEntries {
   /** Those of the sources that were not in the register. */
   public Set<Code> added() {
     return new LinkedHashSet<>(added);
+  }
+
+  /**
+   * The new plants whose taxon the register did not know, and whose names were read as those of
+   * species, by their names.
+   */
+  public Map<String, Code> readAsSpecies() {
+    return new LinkedHashMap<>(readAsSpecies);
+  }
+
+  /** The new plants of whose taxon nothing is known, by their names. */
+  public Map<String, Code> withoutTaxon() {
+    return new LinkedHashMap<>(withoutTaxon);
   }
 
   /** The seedling whose pedigree it is. */
@@ -192,10 +208,17 @@ public final class NotationEntries {
       return bearing.iterator().next();
     }
     Code code = free();
+    boolean known = isKnownTaxon(name);
+    boolean species = !known && isSpecies(name);
+    if (species) {
+      readAsSpecies.put(name, code);
+    } else if (!known) {
+      withoutTaxon.put(name, code);
+    }
     statements.add(
         new PlantAcquired(
             code,
-            isKnownTaxon(name) ? Determination.of(name) : Determination.UNKNOWN,
+            known || species ? Determination.of(name) : Determination.UNKNOWN,
             Provenance.UNKNOWN,
             null,
             List.of(name),
@@ -204,6 +227,17 @@ public final class NotationEntries {
             null));
     added.add(code);
     return code;
+  }
+
+  /**
+   * Whether it reads as a genus and an epithet, which no name of one plant has in small letters.
+   */
+  private static boolean isSpecies(String name) {
+    try {
+      return !TaxonName.parse(name).epithets().isEmpty();
+    } catch (NameException e) {
+      return false;
+    }
   }
 
   private boolean isKnownTaxon(String name) {

@@ -142,4 +142,16 @@ class NotationEntriesTest {
     say(plant(Code.of(26, 41), "Amber"));
     assertThat(record("Coral/Dusk", Map.of()).last()).isEqualTo(Code.of(26, 44).seedling(1));
   }
+
+  @Test
+  void aNameThatReadsAsASpeciesIsOneAndTheOthersHaveNoTaxon() {
+    NotationEntries entries = record("Aloe vera/Aloe ferox//Schnabel", Map.of());
+
+    assertThat(entries.readAsSpecies().keySet()).containsExactly("Aloe vera", "Aloe ferox");
+    assertThat(entries.withoutTaxon().keySet()).containsExactly("Schnabel");
+    Code vera = entries.sources().get("Aloe vera");
+    assertThat(register.item(vera).orElseThrow().determination().taxon()).isEqualTo("Aloe vera");
+    Code own = entries.sources().get("Schnabel");
+    assertThat(register.item(own).orElseThrow().determination()).isEqualTo(Determination.UNKNOWN);
+  }
 }
