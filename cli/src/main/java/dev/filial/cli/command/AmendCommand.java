@@ -84,6 +84,7 @@ public final class AmendCommand implements BenchCommand {
           "entry " + number + " says that already", "See it with: filial history " + number);
     }
     boolean struck = writing.view().effective(number).isEmpty();
+    HangingTags hanging = HangingTags.of(writing, number);
     Accepted accepted = writing.append(new Amended(number, corrected, reason));
     List<Code> given = Introduction.codes(corrected);
     Recorded recorded =
@@ -97,6 +98,10 @@ public final class AmendCommand implements BenchCommand {
             List.of(),
             "how it was before: filial history " + number,
             writing.warnings());
+    String hangs = hanging.now(writing, number);
+    if (!hangs.isEmpty()) {
+      recorded = recorded.withWarning(hangs);
+    }
     return given.size() == 1 ? recorded.withTag(writing, given.get(0)) : recorded;
   }
 
@@ -106,7 +111,13 @@ public final class AmendCommand implements BenchCommand {
             .withDates(text -> bench.dates().partial(text))
             .withCodes(text -> PropertySetting.code(text, writing));
     for (PropertySetting setting : settings.get()) {
-      corrections = corrections.set(setting.name(), setting.value());
+      try {
+        corrections = corrections.set(setting.name(), setting.value());
+      } catch (IllegalArgumentException e) {
+        throw Trouble.refused(
+            String.valueOf(e.getMessage()),
+            "What it says now is shown by: filial history " + entry.get());
+      }
     }
     return corrections.statement();
   }

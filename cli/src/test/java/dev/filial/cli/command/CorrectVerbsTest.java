@@ -85,7 +85,7 @@ class CorrectVerbsTest {
 
   @Test
   void aPropertyWithinAnotherNeedsNoPath() {
-    bench.done("amend", "2", "taxon=Echeveria elegans", "--why", "it flowered");
+    bench.cautioned("on it hangs", "amend", "2", "taxon=Echeveria elegans", "--why", "it flowered");
     assertThat(bench.json("history", "2").get("body").stringValue())
         .contains("\"determination\":{\"taxon\":\"Echeveria elegans\"}");
     bench.done("amend", "4", "names=", "--why", "that is another");
@@ -324,8 +324,42 @@ class CorrectVerbsTest {
   @Test
   void odditiesAreTakenOrRefusedCleanly() {
     String long300 = "x".repeat(300);
-    bench.done("amend", "4", "names=O'Brien <b>\"🌵\"</b>, " + long300, "--why", "🙂 'quoted'");
+    bench.cautioned(
+        "no room on the tag",
+        "amend",
+        "4",
+        "names=O'Brien <b>\"🌵\"</b>, " + long300,
+        "--why",
+        "🙂 'quoted'");
     assertThat(bench.json("history", "4").get("body").stringValue()).contains("🌵", long300);
     assertThat(bench.done("history", "4")).contains("O'Brien", "🙂 'quoted'");
+  }
+
+  @Test
+  void whatHangsOnACrossIsSaidWithWhatItsTagsSayNow() {
+    bench.done("harvest", "26-004", "20");
+    bench.done("sow", "26-004", "20", "--pots", "1");
+    Outcome outcome = bench.type("amend", "5", "pollen=open", "--why", "no bag");
+    assertThat(outcome.status()).isZero();
+    assertThat(outcome.err().replaceAll("\\s+", " "))
+        .contains(
+            "on it hang 3 other things; the tags of 3 of them say something"
+                + " else now. They are listed by: filial hangs 5");
+    bench.done("amend", "4", "place=sill", "--why", "moved");
+  }
+
+  @Test
+  void aCountOfOnePotIsPutRightByThePropertysOwnName() {
+    bench.done("harvest", "26-004", "20");
+    bench.done("sow", "26-004", "20", "--pots", "1");
+    bench.done("count", "26-004 P1", "--up", "12");
+    assertThat(bench.done("amend", "8", "germinated=13", "--why", "counted again"))
+        .contains("entry 8 now says:", "13");
+    requireRefused(
+        bench.type("amend", "8", "sprouted=13", "--why", "x"),
+        1,
+        "there is no \"sprouted\" in an entry of this kind",
+        "readings.1.germinated",
+        "What it says now is shown by: filial history 8");
   }
 }

@@ -23,12 +23,15 @@ import tools.jackson.databind.node.ObjectNode;
  *
  * <p>A property within another is written with a dot: {@code determination.taxon}, {@code
  * readings.2.alive} for the second of a list, {@code makeup.Echeveria laui}. Its own name is enough
- * where only one is called so: {@code taxon}. Of a cross, {@code seed} stands for {@code
- * seedParent}, and {@code pollen} may be a code, {@code itself} or {@code open}. A value is written
- * as text; lists of texts have commas between them; anything larger is JSON. An empty value takes
- * the property away.
+ * where only one is called so: {@code taxon}, and {@code alive} where the list has one part. Of a
+ * cross, {@code seed} stands for {@code seedParent}, and {@code pollen} may be a code, {@code
+ * itself} or {@code open}. A value is written as text; lists of texts have commas between them;
+ * anything larger is JSON. An empty value takes the property away.
  */
 public final class Corrections {
+
+  /** Of a long list the parts are not all named. */
+  private static final int MOST_NAMED = 40;
 
   private static final JsonMapper MAPPER = JsonMapper.shared();
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
@@ -115,6 +118,38 @@ public final class Corrections {
         || type == dev.filial.core.number.Fraction.class;
   }
 
+  /** The same as they can be named of what was said, a list of parts by the parts that it has. */
+  private static List<String> named(Class<?> type, JsonNode said) {
+    List<String> names = new ArrayList<>();
+    for (RecordComponent component : type.getRecordComponents()) {
+      Class<?> inner = component.getType();
+      JsonNode value = said.path(component.getName());
+      Class<?> part = part(component);
+      if (inner.isRecord() && !isText(inner)) {
+        named(inner, value).forEach(name -> names.add(component.getName() + "." + name));
+      } else if (part != null && value.size() > 0) {
+        for (int i = 0; i < value.size(); i++) {
+          String place = component.getName() + "." + (i + 1) + ".";
+          named(part, value.get(i)).forEach(name -> names.add(place + name));
+        }
+      } else {
+        names.add(component.getName());
+      }
+    }
+    return names;
+  }
+
+  /** What a list is of, where that has parts; else null. */
+  private static @Nullable Class<?> part(RecordComponent list) {
+    return list.getType() == List.class
+            && list.getGenericType() instanceof ParameterizedType generic
+            && generic.getActualTypeArguments()[0] instanceof Class<?> element
+            && element.isRecord()
+            && !isText(element)
+        ? element
+        : null;
+  }
+
   private static @Nullable RecordComponent component(Class<?> type, String name) {
     for (RecordComponent component : type.getRecordComponents()) {
       if (component.getName().equals(name)) {
@@ -143,7 +178,7 @@ public final class Corrections {
       String first = dot < 0 ? path : path.substring(0, dot);
       if (component(kind, first) == null) {
         List<String> inner =
-            properties(kind).stream().filter(one -> one.endsWith("." + first)).toList();
+            named(kind, root).stream().filter(one -> one.endsWith("." + first)).toList();
         if (inner.size() == 1) {
           path = inner.get(0) + path.substring(first.length());
         }
@@ -156,7 +191,7 @@ public final class Corrections {
       String name = dot < 0 ? path : path.substring(0, dot);
       RecordComponent component = component(type, name);
       if (component == null) {
-        throw unknown(properties(type));
+        throw unknown(type == kind ? few(named(kind, node)) : properties(type));
       }
       if (dot < 0) {
         put(node, name, component.getGenericType());
@@ -321,7 +356,7 @@ public final class Corrections {
           return MAPPER.readTree(value);
         } catch (JacksonException e) {
           throw new IllegalArgumentException(
-              property + " cannot be read as JSON: " + e.getOriginalMessage(), e);
+              property + " cannot be read as JSON: " + JsonWords.of(e.getOriginalMessage()), e);
         }
       }
       throw new IllegalArgumentException(
@@ -331,6 +366,10 @@ public final class Corrections {
               + (list ? ".1" : ".…")
               + "), or write it whole as JSON, in "
               + (list ? "[ ]" : "{ }"));
+    }
+
+    private List<String> few(List<String> names) {
+      return names.size() <= MOST_NAMED ? names : properties(kind);
     }
 
     private IllegalArgumentException unknown(List<String> there) {
