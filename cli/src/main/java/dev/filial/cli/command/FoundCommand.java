@@ -3,6 +3,7 @@ package dev.filial.cli.command;
 import dev.filial.cli.frame.Answer;
 import dev.filial.cli.frame.Bench;
 import dev.filial.cli.frame.BenchCommand;
+import dev.filial.cli.frame.CommandLine;
 import dev.filial.cli.frame.OpenRegister;
 import dev.filial.cli.frame.OpenRegister.Writing;
 import dev.filial.cli.frame.Recorded;
@@ -67,15 +68,18 @@ public final class FoundCommand implements BenchCommand {
         writing.append(
             new TagLost(
                 given, Weighing.in(writing, weighed), none, day, rest.place(), rest.remark()));
-    String which = weighed.isEmpty() ? "PLANT" : weighed.get(0).plant();
+    String which =
+        weighed.stream()
+            .map(one -> writing.find(one.plant()))
+            .filter(item -> item.kind().isPlant())
+            .findFirst()
+            .map(item -> CommandLine.quoted(item.code().text()))
+            .orElse("PLANT");
     return Recorded.of(
             writing,
             accepted,
             given,
-            "if it turns out to be a plant you have: filial join "
-                + (weighed.isEmpty() ? which : writing.find(which).code().text())
-                + " "
-                + given.text())
+            "if it turns out to be a plant you have: filial join " + which + " " + given.text())
         .withTag(writing, given);
   }
 }

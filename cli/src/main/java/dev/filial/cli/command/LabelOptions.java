@@ -6,11 +6,14 @@ import dev.filial.cli.frame.Words;
 import dev.filial.core.answer.DeterminationReading;
 import dev.filial.core.name.HybridFormula;
 import dev.filial.core.name.NameException;
+import dev.filial.core.name.TaxonName;
 import dev.filial.core.register.Provenance;
 import dev.filial.core.register.RegisterView;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** What an acquired plant or packet was said to be, and where it came from. */
 final class LabelOptions {
@@ -85,12 +88,37 @@ final class LabelOptions {
       if (isFormula(taxon)) {
         throw Trouble.refused(
             "\"" + taxon + "\" names the parents of a hybrid, not a taxon",
-            "Leave it out and say what the plant is made of:"
-                + " --makeup \"Echeveria laui=1/2\" --makeup \"Echeveria agavoides=1/2\", and"
-                + " --generation F1 if that was said.");
+            "Leave it out and say what it is made of: "
+                + makeup(taxon)
+                + ", and --generation F1 if that was said.");
+      }
+      if (NAMES_PARENTS.matcher(taxon).find()) {
+        throw Trouble.refused(
+            String.valueOf(e.getMessage()),
+            "If the parents are known, leave the name out and write --makeup \"GENUS SPECIES=1/2\""
+                + " for each.");
       }
       throw e;
     }
+  }
+
+  /** What is written where the parents are meant and no name of one taxon is. */
+  private static final Pattern NAMES_PARENTS =
+      Pattern.compile("\\s[x×]\\s|\\s(hybrid|hybr\\.|hyb\\.|hybride)(\\s|$)");
+
+  /** The parents of a formula in equal shares, which is right of a first cross of two. */
+  private static String makeup(String formula) {
+    List<TaxonName> parents = HybridFormula.parse(formula).parents();
+    return parents.stream()
+        .map(
+            parent ->
+                "--makeup \"" + parent.withoutAuthors().text() + "=1/" + parents.size() + "\"")
+        .collect(Collectors.joining(" "));
+  }
+
+  /** Whether shares of taxa are stated, so that no name is needed. */
+  boolean hasMakeup() {
+    return !makeup.get().isEmpty();
   }
 
   private static boolean isFormula(String text) {

@@ -60,10 +60,12 @@ public final class SeedCommand implements BenchCommand {
 
   @Override
   public Answer run(Bench bench) {
+    // A packet of which the make-up is said needs no name: what stands alone is how many there are.
+    Optional<Count> alone = countAlone(bench);
     String written =
         LabelOptions.typed(
             LeftOut.orAsk(
-                taxon.get(),
+                alone.isPresent() ? Optional.of("?") : taxon.get(),
                 "TAXON",
                 "Taxon on the packet, ? if unknown",
                 "?",
@@ -73,13 +75,24 @@ public final class SeedCommand implements BenchCommand {
         weight.isWeighed() && count.get().isEmpty()
             ? Count.unknown()
             : LeftOut.orAsk(
-                count.get(),
+                alone.or(count),
                 "COUNT",
                 "How many seeds (80, ~80, few, many or ?)",
                 "?",
                 Reading.COUNT,
                 bench);
     return register.write(bench, writing -> record(writing, written, seeds, bench));
+  }
+
+  private Optional<Count> countAlone(Bench bench) {
+    if (!label.hasMakeup() || count.get().isPresent() || taxon.get().isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(Reading.COUNT.read(taxon.get().get(), bench));
+    } catch (IllegalArgumentException e) {
+      return Optional.empty(); // a name
+    }
   }
 
   private Answer record(Writing writing, String written, Count seeds, Bench bench) {

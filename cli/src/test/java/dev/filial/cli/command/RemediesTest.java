@@ -87,4 +87,54 @@ class RemediesTest {
     assertThat(filial("observe", "26-003-2", "tips", "red").out())
         .contains("Next: all that was seen:");
   }
+
+  @Test
+  void whatANameInAPedigreeWasTakenForIsSaidWithTheWayToPutItRight() {
+    Outcome told = filial("import", "--notation", "Aloe vera/Aloe ferox//Schnabel");
+    assertThat(told.status()).isZero();
+    assertThat(told.err().replaceAll("\\s+", " "))
+        .contains("read as the name of a species: Aloe vera, Aloe ferox;")
+        .contains("nothing is known of the taxon of Schnabel")
+        .contains("filial amend 8 taxon=\"GENUS SPECIES\"");
+    assertThat(filial("amend", "8", "taxon=Aloe arborescens", "--why", "now known").status())
+        .isZero();
+    assertThat(filial("ancestry", "26-007-1").out())
+        .contains("Aloe arborescens", "Aloe vera", "Aloe ferox")
+        .doesNotContain("unknown");
+  }
+
+  @Test
+  void aFormulaIsToldByOptionsThatWorkWhenTyped() {
+    assertThat(refused("seed", "Haworthia cooperi × H. maughanii", "10"))
+        .contains(
+            "Leave it out and say what it is made of: --makeup \"Haworthia cooperi=1/2\""
+                + " --makeup \"Haworthia maughanii=1/2\"");
+    Outcome typed =
+        filial(
+            "seed",
+            "10",
+            "--makeup",
+            "Haworthia cooperi=1/2",
+            "--makeup",
+            "Haworthia maughanii=1/2");
+    assertThat(typed.err()).isEmpty();
+    assertThat(typed.out().replaceAll("\\s+", " "))
+        .contains("seed acquired, 1/2 Haworthia cooperi + 1/2 Haworthia maughanii, 10 seeds");
+    assertThat(refused("plant", "Haworthia hybrid"))
+        .contains("written as its genus alone")
+        .contains("leave the name out and write --makeup \"GENUS SPECIES=1/2\" for each");
+    assertThat(refused("plant", "Haworthia cooperi x maughanii"))
+        .contains("leave the name out and write --makeup");
+  }
+
+  @Test
+  void aFoundPlantIsJoinedToAPlantAndNotToAPot() {
+    assertThat(filial("cross", "26-001", "26-001").status()).isZero();
+    assertThat(filial("harvest", "26-003", "20").status()).isZero();
+    assertThat(filial("sow", "26-003", "20", "--pots", "1").status()).isZero();
+    assertThat(filial("found", "26-003 P1").out().replaceAll("\\s+", " "))
+        .contains("filial join PLANT 26-004");
+    assertThat(filial("found", "26-003 P1", "26-001").out().replaceAll("\\s+", " "))
+        .contains("filial join 26-001M 26-005");
+  }
 }

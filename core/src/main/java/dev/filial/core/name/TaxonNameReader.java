@@ -47,8 +47,9 @@ final class TaxonNameReader {
         case CROSS ->
             error(
                 rest,
-                "this × joins two names to a hybrid formula, and one name is wanted here. Give its"
-                    + " parents one by one, or the hybrid's own name.");
+                "this × joins two names to a hybrid formula, and one name is wanted here. Say its"
+                    + " parents as its make-up, each by genus and epithet, or give the hybrid's own"
+                    + " name.");
         case SEED, POLLEN ->
             error(rest, "a sex sign belongs in a hybrid formula, and one name is wanted here.");
         default -> error(rest, "nothing is expected here after the name.");
@@ -237,8 +238,8 @@ final class TaxonNameReader {
     if (Set.of("hybrid", "hybr.", "hyb.", "hybride").contains(word)) {
       throw error(
           token,
-          "a hybrid without a name of its own is written as its genus alone, or as a formula of its"
-              + " parents.");
+          "a hybrid without a name of its own is written as its genus alone, and its parents, where"
+              + " they are known, are said as its make-up.");
     }
     if (NameTerms.isRank(tokens, next)) {
       throw error(token, "an epithet of the species belongs before " + word + ".");
