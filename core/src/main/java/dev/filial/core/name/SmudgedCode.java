@@ -14,9 +14,10 @@ import java.util.stream.IntStream;
  * {@code 26-0_3E}, {@code 2_-013E}, {@code 26-013_} or {@code 26-013E-_}.
  *
  * <p>Every character of the running number has to be there, at least three, so that it is known how
- * many are missing. A {@code _} at the end of the number may be the letter or, when three
- * characters stand before it, a digit; one at the beginning of a suffix may be a digit or P, H or
- * S. Both are tried.
+ * many are missing; one of which every digit can be read may lack its zeros where a letter or a
+ * suffix follows, as {@code 26-4-_}. A {@code _} at the end of the number may be the letter or,
+ * when three characters stand before it, a digit; one at the beginning of a suffix may be a digit
+ * or P, H or S. Both are tried.
  */
 public final class SmudgedCode {
 
@@ -24,7 +25,8 @@ public final class SmudgedCode {
   public static final int MOST = 100_000;
 
   private static final Pattern SHAPE =
-      Pattern.compile("([\\d_]{2})[- ]?([\\d_]{3,9})([A-Z_]?)(?:[- ]([PHS]?)([\\d_]{1,9}))?");
+      Pattern.compile(
+          "([\\d_]{2})(?:[- ]?([\\d_]{3,9})|[- ](\\d{1,2})(?=[A-Z]|[- ]))([A-Z_]?)(?:[- ]([PHS]?)([\\d_]{1,9}))?");
 
   /** One way to take the pattern apart. */
   private record Reading(
@@ -78,8 +80,9 @@ public final class SmudgedCode {
   }
 
   private static List<Reading> readings(Matcher m) {
-    String running = m.group(2);
-    String last = m.group(3);
+    String running =
+        m.group(2) == null ? "0".repeat(3 - m.group(3).length()) + m.group(3) : m.group(2);
+    String last = m.group(4);
     List<Reading> all = new ArrayList<>();
     Optional<Character> letter =
         last.isEmpty() || last.equals("_") ? Optional.empty() : Optional.of(last.charAt(0));
@@ -94,12 +97,12 @@ public final class SmudgedCode {
   private static void addSuffixes(
       List<Reading> all, Matcher m, String running, Optional<Character> letter) {
     String year = m.group(1);
-    if (m.group(5) == null) {
+    if (m.group(6) == null) {
       all.add(new Reading(year, running, letter, "", ""));
       return;
     }
-    String kind = m.group(4);
-    String suffix = m.group(5);
+    String kind = m.group(5);
+    String suffix = m.group(6);
     all.add(new Reading(year, running, letter, kind, suffix));
     if (kind.isEmpty() && suffix.startsWith("_") && suffix.length() > 1) {
       for (String other : List.of("P", "H", "S")) {

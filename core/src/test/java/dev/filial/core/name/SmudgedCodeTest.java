@@ -26,6 +26,12 @@ class SmudgedCodeTest {
   }
 
   @Test
+  void zerosOfANumberThatCanBeReadMayBeMissing() {
+    assertThat(candidates("25-4-_")).hasSize(9).contains("25-004W-1", "25-004W-9");
+    assertThat(candidates("2_-13E")).containsExactly("26-013E");
+  }
+
+  @Test
   void withoutTheLetterTheRegisterDecides() {
     Set<Code> registered = Set.of(Code.of(26, 13), Code.of(26, 43), Code.of(26, 14));
     assertThat(SmudgedCode.parse("26-0_3").candidates(registered::contains))
