@@ -83,7 +83,15 @@ public final class OfferCommand implements BenchCommand {
                 + file
                 + ".");
       }
-      screen.field("mind", offer.reminder());
+      if (file == null) {
+        screen.field("mind", offer.reminder());
+      }
+    }
+
+    /** What goes into a file is a table and nothing else; what to mind is said beside it. */
+    @Override
+    public List<String> warnings() {
+      return file == null || offer.lines().isEmpty() ? List.of() : List.of(offer.reminder());
     }
 
     private Table table() {
@@ -152,6 +160,6 @@ public final class OfferCommand implements BenchCommand {
           year(line),
           String.join("; ", line.doubts()));
     }
-    return text.row(offer.reminder()).text();
+    return text.text();
   }
 }
