@@ -10,6 +10,7 @@ import dev.filial.core.answer.PlantsBehindQuestion.Part;
 import dev.filial.core.answer.PlantsBehindQuestion.Plant;
 import dev.filial.core.answer.PlantsBehindQuestion.PlantsBehind;
 import dev.filial.core.name.ItalicNames;
+import dev.filial.core.number.Decimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -124,12 +125,8 @@ public final class PedigreeDrawing {
 
   /** With one decimal where it has any. */
   static String percent(double share) {
-    double hundred = share * 100;
-    String text = String.format(Locale.ROOT, "%.1f", hundred);
-    if (share > 0 && text.equals("0.0")) {
-      return "<0.1\u00A0%";
-    }
-    return (text.endsWith(".0") ? text.substring(0, text.length() - 2) : text) + "\u00A0%";
+    String text = Decimal.text(share * 100, 1);
+    return (share > 0 && text.equals("0") ? "<0.1" : text) + "\u00A0%";
   }
 
   private double width(Plant plant) {

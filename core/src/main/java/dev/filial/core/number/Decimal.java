@@ -1,10 +1,13 @@
 package dev.filial.core.number;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 
 /** Numbers that were reckoned in doubles, written as people write them. */
 public final class Decimal {
+
+  private static final MathContext KEPT = new MathContext(12, RoundingMode.HALF_UP);
 
   private Decimal() {}
 
@@ -16,7 +19,9 @@ public final class Decimal {
     if (!Double.isFinite(value)) {
       return Double.toString(value);
     }
-    BigDecimal rounded = BigDecimal.valueOf(value).setScale(most, RoundingMode.HALF_UP);
+    // First to as many digits as arithmetic with doubles keeps: a half that came out a few units of
+    // the last place below a half is one, as it is where the same number is a fraction.
+    BigDecimal rounded = BigDecimal.valueOf(value).round(KEPT).setScale(most, RoundingMode.HALF_UP);
     return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }
 
