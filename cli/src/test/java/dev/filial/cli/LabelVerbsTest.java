@@ -223,4 +223,13 @@ class LabelVerbsTest {
     assertThat(oneLine(outcome.err()))
         .contains("hard to read: the code once more on the buried end of 22-001E;");
   }
+
+  @Test
+  void whereOneSideOfATagFitsAndTwoDoNotThatIsSaid() {
+    assertThat(oneLine(filial("labels", "22-001", "--paper", "62x29", "--size", "62x29").err()))
+        .contains("a tag has two sides, one below the other, and takes 62 × 58 mm; the paper is")
+        .contains("--for packets, or name larger paper: --paper 62x58");
+    assertThat(oneLine(filial("labels", "22-001", "--columns", "0").err()))
+        .contains("0 columns hold no label; 2 fit");
+  }
 }

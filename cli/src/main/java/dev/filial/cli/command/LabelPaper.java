@@ -82,9 +82,11 @@ final class LabelPaper {
   /** The order for labels of that sort. */
   LabelSheets.Order order(LabelStyle style, boolean withQr) {
     Size side = size.get().orElse(style.usual());
+    Size sheet = paper.get().orElse(Size.A4);
+    requireRoomForSides(style, side, sheet);
     LabelGrid grid =
         LabelGrid.of(
-            paper.get().orElse(Size.A4),
+            sheet,
             style.onPaper(side),
             new LabelGrid.Gap(across.get().orElse(0.0), down.get().orElse(0.0)),
             new LabelGrid.Asked(
@@ -93,6 +95,21 @@ final class LabelPaper {
                 left.get().orElse(null),
                 top.get().orElse(null)));
     return new LabelSheets.Order(style, side, grid, skip.get().orElse(0), isToBeCut(grid), withQr);
+  }
+
+  /** On paper that takes one side only, it is the two sides of a tag that are in the way. */
+  private static void requireRoomForSides(LabelStyle style, Size side, Size sheet) {
+    Size whole = style.onPaper(side);
+    boolean oneFits = side.width() <= sheet.width() && side.height() <= sheet.height();
+    if (style.sides() > 1 && oneFits && whole.height() > sheet.height()) {
+      throw Trouble.usage(
+          "a tag has two sides, one below the other, and takes "
+              + whole.text()
+              + "; the paper is "
+              + sheet.text(),
+          "Print one side alone with --for packets, or name larger paper: --paper "
+              + whole.typed());
+    }
   }
 
   /** Paper that comes in labels has its own margins or gaps; on any other nobody sees the edges. */

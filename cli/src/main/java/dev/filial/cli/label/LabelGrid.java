@@ -110,6 +110,10 @@ public record LabelGrid(
         Words words, Lengths lengths, @Nullable Integer asked, @Nullable Double margin) {
       double from = margin == null ? 0 : margin;
       int most = lengths.room(lengths.paper() - from);
+      if (asked != null && asked < 1) {
+        throw new IllegalArgumentException(
+            asked + " " + words.several() + " hold no label; " + fitting(most));
+      }
       int count = asked == null ? usual(lengths, margin, most) : asked;
       if (count < 1 || most < 1 || count > most) {
         throw new IllegalArgumentException(refusal(words, lengths, Math.max(1, count), from, most));
@@ -147,7 +151,11 @@ public record LabelGrid(
           + " mm "
           + words.extent()
           + "; "
-          + (most < 1 ? "none fits" : most == 1 ? "1 fits" : most + " fit");
+          + fitting(most);
+    }
+
+    private static String fitting(int most) {
+      return most < 1 ? "none fits" : most == 1 ? "1 fits" : most + " fit";
     }
   }
 }

@@ -27,6 +27,11 @@ public record Size(double width, double height) {
     check(height);
   }
 
+  /** As it is typed: {@code 62x58}. */
+  public String typed() {
+    return Millimetres.text(width) + "x" + Millimetres.text(height);
+  }
+
   private static void check(double length) {
     if (!(length >= 5 && length <= 2000)) {
       throw new IllegalArgumentException(

@@ -85,7 +85,7 @@ class LabelGridTest {
   void noColumnsAreNoGrid() {
     assertThatThrownBy(
             () -> LabelGrid.of(Size.A4, new Size(60, 30), NO_GAP, new Asked(0, null, null, null)))
-        .hasMessageContaining("3 fit");
+        .hasMessage("0 columns hold no label; 3 fit");
   }
 
   @Test
