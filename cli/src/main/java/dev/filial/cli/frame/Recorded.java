@@ -8,6 +8,7 @@ import dev.filial.core.register.Accepted;
 import dev.filial.core.register.RegisterView;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,6 +29,9 @@ public record Recorded(
     String next,
     List<String> warnings)
     implements Answer {
+
+  /** Of a longer name its beginning tells which is meant. */
+  private static final int LONGEST_TOLD = 60;
 
   /** An entry that gives nothing to write on a tag. */
   public static Recorded of(
@@ -53,8 +57,20 @@ public record Recorded(
 
   /** The same with the text for a tag, as the question gives it. */
   public Recorded withTag(TagQuestion question, Code tagged) {
-    List<String> lines = question.ask(tagged).text().lines();
-    return new Recorded(entry, code, text, lines, next, warnings);
+    TagQuestion.Tag told = question.ask(tagged);
+    Recorded with = new Recorded(entry, code, text, told.text().lines(), next, warnings);
+    List<String> names = question.namesWithoutRoom(told);
+    return names.isEmpty()
+        ? with
+        : with.withWarning(
+            "no room on the tag for "
+                + names.stream().map(Recorded::shortened).collect(Collectors.joining(", ")));
+  }
+
+  private static String shortened(String name) {
+    return name.codePointCount(0, name.length()) <= LONGEST_TOLD
+        ? name
+        : name.substring(0, name.offsetByCodePoints(0, LONGEST_TOLD)) + "…";
   }
 
   /** The same with something more to be known. */

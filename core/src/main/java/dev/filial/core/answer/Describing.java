@@ -177,8 +177,27 @@ public final class Describing {
     String name =
         taxon.declared() != null && taxon.declared().shortName() != null
             ? taxon.declared().shortName()
-            : TaxonName.parse(taxon.name()).unqualified().shortName();
+            : shortName(TaxonName.parse(taxon.name()).unqualified());
     return TaxonName.parse(written).qualifier().map(doubt -> doubt.text() + " ").orElse("") + name;
+  }
+
+  /** Of a species not determined the bare "sp." tells nothing, so its genus stands before it. */
+  private static String shortName(TaxonName name) {
+    return isBareSpecies(name) ? name.withoutAuthors().text() : name.shortName();
+  }
+
+  private static boolean isBareSpecies(TaxonName name) {
+    return name.cultivar().isEmpty() && name.undetermined().filter(String::isBlank).isPresent();
+  }
+
+  /** Whether it is said to be a species of its genus, and no more. */
+  static boolean isBareSpecies(RegisterView view, Determination said) {
+    if (said.taxon() == null || said.cultivar() != null) {
+      return false;
+    }
+    Taxon taxon = view.accepted(said.taxon());
+    return (taxon.declared() == null || taxon.declared().shortName() == null)
+        && isBareSpecies(TaxonName.parse(taxon.name()));
   }
 
   /** What an acquired plant is in as few words as a tag can bear; null when it is of no name. */

@@ -112,6 +112,14 @@ public final class TagQuestion {
     return new Tag(label.code(), layout.fit(label.facts()), label.machineReadable());
   }
 
+  /** The own names of a thing for which its tag has no room. */
+  public List<String> namesWithoutRoom(Tag tag) {
+    List<String> missing = tag.text().missing();
+    return view.item(tag.code()).map(Item::names).orElse(List.of()).stream()
+        .filter(missing::contains)
+        .toList();
+  }
+
   /**
    * What belongs on the label of one thing, for one who has other room than lines of characters.
    *
@@ -255,8 +263,11 @@ public final class TagQuestion {
       String name = item.get().names().get(0);
       return isOfOne(name) ? name : parent.text();
     }
-    String shortest =
-        item.map(found -> Describing.shortest(view, genotype(found).determination())).orElse(null);
+    Determination said = item.map(found -> genotype(found).determination()).orElse(null);
+    if (said == null || Describing.isBareSpecies(view, said)) {
+      return parent.text(); // of one not determined the code tells more than its genus
+    }
+    String shortest = Describing.shortest(view, said);
     return shortest == null ? parent.text() : shortest;
   }
 

@@ -210,4 +210,26 @@ class TagQuestionTest {
 
     assertThat(tag(cross)).anyMatch(line -> line.contains(cross.text()));
   }
+
+  /** "sp. × agavoides" would tell nobody which plant was the parent. */
+  @Test
+  void aParentThatIsNotDeterminedIsNamedByItsCode() {
+    Code unknown = bench.plant("Haworthia sp.");
+    Code told = bench.plant("Haworthia sp. Oaxaca");
+    Code cross = bench.cross(unknown, told);
+
+    assertThat(String.join(" ", tag(cross))).contains(unknown.text() + " × sp. Oaxaca");
+    assertThat(String.join(" ", narrowTag(unknown))).contains("H. sp.");
+  }
+
+  @Test
+  void anOwnNameForWhichTheTagHasNoRoomIsKnown() {
+    Code long_ =
+        bench.plant(Determination.of(LAUI), null, "The one from behind the old boiler house");
+    TagQuestion question = TagQuestion.of(bench.store);
+
+    assertThat(question.namesWithoutRoom(question.ask(long_)))
+        .containsExactly("The one from behind the old boiler house");
+    assertThat(question.namesWithoutRoom(question.ask(laui))).isEmpty();
+  }
 }
