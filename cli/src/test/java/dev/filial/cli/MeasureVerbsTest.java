@@ -199,7 +199,8 @@ class MeasureVerbsTest {
         .contains("off it by -11.25");
     assertThat(demo.told("means", "farina"))
         .contains("22-009R  no mean of its parents: 22-001E and 22-003J never measured\n")
-        .contains("24-007E  no mean of its parents: 22-001E never measured\n");
+        .contains("24-007E  no mean of its parents: 22-001E never measured\n")
+        .contains("0.53 and 5 "); // farina is scored 0 to 5
     assertThat(demo.told("means", "width", "24-007", "--csv"))
         .contains("86.250000,10.210289,74.000000,98.000000,");
   }

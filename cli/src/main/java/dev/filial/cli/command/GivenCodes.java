@@ -121,7 +121,12 @@ final class GivenCodes {
     int place = reference.group(3) == null ? 1 : Integer.parseInt(reference.group(3));
     if (place > given.codes().size()) {
       throw new IllegalArgumentException(
-          "line " + given.line() + " gave out " + given.codes().size() + " codes, not " + place);
+          "line "
+              + given.line()
+              + " gave out "
+              + (given.codes().size() == 1 ? "1 code" : given.codes().size() + " codes")
+              + ", not "
+              + place);
     }
     return before(reference.group(1))
         + given.codes().get(place - 1).text()

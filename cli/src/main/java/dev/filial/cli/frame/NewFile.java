@@ -93,7 +93,10 @@ public final class NewFile {
 
   /** The file as one would type it: from the current folder where it lies in it. */
   public static String asTyped(Path file, Bench bench) {
-    return (file.startsWith(bench.folder()) ? bench.folder().relativize(file) : file).toString();
+    boolean within =
+        file.startsWith(bench.folder())
+            && !file.normalize().equals(bench.folder().normalize()); // which would have no name
+    return (within ? bench.folder().relativize(file) : file.normalize()).toString();
   }
 
   private static void create(Path file, Content content) throws IOException {

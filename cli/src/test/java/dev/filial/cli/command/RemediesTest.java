@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.filial.cli.CommandLineRun;
 import dev.filial.cli.CommandLineRun.Outcome;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -136,5 +139,23 @@ class RemediesTest {
         .contains("filial join PLANT 26-004");
     assertThat(filial("found", "26-003 P1", "26-001").out().replaceAll("\\s+", " "))
         .contains("filial join 26-001M 26-005");
+  }
+
+  @Test
+  void noMessageSpeaksOfItsInsides() throws IOException {
+    assertThat(refused("cross", "26-001", "26-001", "--unprotected", "--bagged"))
+        .contains("were either protected or not; they cannot be both")
+        .doesNotContain("none");
+    assertThat(filial("cross", "26-001", "26-001").status()).isZero();
+    assertThat(filial("harvest", "26-003", "20").status()).isZero();
+    assertThat(filial("sow", "26-003", "20", "--pots", "1").status()).isZero();
+    assertThat(refused("number", "26-003 P1", "1000000"))
+        .contains("seedlings 1 to 1000000 of 26-003", "at most 10000")
+        .doesNotContain("first");
+    Files.writeString(
+        folder.resolve("lines.txt"),
+        "cross 26-001 26-001\nharvest ^.2 5\n",
+        StandardCharsets.UTF_8);
+    assertThat(refused("batch", "lines.txt")).contains("line 1 gave out 1 code, not 2");
   }
 }

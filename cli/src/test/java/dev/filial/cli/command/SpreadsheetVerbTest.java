@@ -52,6 +52,8 @@ class SpreadsheetVerbTest {
     Outcome named = sheet("old", "--guess", "plants.columns");
     assertThat(named.status()).isEqualTo(3);
     assertThat(named.err()).contains("old is a folder");
+    assertThat(plain(sheet(".", "--guess", "plants.columns").err()))
+        .contains(folder.getFileName() + " is a folder");
     sheet("plants.csv", "--guess", "plants.columns");
     Outcome nowhere =
         sheet("plants.csv", "--columns", "plants.columns", "--apply", "--good-rows", "no/rest.csv");

@@ -8,6 +8,7 @@ import dev.filial.core.register.RegisterRefusal;
 import dev.filial.core.register.RegisterView;
 import dev.filial.core.register.TraitDeclared;
 import dev.filial.core.trial.SampleMean;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -67,7 +68,8 @@ public final class FamilyMeansQuestion {
    * @param deviation the standard deviation; null for one alone
    * @param least the smallest
    * @param most the greatest
-   * @param lower the lower end of an interval for the mean, by Student's t; null for one alone
+   * @param lower the lower end of an interval for the mean, by Student's t, cut to what the trait
+   *     can be; null for one alone
    * @param upper its upper end
    * @param first the earliest day of the measurements; null if one has none
    * @param last the latest day
@@ -154,7 +156,7 @@ public final class FamilyMeansQuestion {
       FamilyValues values = FamilyValues.of(view, seen, item.code());
       picked += values.picked();
       if (!values.values().isEmpty()) {
-        told.add(family(item, values, seen));
+        told.add(family(item, values, seen, declared));
       } else if (!families.isEmpty()) {
         unmeasured.add(item.code());
       }
@@ -177,9 +179,19 @@ public final class FamilyMeansQuestion {
         List.copyOf(notes));
   }
 
-  private Family family(Item item, FamilyValues values, LastSeen seen) {
+  private Family family(Item item, FamilyValues values, LastSeen seen, TraitDeclared trait) {
     SampleMean mean = SampleMean.of(values.values());
-    SampleMean.Ends ends = mean.interval(certainty).orElse(null);
+    BigDecimal least = trait.least();
+    BigDecimal most = trait.most();
+    // No mean lies beyond the scale, however little a few scores tell of it.
+    SampleMean.Ends ends =
+        mean.interval(certainty)
+            .map(
+                wide ->
+                    wide.within(
+                        least == null ? Double.NEGATIVE_INFINITY : least.doubleValue(),
+                        most == null ? Double.POSITIVE_INFINITY : most.doubleValue()))
+            .orElse(null);
     List<Parent> parents = parents(item, seen);
     OptionalDouble mid = midParent(parents);
     Double off = mid.isPresent() ? mean.mean() - mid.getAsDouble() : null;

@@ -1,6 +1,7 @@
 package dev.filial.core.exchange;
 
 import dev.filial.core.register.Entry;
+import dev.filial.core.register.JsonWords;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.Writer;
@@ -60,8 +61,8 @@ public final class EntryLines {
         entry = entry(MAPPER.readTree(line));
       } catch (JacksonException e) {
         throw new IllegalArgumentException(
-            "line " + number + " is no JSON: " + e.getOriginalMessage(), e);
-      } catch (IllegalArgumentException | DateTimeException e) {
+            "line " + number + " is no JSON: " + JsonWords.of(e.getOriginalMessage()), e);
+      } catch (IllegalArgumentException e) {
         throw new IllegalArgumentException("line " + number + ": " + e.getMessage(), e);
       }
       if (entry.number() <= last) {
@@ -87,10 +88,19 @@ public final class EntryLines {
     }
     return new Entry(
         number.longValue(),
-        Instant.parse(text(line, "time")),
+        time(text(line, "time")),
         text(line, "by"),
         text(line, "body"),
         text(line, "digest"));
+  }
+
+  private static Instant time(String text) {
+    try {
+      return Instant.parse(text);
+    } catch (DateTimeException e) {
+      throw new IllegalArgumentException(
+          "its \"time\" is \"" + text + "\", which is no time as 2026-03-04T10:00:00Z", e);
+    }
   }
 
   private static String text(JsonNode line, String name) {

@@ -48,7 +48,7 @@ final class JsonComplaint {
           + ", column "
           + e.getLocation().getColumnNr()
           + "): "
-          + e.getOriginalMessage();
+          + JsonWords.of(e.getOriginalMessage());
     }
     if (e instanceof MismatchedInputException mismatch && mismatch.getTargetType() != null) {
       return (where.isEmpty() ? "the entry" : "\"" + where + "\"")
@@ -56,7 +56,7 @@ final class JsonComplaint {
           + wanted(mismatch.getTargetType());
     }
     return (where.isEmpty() ? "the entry cannot be read: " : "\"" + where + "\" cannot be read: ")
-        + e.getOriginalMessage();
+        + JsonWords.of(e.getOriginalMessage());
   }
 
   private static String where(List<JacksonException.Reference> path) {

@@ -41,7 +41,8 @@ public record Numbered(
     }
     if (first < 1 || last < first || last - first >= MOST) {
       throw new IllegalArgumentException(
-          "\"first\" and \"last\": seedlings "
+          (last < 1 ? "\"first\" and \"last\": " : "")
+              + "seedlings "
               + first
               + " to "
               + last

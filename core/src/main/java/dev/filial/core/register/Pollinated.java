@@ -65,7 +65,7 @@ public record Pollinated(
     protection = List.copyOf(protection);
     if (protection.contains(Protection.NONE) && protection.size() > 1) {
       throw new IllegalArgumentException(
-          "the flowers of " + code.text() + " were either protected or not; leave out \"none\"");
+          "the flowers of " + code.text() + " were either protected or not; they cannot be both");
     }
     Require.shares(selfs, strays, apomixis);
     Require.sets("egg", seedSets);

@@ -86,6 +86,13 @@ public record SampleMean(int number, double mean, double squares, double least, 
    * @param upper its upper end
    */
   public record Ends(double lower, double upper) {
+    /**
+     * The part of it from {@code least} to {@code most}, between which the mean is known to lie.
+     */
+    public Ends within(double least, double most) {
+      return new Ends(Math.max(least, lower), Math.min(most, upper));
+    }
+
     /** The same shifted down by that much: of a difference from what is known. */
     public Ends less(double known) {
       return new Ends(lower - known, upper - known);

@@ -62,7 +62,7 @@ class EntryLinesTest {
         "[1, 2] | line 2: its \"number\" is no number of an entry",
         "{\"number\":-3} | line 2: its \"number\" is no number of an entry",
         "{\"number\":2} | line 2: it has no text \"time\"",
-        "{\"number\":2,\"time\":\"noon\"} | line 2: Text 'noon' could not be parsed",
+        "{\"number\":2,\"time\":\"noon\"} | line 2: its \"time\" is \"noon\", which is no time",
         "{\"number\":1,\"time\":\"2026-03-04T12:00:00Z\",\"by\":\"K\",\"body\":\"\",\"digest\":\"\"}"
             + " | line 2: entry 1 stands after entry 1",
       })
@@ -71,5 +71,14 @@ class EntryLinesTest {
     assertThatThrownBy(() -> read(good + line))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageStartingWith(message);
+  }
+
+  @Test
+  void whatIsBrokenIsSaidWithoutTheReadersOwnInsides() {
+    for (String line : List.of("{\"number\":", "[".repeat(2000), "{\"a\":1,}", "{'a'")) {
+      assertThatThrownBy(() -> read(line))
+          .hasMessageStartingWith("line 1 is no JSON: ")
+          .hasMessageNotContainingAny("Source", "Stream", "`");
+    }
   }
 }

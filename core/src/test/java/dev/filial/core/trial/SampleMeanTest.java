@@ -38,4 +38,11 @@ class SampleMeanTest {
     assertThat(SampleMean.of(List.of(41.0)).interval(0.95)).isEmpty();
     assertThatIllegalArgumentException().isThrownBy(() -> SampleMean.of(List.of()));
   }
+
+  /** Two scores of 1 to 5 tell next to nothing, and no mean is below 1. */
+  @Test
+  void theRangeOfAMeanEndsWhereTheScaleDoes() {
+    assertThat(new SampleMean.Ends(-9.71, 15.71).within(1, 5)).isEqualTo(new SampleMean.Ends(1, 5));
+    assertThat(new SampleMean.Ends(2, 3).within(1, 5)).isEqualTo(new SampleMean.Ends(2, 3));
+  }
 }
