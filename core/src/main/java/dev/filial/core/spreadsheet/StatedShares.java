@@ -89,8 +89,11 @@ final class StatedShares {
   private static Fraction simplestBetween(Fraction low, Fraction high) {
     BigInteger whole = low.numerator().divide(low.denominator());
     Fraction floor = new Fraction(whole, BigInteger.ONE);
-    if (low.signum() <= 0 || floor.equals(low)) {
-      return low.signum() <= 0 ? high : floor;
+    if (low.signum() <= 0) {
+      return Fraction.ZERO;
+    }
+    if (floor.equals(low)) {
+      return floor;
     }
     Fraction next = floor.plus(Fraction.ONE);
     if (next.compareTo(high) <= 0) {

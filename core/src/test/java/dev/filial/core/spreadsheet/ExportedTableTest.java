@@ -135,6 +135,9 @@ class ExportedTableTest {
                 "Echeveria laui", Fraction.of(127, 128), "Echeveria elegans", Fraction.of(1, 128)));
     assertThat(StatedShares.of("Echeveria laui 3/4; unknown 1/4"))
         .isEqualTo(Map.of("Echeveria laui", Fraction.of(3, 4)));
+    assertThat(StatedShares.of("Echeveria laui 1.000000; Echeveria elegans 0.000000"))
+        .as("a share too small to be written is none")
+        .containsExactly(Map.entry("Echeveria laui", Fraction.ONE));
     assertThat(StatedShares.of("Echeveria laui 0,3"))
         .isEqualTo(Map.of("Echeveria laui", Fraction.of(3, 10)));
     assertThatThrownBy(() -> StatedShares.of("Echeveria laui"))
