@@ -39,6 +39,11 @@ final class Derivation {
     return fold(view, code, WHOLE_BOOK).flatMap(ItemFold::overdraft);
   }
 
+  /** The last statement that took more than twice what was guessed to be there. */
+  static Optional<Overdraft> beyondGuess(RegisterView view, Code code) {
+    return fold(view, code, WHOLE_BOOK).flatMap(ItemFold::beyondGuess);
+  }
+
   /** No entry has that number. */
   private static final long WHOLE_BOOK = -1;
 

@@ -27,6 +27,7 @@ final class DiaryRules {
     if (statement instanceof Flowered flowered) {
       flowered.codes().forEach(code -> References.parent(book, code));
       flowered.codes().forEach(code -> requireThere(flowered.date(), code));
+      flowered.codes().forEach(code -> stock.warnIfGone(code, flowered.date(), "it flowered"));
     } else if (statement instanceof PollenKept pollen) {
       checkPollen(number, pollen);
     } else if (statement instanceof SeedKept kept) {

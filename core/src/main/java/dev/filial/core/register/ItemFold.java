@@ -28,6 +28,7 @@ final class ItemFold {
   private @Nullable Count germinated;
   private @Nullable Code sameAs;
   private @Nullable Overdraft overdraft;
+  private @Nullable Overdraft beyondGuess;
 
   ItemFold(Code code, Item.Kind kind, long entry, Statement introduction, @Nullable String guess) {
     this.code = code;
@@ -133,6 +134,9 @@ final class ItemFold {
     if (overdraft == null && isMore(taken, count)) {
       overdraft = new Overdraft(number, Overdraft.Form.TAKEN, count, taken);
     }
+    if (isBeyondGuess(taken, count)) {
+      beyondGuess = new Overdraft(number, Overdraft.Form.TAKEN, count, taken);
+    }
     count = count.less(taken);
     if (counted && count.equals(Count.of(0))) {
       fate = asLast;
@@ -144,6 +148,13 @@ final class ItemFold {
     return one.isExact()
         && other.isExact()
         && one.size().orElseThrow() > other.size().orElseThrow();
+  }
+
+  private static boolean isBeyondGuess(Count taken, Count guessed) {
+    return taken.isExact()
+        && !guessed.isExact()
+        && guessed.size().isPresent()
+        && taken.size().orElseThrow() > 2 * guessed.size().getAsLong();
   }
 
   private void recount(long number, Counted counted) {
@@ -226,6 +237,11 @@ final class ItemFold {
         neverHeld,
         unprotected,
         guess);
+  }
+
+  /** The last statement that took more than twice what was guessed to be there. */
+  Optional<Overdraft> beyondGuess() {
+    return Optional.ofNullable(beyondGuess);
   }
 
   Optional<Overdraft> overdraft() {

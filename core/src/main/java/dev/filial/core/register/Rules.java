@@ -88,6 +88,7 @@ final class Rules {
       warnIfJoined(fate.codes());
     } else if (statement instanceof Moved moved) {
       moved.codes().forEach(this::requireThing);
+      moved.codes().forEach(code -> stock.warnIfGone(code, moved.date(), "it was moved"));
       warnIfJoined(moved.codes());
     } else if (statement instanceof Named named) {
       requireThing(named.code());
@@ -228,22 +229,8 @@ final class Rules {
               + " plant that bore it");
     }
     TraitValues.check(book.requiredTrait(observed.trait()), observed.value());
-    warnIfDead(observed);
-  }
-
-  private void warnIfDead(Observed observed) {
-    Item item = References.resolved(book, observed.code());
-    if (item.fate() == Fate.DEAD
-        && item.until() != null
-        && observed.date() != null
-        && item.until().isSurelyBefore(observed.date())) {
-      warnings.add(
-          References.described(book, observed.code())
-              + " died "
-              + item.until().inWords()
-              + ", before this was seen ("
-              + observed.date()
-              + "); see which date is wrong, or which plant was meant");
+    if (References.resolved(book, observed.code()).fate() == Fate.DEAD) {
+      stock.warnIfGone(observed.code(), observed.date(), "this was seen");
     }
   }
 

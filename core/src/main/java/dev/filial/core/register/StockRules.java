@@ -208,6 +208,27 @@ final class StockRules {
     }
   }
 
+  /** What is said of a plant after it died or left is more often said of another. */
+  void warnIfGone(Code code, @Nullable PartialDate day, String happened) {
+    Item item = References.resolved(book, code);
+    if (!item.fate().isHere()
+        && item.until() != null
+        && day != null
+        && item.until().isSurelyBefore(day)) {
+      warnings.add(
+          References.described(book, code)
+              + " "
+              + item.fate().became()
+              + " "
+              + item.until().inWords()
+              + ", before "
+              + happened
+              + " ("
+              + day
+              + "); see which date is wrong, or which plant was meant");
+    }
+  }
+
   void checkTally(long number, Tallied tallied) {
     Item item = References.thing(book, tallied.code());
     if (item.kind() != Item.Kind.GROUP && item.kind() != Item.Kind.SOWING) {
@@ -272,7 +293,27 @@ final class StockRules {
       if (overdraft.isPresent()) {
         throw refusal(code, overdraft.get(), number);
       }
+      warnIfBeyondGuess(code, number);
     }
+  }
+
+  /** A guess may be out, but seldom by more than half of what was there. */
+  private void warnIfBeyondGuess(Code code, long number) {
+    Count count = book.item(code).map(Item::count).orElse(null);
+    if (count == null || count.isExact()) {
+      return;
+    }
+    Derivation.beyondGuess(book, code)
+        .filter(over -> over.entry() == number)
+        .ifPresent(
+            over ->
+                warnings.add(
+                    code.text()
+                        + " was thought to hold "
+                        + over.had()
+                        + " when "
+                        + over.taken()
+                        + " left it; see whether the number is right, and count what is left"));
   }
 
   /**

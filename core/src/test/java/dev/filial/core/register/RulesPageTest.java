@@ -381,6 +381,18 @@ class RulesPageTest {
             bench -> bench.say(fate("24-002", Fate.DEAD, "2026-04")),
             new Observed(code("24-002"), "edge", "red", Bench.on("2026-11"), null, null)),
         warned(
+            "a plant moved after it died",
+            bench -> bench.say(fate("24-002", Fate.DEAD, "2026-04")),
+            new Moved(List.of(code("24-002")), "shelf", Bench.on("2026-11"), null)),
+        warned(
+            "a plant in flower after it left",
+            bench -> bench.say(fate("24-002", Fate.GIVEN, "2026-04")),
+            new Flowered(List.of(code("24-002")), Bloom.OPEN, Bench.on("2026-11"), null)),
+        warned(
+            "more taken than twice what was guessed",
+            bench -> bench.say(harvest("25-001 H2", "2025-06-01", "~30")),
+            sowing("25-001 S2", "25-001 H2", "2025-06-10", "100")),
+        warned(
             "fewer come up than before",
             bench -> bench.say(germinated("25-001 S1", "2025-10", "18")),
             germinated("25-001 S1", "2025-11", "15")),
