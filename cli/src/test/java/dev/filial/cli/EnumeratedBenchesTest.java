@@ -3,7 +3,6 @@ package dev.filial.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import dev.filial.cli.CommandLineRun.Outcome;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -16,7 +15,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /**
  * Sixty invented benches as they are typed, against the odds of everything that can be, added up
@@ -68,34 +66,19 @@ class EnumeratedBenchesTest {
 
   @TempDir Path folder;
 
-  private JsonNode told(String... words) {
-    Outcome outcome = new CommandLineRun().in(folder).run(words);
-    assertThat(outcome.status()).as(outcome.err()).isZero();
-    return JsonMapper.shared().readTree(outcome.out());
-  }
-
   @ParameterizedTest
   @MethodSource("benches")
   void everyPlantCarriesWhatGoingThroughEverythingSays(Invented bench) throws IOException {
-    told("start", "KB", "--grower", "Klara Beispiel", "--json");
-    Files.write(folder.resolve("evening.txt"), bench.lines());
-    Map<Integer, String> codes = new HashMap<>();
-    for (JsonNode one : told("batch", "evening.txt", "--json").get("written")) {
-      if (!one.get("codes").isEmpty()) {
-        codes.put(one.get("line").asInt(), one.get("codes").get(0).asString());
-      }
-    }
-
+    TypedRegister typed = new TypedRegister(folder, bench.lines());
     for (Plant plant : bench.plants()) {
       JsonNode told =
-          told(
+          typed.told(
               "carries",
-              codes.getOrDefault(plant.line(), ""),
+              typed.code(plant.line()),
               "--misread",
               bench.misread(),
               "--strangers",
-              bench.strangers(),
-              "--json");
+              bench.strangers());
       Map<String, Double> odds = new HashMap<>(Map.of("TT", 0.0, "Tt", 0.0, "tt", 0.0));
       for (JsonNode one : told.at("/genes/0/ways/0/genotypes")) {
         odds.put(one.get("genes").asString(), one.get("chance").asDouble());

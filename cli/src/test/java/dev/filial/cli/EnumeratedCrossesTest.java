@@ -3,7 +3,6 @@ package dev.filial.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import dev.filial.cli.CommandLineRun.Outcome;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -16,7 +15,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /**
  * Crosses in eighty invented registers as they are typed, against every egg meeting every grain of
@@ -67,23 +65,13 @@ class EnumeratedCrossesTest {
 
   @TempDir Path folder;
 
-  private JsonNode told(List<String> words) {
-    List<String> asked = new ArrayList<>(words);
-    asked.add("--json");
-    Outcome outcome = new CommandLineRun().in(folder).run(asked.toArray(new String[0]));
-    assertThat(outcome.status()).as("%s: %s", words, outcome.err()).isZero();
-    return JsonMapper.shared().readTree(outcome.out());
-  }
-
   @ParameterizedTest
   @MethodSource("registers")
   void everyCrossThrowsWhatEveryEggByEveryGrainThrows(Invented register) throws IOException {
-    told(List.of("start", "KB", "--grower", "Klara Beispiel"));
-    Files.write(folder.resolve("evening.txt"), register.lines());
-    told(List.of("batch", "evening.txt"));
+    TypedRegister typed = new TypedRegister(folder, register.lines());
 
     for (Question question : register.questions()) {
-      JsonNode answer = told(question.words());
+      JsonNode answer = typed.told(question.words().toArray(String[]::new));
       assertThat(answer.get("scenarios")).hasSize(1);
       JsonNode scenario = answer.at("/scenarios/0");
       Map<String, Double> found = new HashMap<>();

@@ -3,7 +3,6 @@ package dev.filial.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import dev.filial.cli.CommandLineRun.Outcome;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -16,7 +15,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /**
  * Fifty invented benches as they are typed: how their plants are related and who founded them,
@@ -65,37 +63,21 @@ class TabulatedRelativesTest {
 
   @TempDir Path folder;
 
-  private JsonNode told(List<String> words) {
-    List<String> asked = new ArrayList<>(words);
-    asked.add("--json");
-    Outcome outcome = new CommandLineRun().in(folder).run(asked.toArray(new String[0]));
-    assertThat(outcome.status()).as("%s: %s", words, outcome.err()).isZero();
-    return JsonMapper.shared().readTree(outcome.out());
-  }
-
   @ParameterizedTest
   @MethodSource("benches")
   void everyTwoPlantsAreAsCloseAndEveryFounderGaveAsTheTableSays(Invented bench)
       throws IOException {
-    told(List.of("start", "KB", "--grower", "Klara Beispiel"));
-    Files.write(folder.resolve("evening.txt"), bench.lines());
-    Map<Integer, String> codes = new HashMap<>();
-    for (JsonNode one : told(List.of("batch", "evening.txt")).get("written")) {
-      if (!one.get("codes").isEmpty()) {
-        codes.put(one.get("line").asInt(), one.get("codes").get(0).asString());
-      }
-    }
-
+    TypedRegister typed = new TypedRegister(folder, bench.lines());
     List<String> names = List.copyOf(bench.plants().keySet());
     Map<String, String> named = new HashMap<>();
     List<String> related = new ArrayList<>(List.of("related"));
     for (String name : names) {
-      String code = codes.getOrDefault(bench.plants().get(name), "");
+      String code = typed.code(bench.plants().getOrDefault(name, 0));
       named.put(code, name);
       related.add(code);
     }
     Map<String, Double> found = new HashMap<>();
-    JsonNode table = told(related).get("coancestry");
+    JsonNode table = typed.told(related.toArray(String[]::new)).get("coancestry");
     for (int i = 0; i < names.size(); i++) {
       for (int j = 0; j < names.size(); j++) {
         String pair = "pair " + names.get(i) + " " + names.get(j);
@@ -104,7 +86,7 @@ class TabulatedRelativesTest {
         }
       }
     }
-    JsonNode founders = told(List.of("founders"));
+    JsonNode founders = typed.told("founders");
     JsonNode gave = founders.get("contributions");
     for (JsonNode one : gave.get("founders")) {
       found.put("founder " + named.get(one.get("code").asString()), one.get("share").asDouble());

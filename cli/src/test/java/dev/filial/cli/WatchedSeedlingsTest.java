@@ -3,7 +3,6 @@ package dev.filial.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import dev.filial.cli.CommandLineRun.Outcome;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,7 +13,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /**
  * How seedlings of sixty invented sowings live on, as their pots are typed in, against each
@@ -67,20 +65,11 @@ class WatchedSeedlingsTest {
 
   @TempDir Path folder;
 
-  private JsonNode told(String... words) {
-    Outcome outcome = new CommandLineRun().in(folder).run(words);
-    assertThat(outcome.status()).as(outcome.err()).isZero();
-    return JsonMapper.shared().readTree(outcome.out());
-  }
-
   @ParameterizedTest
   @MethodSource("sowings")
   void asManyLiveOnAsWhenEachIsFollowedByItself(Invented sowing) throws IOException {
-    told("start", "KB", "--grower", "Klara Beispiel", "--json");
-    Files.write(folder.resolve("evening.txt"), sowing.lines());
-    told("batch", "evening.txt", "--json");
-
-    JsonNode answer = told("survival", "--sure", sowing.sure(), "--json");
+    JsonNode answer =
+        new TypedRegister(folder, sowing.lines()).told("survival", "--sure", sowing.sure());
 
     assertThat(List.of(answer.get("seedlings").asDouble(), answer.get("died").asDouble()))
         .isEqualTo(sowing.all());

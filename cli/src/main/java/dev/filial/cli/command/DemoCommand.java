@@ -189,7 +189,10 @@ public final class DemoCommand implements BenchCommand {
       Table table = new Table().column("code").column("what it is").column("name");
       mayBe.forEach(
           match -> table.row(match.code().text(), match.what(), String.join(", ", match.names())));
-      screen.table(table).blank().say("Try more on it:");
+      screen
+          .table(table)
+          .blank()
+          .say("Try more on it; until filial is on your path, type cli/filial for it:");
       tryNext.forEach(line -> screen.indented(1, line));
     }
   }

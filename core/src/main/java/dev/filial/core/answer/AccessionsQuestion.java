@@ -14,11 +14,8 @@ import dev.filial.core.name.TaxonName;
 import dev.filial.core.register.Descent;
 import dev.filial.core.register.Determination;
 import dev.filial.core.register.Item;
-import dev.filial.core.register.PlantAcquired;
 import dev.filial.core.register.Provenance;
 import dev.filial.core.register.RegisterView;
-import dev.filial.core.register.SeedAcquired;
-import dev.filial.core.register.Statement;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -27,7 +24,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Plants and seed lots as they are handed on to others: with the grower's mark before every code,
@@ -216,12 +212,8 @@ public final class AccessionsQuestion {
 
     private Provenance provenance(Item origin) {
       if (origin.entry() != lastEntry) {
-        @Nullable Statement said = view.effective(origin.entry()).orElse(null);
         lastEntry = origin.entry();
-        last =
-            said instanceof PlantAcquired plant
-                ? plant.provenance()
-                : said instanceof SeedAcquired seed ? seed.provenance() : Provenance.UNKNOWN;
+        last = Provenance.of(view.effective(origin.entry()).orElse(null));
       }
       return last;
     }

@@ -4,11 +4,8 @@ import dev.filial.core.name.Code;
 import dev.filial.core.register.Count;
 import dev.filial.core.register.Item;
 import dev.filial.core.register.PartialDate;
-import dev.filial.core.register.PlantAcquired;
 import dev.filial.core.register.Provenance;
 import dev.filial.core.register.RegisterView;
-import dev.filial.core.register.SeedAcquired;
-import dev.filial.core.register.Statement;
 import dev.filial.core.register.Subject;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -119,13 +116,7 @@ public final class CardQuestion {
   }
 
   private @Nullable Provenance provenance(Item item) {
-    Statement first = view.effective(item.entry()).orElse(null);
-    Provenance found = Provenance.UNKNOWN;
-    if (first instanceof PlantAcquired plant) {
-      found = plant.provenance();
-    } else if (first instanceof SeedAcquired seed) {
-      found = seed.provenance();
-    }
+    Provenance found = Provenance.of(view.effective(item.entry()).orElse(null));
     return found.equals(Provenance.UNKNOWN) ? null : found;
   }
 }

@@ -7,6 +7,7 @@ import dev.filial.core.register.Flowered;
 import dev.filial.core.register.FruitRecorded;
 import dev.filial.core.register.GenotypeStated;
 import dev.filial.core.register.Harvested;
+import dev.filial.core.register.Introduction;
 import dev.filial.core.register.LotSplit;
 import dev.filial.core.register.LotsMerged;
 import dev.filial.core.register.Moved;
@@ -95,17 +96,13 @@ final class WrittenOf {
     view.readAll(
         ACQUIRED,
         (statement, entry) -> {
-          if (statement instanceof PlantAcquired plant && isOf(plant.provenance(), code)) {
-            found.put(plant.code(), "the code it came with");
-          } else if (statement instanceof SeedAcquired seed && isOf(seed.provenance(), code)) {
-            found.put(seed.code(), "the code it came with");
+          String theirs = Provenance.of(statement).donorCode();
+          if (theirs != null && theirs.strip().equalsIgnoreCase(code.strip())) {
+            // A packet before the seed in it, which has a code of its own.
+            found.put(Introduction.codes(statement).get(0), "the code it came with");
           }
         });
     return found;
-  }
-
-  private static boolean isOf(Provenance from, String code) {
-    return from.donorCode() != null && from.donorCode().strip().equalsIgnoreCase(code.strip());
   }
 
   /** What a remark was written of that holds all of these words, in either case. */

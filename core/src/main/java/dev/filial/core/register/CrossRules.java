@@ -81,9 +81,7 @@ final class CrossRules {
               + ", the "
               + role
               + ", "
-              + (parent.fate() == Fate.GIVEN
-                  ? "was given away"
-                  : parent.fate() == Fate.DEAD ? "died" : "was gone")
+              + parent.fate().became()
               + " "
               + parent.until().inWords()
               + (role.equals("pollen parent")

@@ -19,6 +19,14 @@ public record Provenance(
   /** Nothing is known of it. */
   public static final Provenance UNKNOWN = new Provenance(null, null, null, null);
 
+  /** Where what a statement tells of came from; unknown of one that tells of no acquisition. */
+  public static Provenance of(@Nullable Statement statement) {
+    if (statement instanceof PlantAcquired plant) {
+      return plant.provenance();
+    }
+    return statement instanceof SeedAcquired seed ? seed.provenance() : UNKNOWN;
+  }
+
   /** An absent JSON property reaches a record's constructor as null. */
   static Provenance orUnknown(@Nullable Provenance provenance) {
     return provenance == null ? UNKNOWN : provenance;
